@@ -1,0 +1,64 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
+import { build, type Plugin, type ResolvedConfig } from 'vite';
+
+/** One shipped file: its address and the hash that tells one version of it from the next. */
+export interface PrecacheEntry {
+  url: string;
+  revision: string;
+}
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name);
+    return statSync(path).isDirectory() ? filesBelow(path) : [path];
+  });
+}
+
+/**
+ * Vite plugin: after the page is built, builds the service worker as one classic script and
+ * hands it the list of shipped files. The version is a hash of all their bytes, so nobody
+ * raises a number by hand and the same build always gives the same worker.
+ * @param options.sw path of the worker's source, from the project's top level
+ */
+export function precache(options: { sw: string }): Plugin {
+  let config: ResolvedConfig;
+  return {
+    name: 'precache',
+    apply: 'build',
+    configResolved(resolved) {
+      config = resolved;
+    },
+    async closeBundle() {
+      const dist = resolve(config.root, config.build.outDir);
+      const entries: PrecacheEntry[] = filesBelow(dist)
+        .filter((path) => !/\.map$|[\\/]sw\.js$/.test(path))
+        .sort()
+        .map((path) => ({
+          url: `/${relative(dist, path).replaceAll('\\', '/')}`,
+          revision: createHash('sha256').update(readFileSync(path)).digest('hex').slice(0, 12),
+        }));
+      const version = createHash('sha256').update(JSON.stringify(entries)).digest('hex').slice(0, 12);
+      await build({
+        configFile: false,
+        root: config.root,
+        logLevel: 'warn',
+        publicDir: false,
+        define: {
+          __PRECACHE__: JSON.stringify(entries),
+          __VERSION__: JSON.stringify(version),
+        },
+        build: {
+          outDir: dist,
+          emptyOutDir: false,
+          target: ['es2022', 'safari16.4'],
+          rolldownOptions: {
+            input: resolve(config.root, '..', options.sw),
+            output: { format: 'iife', entryFileNames: 'sw.js' },
+          },
+        },
+      });
+    },
+  };
+}

@@ -1,0 +1,34 @@
+import { defineConfig } from 'vitest/config';
+import { precache } from './sw/precache.ts';
+
+export default defineConfig({
+  root: 'src',
+  publicDir: '../public',
+  plugins: [precache({ sw: 'sw/index.ts' })],
+  build: { outDir: '../dist', emptyOutDir: true, target: ['es2022', 'safari16.4'], modulePreload: { polyfill: false } },
+  server: { port: 4173 },
+  preview: { port: 4173 },
+  test: {
+    projects: [
+      {
+        extends: true,
+        root: '.',
+        test: { name: 'node', include: ['tests/node/**/*.test.ts'], exclude: ['tests/node/checks/**'], pool: 'forks' },
+      },
+      { extends: true, root: '.', test: { name: 'checks', include: ['tests/node/checks/**/*.test.ts'], pool: 'forks' } },
+      {
+        extends: true,
+        root: '.',
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/build.ts'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          pool: 'forks',
+        },
+      },
+    ],
+  },
+});
