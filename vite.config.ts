@@ -5,7 +5,12 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   plugins: [precache({ sw: 'sw/index.ts' })],
-  build: { outDir: '../dist', emptyOutDir: true, target: ['es2022', 'safari16.4'], modulePreload: { polyfill: false } },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: ['es2022', 'safari16.4'],
+    modulePreload: { polyfill: false },
+  },
   server: { port: 4173 },
   preview: { port: 4173 },
   test: {
@@ -13,9 +18,18 @@ export default defineConfig({
       {
         extends: true,
         root: '.',
-        test: { name: 'node', include: ['tests/node/**/*.test.ts'], exclude: ['tests/node/checks/**'], pool: 'forks' },
+        test: {
+          name: 'node',
+          include: ['tests/node/**/*.test.ts'],
+          exclude: ['tests/node/checks/**'],
+          pool: 'forks',
+        },
       },
-      { extends: true, root: '.', test: { name: 'checks', include: ['tests/node/checks/**/*.test.ts'], pool: 'forks' } },
+      {
+        extends: true,
+        root: '.',
+        test: { name: 'checks', include: ['tests/node/checks/**/*.test.ts'], pool: 'forks' },
+      },
       {
         extends: true,
         root: '.',
