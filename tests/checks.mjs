@@ -1,0 +1,49 @@
+// Prints every outside check beside what the code computes today; leaves with 1 when any is off.
+import { fileURLToPath } from 'node:url';
+import { createServer } from 'vite';
+
+const server = await createServer({
+  configFile: false,
+  root: fileURLToPath(new URL('..', import.meta.url)),
+  appType: 'custom',
+  logLevel: 'error',
+  optimizeDeps: { noDiscovery: true },
+  server: { middlewareMode: true, ws: false, watch: null },
+});
+
+/** Enough digits to see a difference, without the noise of a double. */
+const digits = (value) => (Number.isFinite(value) ? String(Number(value.toPrecision(7))) : String(value));
+
+let off = 0;
+let rows = [];
+try {
+  const { outsideChecks } = await server.ssrLoadModule('/tests/fixtures/outside/index.ts');
+  const { compare } = await server.ssrLoadModule('/tests/fixtures/outside/outsideCheck.ts');
+  rows = outsideChecks.map((check) => {
+    const { ours, difference, passed } = compare(check);
+    if (!passed) off += 1;
+    const value = `${digits(check.expected)} ± ${digits(check.tolerance)} ${check.unit}`;
+    return [
+      check.source,
+      check.quantity,
+      check.negative ? `not ${value}` : value,
+      digits(ours),
+      digits(difference),
+      passed ? 'pass' : 'OFF',
+    ];
+  });
+} finally {
+  await server.close();
+}
+
+const head = ['source', 'quantity', 'value', 'ours', 'difference', 'pass'];
+const widths = head.map((_, column) => Math.max(...[head, ...rows].map((row) => row[column].length)));
+for (const row of [head, ...rows])
+  console.log(
+    row
+      .map((cell, column) => cell.padEnd(widths[column]))
+      .join(' | ')
+      .trimEnd(),
+  );
+console.log(`${rows.length} outside checks, ${off} off`);
+process.exitCode = off > 0 || rows.length === 0 ? 1 : 0;
