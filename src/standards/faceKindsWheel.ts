@@ -1,0 +1,106 @@
+import { dimension as d, faceKind, trait } from './faceKind.ts';
+
+const beadSeat = d(
+  'beadSeatMm',
+  'bead seat diameter',
+  [200, 700],
+  'The three-digit number printed on tyre and rim; inches do not say it.',
+);
+const pressure = d('maxPressureBar', 'printed greatest pressure', [0.5, 12], 'Printed on the part.', false);
+
+/** Faces of hubs, rims, tyres and disc brakes. */
+export const wheelFaces = {
+  'hub-spacing': faceKind('hub width', [
+    d('spacingMm', 'over the locknuts', [70, 205], 'Outside jaws over the faces that meet the frame ends.'),
+  ]),
+  axle: faceKind(
+    'axle',
+    [d('diameterMm', 'diameter', [4.5, 21], 'Outside jaws on the part that lies in the slot.')],
+    {
+      traits: [
+        trait(
+          'type',
+          'type',
+          ['solid', 'hollow', 'bolts', 'through'],
+          'Solid: nuts; hollow: thin skewer; bolts: screwed into the axle; through: the axle pulls out.',
+        ),
+      ],
+    },
+  ),
+  'hub-holes': faceKind('hub, spoke holes', [d('holesCount', 'holes', [12, 56], 'Count both flanges.')]),
+  'rotor-seat': faceKind(
+    'hub, rotor mount',
+    [
+      d(
+        'rotorGapMm',
+        'rotor to end face',
+        [0, 30],
+        'Outer face of the rotor mount to the left face that meets the frame.',
+        false,
+      ),
+    ],
+    { named: true },
+  ),
+  'rim-holes': faceKind('rim, spoke holes', [d('holesCount', 'holes', [12, 56], 'Count once round.')]),
+  'rim-seat': faceKind(
+    'rim, tyre seat',
+    [
+      beadSeat,
+      d(
+        'innerWidthMm',
+        'inner width',
+        [10, 110],
+        'Inside jaws between the hooks or walls, at the top.',
+        false,
+      ),
+      pressure,
+    ],
+    {
+      traits: [
+        trait(
+          'bead',
+          'rim wall',
+          ['hooked', 'straight'],
+          'A fingernail catches under a hook; a straight wall has none.',
+        ),
+      ],
+    },
+  ),
+  'valve-hole': faceKind('rim, valve hole', [
+    d('diameterMm', 'hole', [5, 10], 'Inside jaws, or the shank of a drill that just goes in.'),
+  ]),
+  'valve-stem': faceKind('valve', [
+    d('diameterMm', 'stem', [5, 9], 'Outside jaws over the thread or rubber next to the tyre side.'),
+  ]),
+  'tyre-bead': faceKind(
+    'tyre',
+    [
+      d(
+        'widthMm',
+        'width',
+        [18, 130],
+        'The two- or three-digit number before the dash; inflated, measure it.',
+      ),
+      beadSeat,
+      pressure,
+    ],
+    {
+      traits: [
+        trait('tubeless', 'marked tubeless', ['yes', 'no'], 'Only a printed mark counts.'),
+        trait('run', 'run with', ['tube', 'sealant'], 'What you mean to do.'),
+      ],
+    },
+  ),
+  'rotor-mount': faceKind('rotor, mount', [], { named: true }),
+  'rotor-size': faceKind('rotor', [
+    d('diameterMm', 'diameter', [120, 230], 'Printed, or outside jaws over the braking ring.'),
+  ]),
+  'caliper-mount': faceKind(
+    'caliper mount',
+    [
+      d('holeSpacingMm', 'hole distance', [18, 82], 'Bolt centre to bolt centre.', false),
+      d('rotorMm', 'rotor it will stand over', [120, 230], 'The rotor that goes on this wheel.', false),
+    ],
+    { named: true },
+  ),
+} as const;
