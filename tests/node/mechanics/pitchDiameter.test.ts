@@ -24,7 +24,11 @@ describe('properties', () => {
     );
   });
   test('one tooth more is a larger circle', () => {
-    fc.assert(fc.property(teeth, (n) => { expect(pitchDiameterMm(n + 1)).toBeGreaterThan(pitchDiameterMm(n); })));
+    fc.assert(
+      fc.property(teeth, (n) => {
+        expect(pitchDiameterMm(n + 1)).toBeGreaterThan(pitchDiameterMm(n));
+      }),
+    );
   });
 });
 
