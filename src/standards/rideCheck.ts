@@ -136,7 +136,7 @@ export const rideCheck: readonly RideCheckGroup[] = [
         'chain',
         'drive',
         'may-wait',
-        'Chain runs one full turn without a stiff link or a skip; its slack is as set',
+        'Chain runs one full turn without a stiff link or a skip, with a little slack',
       ),
     ],
   },
