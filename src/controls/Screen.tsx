@@ -1,0 +1,71 @@
+import './look.css';
+import './Screen.css';
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { Icon } from './Icon.tsx';
+
+export interface ScreenProps {
+  /** Heading of the card and title of the page. */
+  title: string;
+  /** Identity of the route; when it changes, the heading takes the focus so that it is read out. */
+  route?: string;
+  /** What "back" does; without it there is no back arrow. A string is a link. */
+  back?: string | (() => void);
+  /** At the right of the heading: one small button at most. */
+  action?: ComponentChildren;
+  /** What waits, always in sight under the heading. */
+  waits?: ComponentChildren;
+  /** Buttons across the lower third; lying down they stand at the right. */
+  actions?: ComponentChildren;
+  /** Language of the page, as a BCP 47 tag. */
+  lang?: string;
+  children: ComponentChildren;
+}
+
+/** The frame of every screen: a punched job card with its heading, what waits, the matter, and what to do. */
+export function Screen({
+  title,
+  route = title,
+  back,
+  action,
+  waits,
+  actions,
+  lang = 'en',
+  children,
+}: ScreenProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useLayoutEffect(() => {
+    document.title = `${title} · Pinchbolt`;
+    document.documentElement.lang = lang;
+  }, [title, lang]);
+  useLayoutEffect(() => {
+    heading.current?.focus({ preventScroll: true });
+  }, [route]);
+
+  const arrow = <Icon name="back" sizePx={28} />;
+  return (
+    <div class={actions ? 'screen screen-acts' : 'screen'}>
+      <header class="screen-head">
+        {typeof back === 'string' && (
+          <a class="screen-back" href={back} aria-label="Back">
+            {arrow}
+          </a>
+        )}
+        {typeof back === 'function' && (
+          <button type="button" class="screen-back" onClick={back} aria-label="Back">
+            {arrow}
+          </button>
+        )}
+        <h1 class="screen-title" ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+        {action}
+      </header>
+      <section class="screen-waits" aria-label="What waits">
+        {waits}
+      </section>
+      <main class="screen-main">{children}</main>
+      {actions && <div class="screen-foot">{actions}</div>}
+    </div>
+  );
+}
