@@ -7,6 +7,8 @@ const material = trait(
   'A magnet sticks to steel only.',
 );
 
+const end = trait('end', 'end', ['front', 'rear'], 'Fork is front, frame is rear.');
+
 /** Faces a frame or fork offers to wheels, brakes and the saddle. */
 export const frameFaces = {
   'end-spacing': faceKind(
@@ -19,7 +21,7 @@ export const frameFaces = {
         'Inside jaws between the faces the hub will touch, not sprung.',
       ),
     ],
-    { traits: [material] },
+    { traits: [material, end] },
   ),
   'axle-slot': faceKind(
     'axle slot',
@@ -49,6 +51,7 @@ export const frameFaces = {
       traits: [
         material,
         trait('shape', 'shape', ['open', 'closed'], 'Closed: the axle has to be pulled out sideways.'),
+        end,
       ],
     },
   ),
@@ -67,7 +70,7 @@ export const frameFaces = {
     ],
     {
       named: true,
-      traits: [trait('end', 'end', ['front', 'rear'], 'Fork is front, frame is rear.')],
+      traits: [end],
     },
   ),
   'tyre-room': faceKind('room for a tyre', [

@@ -1,0 +1,54 @@
+import type { FaceKind } from './faceKinds.ts';
+import type { InterfaceRow } from './interfaceRow.ts';
+
+const bars = 'bar and stem size table, lovecitycycles.com (copy of an encyclopaedia table)';
+const seatClamps = 'from memory: sizes of tube outsides';
+
+const size = (
+  id: string,
+  sizeMm: number,
+  inside: FaceKind[],
+  outside: FaceKind,
+  label: string,
+  source: string,
+  known: InterfaceRow['known'],
+): InterfaceRow => ({
+  id,
+  label,
+  faces: {
+    ...Object.fromEntries(inside.map((kind) => [kind, { boreMm: sizeMm }])),
+    [outside]: { diameterMm: sizeMm },
+  },
+  source,
+  known,
+});
+
+const bar = (sizeMm: number, label: string, source = bars): InterfaceRow =>
+  size(`bar-${sizeMm}`, sizeMm, ['bar-clamp'], 'bar-centre', label, source, 'seen');
+const grip = (sizeMm: number, label: string): InterfaceRow =>
+  size(`grip-${sizeMm}`, sizeMm, ['grip-bore', 'lever-clamp'], 'grip-area', label, bars, 'seen');
+const seat = (sizeMm: number): InterfaceRow =>
+  size(`seat-tube-${sizeMm}`, sizeMm, ['seat-clamp'], 'seat-tube-outside', '', seatClamps, 'memory');
+
+/** Clamps on bars, grips and seat tubes. */
+export const clamps: readonly InterfaceRow[] = [
+  bar(22.2, '7/8 in, BMX and old roadsters'),
+  bar(23.8, 'old steel'),
+  bar(25, 'old French'),
+  bar(25.4, '1 in'),
+  bar(25.8, 'between 25.4 and 26.0'),
+  bar(26, 'road'),
+  bar(26.4, 'old Italian'),
+  bar(27, 'old'),
+  bar(31.8, '1-1/4 in, oversize'),
+  bar(35, 'widest', 'bar diameter article, parkingday.org'),
+  grip(22.2, 'flat and BMX bars'),
+  grip(23.5, 'old French drops'),
+  grip(23.8, 'drop bars'),
+  seat(25.4),
+  seat(28.6),
+  seat(30),
+  seat(31.8),
+  seat(34.9),
+  seat(36.4),
+];

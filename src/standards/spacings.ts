@@ -1,0 +1,51 @@
+import type { InterfaceRow } from './interfaceRow.ts';
+
+const overview = 'axle standards overview, dandyhorse.cc';
+const spacing = (
+  id: string,
+  spacingMm: number,
+  label: string,
+  source: string,
+  rest: Partial<InterfaceRow> = {},
+): InterfaceRow => ({
+  id,
+  label,
+  faces: { 'end-spacing': { spacingMm }, 'hub-spacing': { spacingMm } },
+  source,
+  known: 'seen',
+  ...rest,
+});
+
+/** Widths between the frame ends, and over the locknuts of the hubs made for them. */
+export const spacings: readonly InterfaceRow[] = [
+  spacing('front-100', 100, 'nearly every fork', overview),
+  spacing('front-110', 110, 'wide 15 × 110 fork', overview),
+  spacing('rear-108', 108, 'older BMX hubs', 'gsport.co.uk, column on frame ends'),
+  spacing('rear-110', 110, 'BMX, 20 in trials, old track', 'trial-bikes.com hub pages'),
+  spacing('rear-116', 116, '20 in trials', 'trial-bikes.com hub pages'),
+  spacing('rear-120', 120, 'track, five sprockets, flip-flop', 'fixmemphis.blogspot.com'),
+  spacing('rear-126', 126, 'six and seven sprockets', 'moruyabicycles.com.au'),
+  spacing('rear-130', 130, 'road with rim brakes', overview),
+  spacing('rear-135', 135, 'mountain bike, 5 × 135', overview),
+  spacing('rear-141', 141, 'wide hub, open slots', overview),
+  spacing('rear-142', 142, '12 × 142 through', overview, {
+    remark: 'The inner faces stand at 135 with a pocket of 3.5 on each side (from memory).',
+  }),
+  spacing('rear-148', 148, '12 × 148 through', overview),
+  spacing('rear-157', 157, '12 × 157 through', "a bottom bracket vendor's mountain bike overview"),
+];
+
+/** Hub and frame may differ by this much and be pulled together by hand. */
+export const spacingSlack = {
+  slackMm: 1,
+  source: 'our own limit, from the 108 and 110 hubs that share BMX frames',
+  known: 'proposal',
+} as const;
+
+/** Cold-setting a steel frame, total. */
+export const coldSet = {
+  usualMm: 5,
+  mostMm: 10,
+  source: 'common practice, no source: 126 to 130 often, 120 to 130 sometimes, more never',
+  known: 'proposal',
+} as const;
