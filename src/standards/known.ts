@@ -1,15 +1,12 @@
-/**
- * How a figure got into a table.
- * - `seen`: read on the page named as its source
- * - `exact`: true by definition of a unit
- * - `computed`: follows from rows beside it
- * - `memory`: general knowledge nobody has looked up; a caliper beats it
- * - `proposal`: our own choice where no source speaks
- */
-export type Known = 'seen' | 'exact' | 'computed' | 'memory' | 'proposal';
+import type { Known } from '../mechanics/working.ts';
 
-/** What every row of every table carries. */
+export type { Known };
+
+/**
+ * What every row of a table carries: where it stands and how well it is known. `memory` rows give way to a
+ * measured value; `proposal` rows are a judgement of this project.
+ */
 export interface Sourced {
-  source: string;
-  known: Known;
+  readonly source: string;
+  readonly known: Known;
 }
