@@ -1,5 +1,5 @@
 /** Drawings on a 24 by 24 grid, one stroke width, square ends: as if scribed on plate. */
-const drawings = {
+export const drawings = {
   spanner:
     'M4.5 19.5 13 11M13 11a4.5 4.5 0 0 1 5.6-5.9L16 7.7l.6 1.7 1.7.6 2.6-2.6A4.5 4.5 0 0 1 15 13L6.5 21.5zM4.5 19.5l2 2',
   bolt: 'M8 3h8l4 7-4 7H8l-4-7zM12 7.5v5M9.8 10h4.4M9 17v4h6v-4',

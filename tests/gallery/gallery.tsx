@@ -5,21 +5,39 @@ import { Button } from '../../src/controls/Button.tsx';
 import { Choice } from '../../src/controls/Choice.tsx';
 import { Countdown } from '../../src/controls/Countdown.tsx';
 import { DateTimeField } from '../../src/controls/DateTimeField.tsx';
+import { Filters } from '../../src/controls/Filters.tsx';
+import { Gauge } from '../../src/controls/Gauge.tsx';
 import { HoldButton } from '../../src/controls/HoldButton.tsx';
+import { drawings, Icon, type IconName } from '../../src/controls/Icon.tsx';
 import { Keypad } from '../../src/controls/Keypad.tsx';
 import { ListRow } from '../../src/controls/ListRow.tsx';
 import { Notice } from '../../src/controls/Notice.tsx';
 import { NumberField } from '../../src/controls/NumberField.tsx';
+import { PhotoFull } from '../../src/controls/PhotoFull.tsx';
+import { PhotoStrip } from '../../src/controls/PhotoStrip.tsx';
+import { Plot } from '../../src/controls/Plot.tsx';
+import { Progress } from '../../src/controls/Progress.tsx';
+import { Ruler } from '../../src/controls/Ruler.tsx';
 import { Screen } from '../../src/controls/Screen.tsx';
 import { Sheet } from '../../src/controls/Sheet.tsx';
 import { Stamp } from '../../src/controls/Stamp.tsx';
 import { StepCard } from '../../src/controls/StepCard.tsx';
+import { Tally } from '../../src/controls/Tally.tsx';
 import { TextField } from '../../src/controls/TextField.tsx';
 import { Toggle } from '../../src/controls/Toggle.tsx';
 import { UndoBar } from '../../src/controls/UndoBar.tsx';
+import { WaitsStrip } from '../../src/controls/WaitsStrip.tsx';
+import { WindowedList } from '../../src/controls/WindowedList.tsx';
 import type { TorqueUnit } from '../../src/mechanics/units.ts';
 
 const NOW_MS = Date.UTC(2026, 10, 25, 13, 10);
+const waits = [
+  { id: 'locker', label: 'Threadlocker, rotor bolts', dueAtMs: NOW_MS + 1_100_000 },
+  { id: 'tyre', label: 'Sealant, rear tyre', dueAtMs: NOW_MS + 9_000_000 },
+];
+const late = [
+  { id: 'locker', label: 'Threadlocker on the six bolts of the front rotor', dueAtMs: NOW_MS - 700_000 },
+];
 const torqueUnits = ['N.m', '[in_i].[lbf_av]', 'kgf.cm'] as const;
 
 function Bench() {
@@ -27,17 +45,10 @@ function Bench() {
     <Screen
       title="Magpie"
       back="#lists"
-      waits={
-        <ListRow
-          state="waits"
-          stateWord="Left 18:20, due 13:28"
-          title="Threadlocker, rotor bolts"
-          href="#wait"
-        />
-      }
+      waits={<WaitsStrip waits={waits} nowMs={NOW_MS} href="#waits" />}
       actions={
         <>
-          <Button kind="main" size="greasy" icon="check" under="5 N·m, in one pass">
+          <Button kind="main" size="greasy" icon="check" under="5 N·m, pass 1 of 2">
             Applied
           </Button>
           <Button size="greasy">Other value</Button>
@@ -45,14 +56,18 @@ function Bench() {
         </>
       }
     >
-      <StepCard
-        title="Tighten the face plate, crosswise"
-        icon="spanner"
-        state="open"
-        caption="Step 7 of 23, stem and bar"
-      >
-        <BigNumber label="Target" value="5" unit="N·m" source="printed on the stem" />
-      </StepCard>
+      <div class="stack">
+        <Progress at={7} of={23} open={[3]} />
+        <StepCard
+          title="Tighten the face plate, crosswise"
+          icon="spanner"
+          state="open"
+          caption="Stem and bar"
+        >
+          <BigNumber label="Target" value="5" unit="N·m" source="printed on the stem" />
+          <Tally of={4} done={1} pass={{ at: 1, of: 2 }} />
+        </StepCard>
+      </div>
     </Screen>
   );
 }
@@ -232,7 +247,134 @@ function Waits() {
   );
 }
 
-const cards = { bench: Bench, lists: Lists, keys: Keys, form: Form, waits: Waits };
+const photos = ['#8a5a3c', '#3c5a8a'].map((paint, index) => {
+  const drawn = `<svg xmlns="http://www.w3.org/2000/svg" width="300" height="200"><rect width="300" height="200" fill="${paint}"/></svg>`;
+  const buf = new TextEncoder().encode(drawn).buffer;
+  return {
+    id: String(index),
+    photo: { buf, type: 'image/svg+xml' },
+    alt: index ? 'Track end after filing' : 'Crown seat',
+  };
+});
+
+function Pictures() {
+  const [index, setIndex] = useState<number>();
+  const [on, setOn] = useState<'open' | 'all' | 'done'>('open');
+  return (
+    <Screen title="Readings" back="#lists" waits={<WaitsStrip waits={late} nowMs={NOW_MS} href="#waits" />}>
+      <div class="stack">
+        <Filters
+          label="Show"
+          on={[on]}
+          onToggle={setOn}
+          tabs={[
+            { value: 'open', label: 'Open', count: 3, icon: 'ring' },
+            { value: 'done', label: 'Done', count: 19, icon: 'check' },
+            { value: 'all', label: 'All' },
+          ]}
+        />
+        <Ruler label="Pressure" end={<span class="small">two tyres</span>} />
+        <Gauge
+          label="Rear"
+          value={2.9}
+          text="2.9 bar"
+          band={{ lo: 2.5, hi: 3.5 }}
+          bandText="2.5 to 3.5 bar"
+        />
+        <Gauge
+          label="Front"
+          value={2.1}
+          text="2.1 bar"
+          band={{ lo: 2.5, hi: 3.5 }}
+          bandText="2.5 to 3.5 bar"
+        />
+        <Gauge
+          label="Spare"
+          value={undefined}
+          text=""
+          band={{ lo: 2.5, hi: 3.5 }}
+          bandText="2.5 to 3.5 bar"
+        />
+        <Ruler label="Torque found at re-checks" />
+        <Plot
+          label="Face plate"
+          joined
+          points={[
+            { x: 0, y: 5 },
+            { x: 12, y: 4.8 },
+            { x: 40, y: 3.9 },
+            { x: 41, y: 5 },
+            { x: 90, y: 4.9 },
+          ]}
+          band={{ lo: 4.5, hi: 5.5 }}
+          xLabel="days"
+          yLabel="N·m"
+        />
+        <Ruler />
+        <PhotoStrip photos={photos} onOpen={setIndex} onAdd={() => undefined} />
+      </div>
+      <PhotoFull photos={photos} index={index} onIndex={setIndex} onClose={() => setIndex(undefined)} />
+    </Screen>
+  );
+}
+
+function Long() {
+  const [count, setCount] = useState(200);
+  return (
+    <Screen title="History" back="#lists">
+      <WindowedList
+        label="Entries"
+        count={count}
+        total={1000}
+        rowKey={(row) => row}
+        onNearEnd={() => setCount((now) => Math.min(1000, now + 200))}
+        renderRow={(row) => (
+          <ListRow
+            state={row % 7 ? 'done' : 'open'}
+            title={`Entry ${row + 1}${row % 5 ? '' : ', with a title long enough for a second line of the card'}`}
+            detail={row % 3 ? undefined : 'Bottom bracket cups, three spacers under them'}
+            href={`#entry${row}`}
+          />
+        )}
+      />
+    </Screen>
+  );
+}
+
+const iconNames = Object.keys(drawings) as IconName[];
+
+function Icons() {
+  return (
+    <Screen title="Drawings" back="#lists">
+      <div
+        style={{
+          display: 'grid',
+          gridTemplateColumns: 'repeat(4, 1fr)',
+          gap: '18px 8px',
+          textAlign: 'center',
+        }}
+      >
+        {iconNames.map((name) => (
+          <div key={name}>
+            <Icon name={name} sizePx={40} />
+            <div class="small">{name}</div>
+          </div>
+        ))}
+      </div>
+    </Screen>
+  );
+}
+
+const cards = {
+  bench: Bench,
+  lists: Lists,
+  keys: Keys,
+  form: Form,
+  waits: Waits,
+  pictures: Pictures,
+  long: Long,
+  icons: Icons,
+};
 
 function Gallery() {
   const [name, setName] = useState(location.hash.slice(1));

@@ -1,0 +1,36 @@
+import './WaitsStrip.css';
+import { Icon } from './Icon.tsx';
+import { spanText } from './timeLeft.ts';
+
+export interface WaitInSight {
+  id: string;
+  /** What waits: "Sealant, rear tyre". */
+  label: string;
+  dueAtMs: number;
+}
+
+export interface WaitsStripProps {
+  waits: readonly WaitInSight[];
+  nowMs: number;
+  /** Where all of them are listed. */
+  href: string;
+}
+
+/** One line under the heading of every screen: the wait that ends first, and how many more there are. */
+export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
+  const [first, ...others] = waits.toSorted((one, other) => one.dueAtMs - other.dueAtMs);
+  if (!first) return null;
+  const leftMs = first.dueAtMs - nowMs;
+  const over = leftMs <= 0;
+  const { value, unit = '' } = spanText(Math.abs(leftMs));
+  return (
+    <a class={over ? 'waits waits-over' : 'waits'} href={href}>
+      <Icon name={over ? 'bell' : 'hourglass'} />
+      <span class="waits-label">{first.label}</span>
+      <span class="waits-left">
+        {value} {unit} {over ? 'late' : 'left'}
+        {others.length > 0 && `, +${others.length}`}
+      </span>
+    </a>
+  );
+}

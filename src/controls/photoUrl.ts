@@ -1,0 +1,22 @@
+import { useEffect, useState } from 'preact/hooks';
+
+/** Bytes of a picture as the logbook keeps them. */
+export interface PhotoBytes {
+  buf: ArrayBuffer;
+  type: string;
+}
+
+/**
+ * An address the page can draw a stored picture from; it is given back when the picture leaves the page.
+ * @param photo the bytes, or undefined while they are still being read
+ */
+export function usePhotoUrl(photo: PhotoBytes | undefined): string | undefined {
+  const [url, setUrl] = useState<string>();
+  useEffect(() => {
+    if (!photo) return setUrl(undefined);
+    const made = URL.createObjectURL(new Blob([photo.buf], { type: photo.type }));
+    setUrl(made);
+    return () => URL.revokeObjectURL(made);
+  }, [photo]);
+  return url;
+}
