@@ -1,5 +1,9 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { precache } from './sw/precache.ts';
+
+// Absolute, because the page's root is src and tests live beside it.
+const top = fileURLToPath(new URL('.', import.meta.url));
 
 export default defineConfig({
   root: 'src',
@@ -17,7 +21,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        root: '.',
+        root: top,
         test: {
           name: 'node',
           include: ['tests/node/**/*.test.ts'],
@@ -27,12 +31,12 @@ export default defineConfig({
       },
       {
         extends: true,
-        root: '.',
+        root: top,
         test: { name: 'checks', include: ['tests/node/checks/**/*.test.ts'], pool: 'forks' },
       },
       {
         extends: true,
-        root: '.',
+        root: top,
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],

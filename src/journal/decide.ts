@@ -1,0 +1,97 @@
+import type { Command, CommandType, Refused } from './commands.ts';
+import * as bikes from './decide/bikes.ts';
+import * as checks from './decide/checks.ts';
+import * as corrections from './decide/corrections.ts';
+import * as joints from './decide/joints.ts';
+import * as parts from './decide/parts.ts';
+import * as rechecks from './decide/rechecks.ts';
+import { type Circumstances, headed, RefusedCommand, type Ruling, refuse } from './decide/ruling.ts';
+import * as steps from './decide/steps.ts';
+import * as tools from './decide/tools.ts';
+import * as torque from './decide/torque.ts';
+import * as waits from './decide/waits.ts';
+import { ENTRY_VERSION, type Entry } from './entries.ts';
+import type { Rows } from './fold.ts';
+
+type Decider<T extends CommandType> = (
+  rows: Rows,
+  command: Extract<Command, { type: T }>,
+  now: Circumstances,
+) => Ruling;
+
+const deciders: { [T in CommandType]: Decider<T> } = {
+  'start-bike': bikes.startBike,
+  'describe-bike': bikes.describeBike,
+  'put-bike-away': bikes.putBikeAway,
+  'take-bike-out': bikes.takeBikeOut,
+  'withdraw-release': bikes.withdrawRelease,
+  'add-note': bikes.addNote,
+  'accept-finding': bikes.acceptFinding,
+  'note-finding': bikes.noteFinding,
+  'add-part': parts.addPart,
+  'describe-part': parts.describePart,
+  'move-part': parts.movePart,
+  'change-part': parts.changePart,
+  'make-joint': joints.makeJoint,
+  'describe-joint': joints.describeJoint,
+  'take-joint-apart': joints.takeJointApart,
+  'plan-steps': steps.planSteps,
+  'add-step': steps.addStep,
+  'describe-step': steps.describeStep,
+  'move-step': steps.moveStep,
+  'split-step': steps.splitStep,
+  'drop-step': steps.dropStep,
+  'skip-step': steps.skipStep,
+  'reopen-step': steps.reopenStep,
+  'open-step': steps.openStep,
+  'finish-step': steps.finishStep,
+  'apply-torque': torque.applyTorque,
+  'hand-tighten': torque.handTighten,
+  'apply-locker': torque.applyLocker,
+  'start-wait': waits.startWait,
+  'end-wait': waits.endWait,
+  'change-wait': waits.changeWait,
+  'shift-waits': waits.shiftWaits,
+  'mark-seal': waits.markSeal,
+  'add-tool': tools.addTool,
+  'describe-tool': tools.describeTool,
+  'put-tool-away': tools.putToolAway,
+  'find-defect': checks.findDefect,
+  'close-defect': checks.closeDefect,
+  'confirm-ride-check': checks.confirmRideCheck,
+  'release-bike': checks.releaseBike,
+  'log-ride': rechecks.logRide,
+  'set-recheck': rechecks.setRecheck,
+  'change-recheck': rechecks.changeRecheck,
+  'drop-recheck': rechecks.dropRecheck,
+  'find-torque': rechecks.findTorque,
+  'answer-recheck': rechecks.answerRecheck,
+  undo: corrections.undo,
+  correct: corrections.correct,
+  'change-settings': (_rows, { change }) => [{ type: 'settings-changed', change }],
+};
+
+/** A clock may run a little ahead of the one that wrote a command; more than this is a mistake. */
+const AHEAD_MS = 60_000;
+
+/**
+ * What a command amounts to. Pure and synchronous: the same rows, command and circumstances give the same
+ * entries, so that it can run inside one transaction and be run again when a row was not fetched yet.
+ * @param rows the store as the transaction sees it
+ * @param command what was asked
+ * @param now clock, zone and new ids
+ * @returns entries to append, in order, or a named refusal; nothing is changed here
+ */
+export function decide(rows: Rows, command: Command, now: Circumstances): Entry[] | Refused {
+  try {
+    if (command.happenedAtMs !== undefined) {
+      if (!Number.isFinite(command.happenedAtMs)) refuse('not-a-number');
+      if (command.happenedAtMs > now.nowMs + AHEAD_MS) refuse('in-the-future');
+    }
+    const ruling = (deciders[command.type] as Decider<CommandType>)(rows, command, now);
+    return Array.isArray(ruling) ? headed(ruling, command, now, ENTRY_VERSION) : ruling;
+  } catch (thrown) {
+    if (thrown instanceof RefusedCommand) return thrown.refused;
+    throw thrown;
+  }
+}

@@ -1,0 +1,54 @@
+import { neverDeferred } from '../../standards/releaseRules.ts';
+import type { CommandOf } from '../commands.ts';
+import type { Rows } from '../fold.ts';
+import { openItems } from '../openItems.ts';
+import { bikeOf, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
+
+export function findDefect(rows: Rows, command: CommandOf<'find-defect'>, now: Circumstances): Ruling {
+  const { bikeId } = bikeOf(rows, command.bikeId);
+  const { jointId, partId, area, decision, untilMs, untilKm, restriction } = command;
+  const joint = jointId === undefined ? undefined : rows.get('joint', jointId);
+  if (decision === 'ride-limited') {
+    // Some things are mended or the bike stays: no date, no distance makes them rideable.
+    const never = joint?.matters === true || neverDeferred.some(({ id }) => id === area);
+    if (never) refuse('must-not-be-deferred', command.words);
+    if (untilMs === undefined && untilKm === undefined) refuse('limit-missing');
+  }
+  const text = words(command.words, 'words-missing');
+  return [
+    present({
+      type: 'defect-found',
+      defectId: now.newId(),
+      ...{ bikeId, jointId, partId, words: text, area, decision, untilMs, untilKm, restriction },
+    }),
+  ];
+}
+
+export function closeDefect(rows: Rows, command: CommandOf<'close-defect'>): Ruling {
+  const defect = rows.get('defect', command.defectId) ?? refuse('no-such-defect');
+  if (defect.closed !== undefined) refuse('already-closed', defect.words);
+  const { defectId, bikeId } = defect;
+  return [{ type: 'defect-closed', defectId, bikeId, how: words(command.how, 'words-missing') }];
+}
+
+export function confirmRideCheck(rows: Rows, command: CommandOf<'confirm-ride-check'>): Ruling {
+  const { bikeId } = bikeOf(rows, command.bikeId);
+  for (const { ok, words: text } of command.items) if (!ok) words(text, 'words-missing');
+  const items = command.items.map((item) => present(item));
+  return [{ type: 'ride-check-confirmed', bikeId, groupId: command.groupId, items }];
+}
+
+/** A release says what is open word for word; what may never be put off stops it. */
+export function releaseBike(rows: Rows, command: CommandOf<'release-bike'>, now: Circumstances): Ruling {
+  const { bikeId } = bikeOf(rows, command.bikeId);
+  const covers = words(command.covers, 'covers-missing');
+  const by = words(command.by, 'name-missing');
+  const open = openItems(rows, bikeId, now.nowMs);
+  const blocking = open.filter(({ blocks }) => blocks);
+  const { statement, restrictions } = command;
+  if (statement !== 'not-to-ride' && blocking.length > 0) {
+    refuse('must-not-be-deferred', blocking.map((item) => item.words).join('; '));
+  }
+  const releaseId = now.newId();
+  return [present({ type: 'bike-released', bikeId, releaseId, statement, covers, by, open, restrictions })];
+}

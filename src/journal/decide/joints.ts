@@ -1,0 +1,77 @@
+import { jointKindRow } from '../../standards/jointKinds.ts';
+import type { CommandOf } from '../commands.ts';
+import type { Between, Fastener, Id, Target } from '../entries.ts';
+import { bikeOf as bikeOfPlace } from '../facts.ts';
+import type { Rows } from '../fold.ts';
+import {
+  bikeOf,
+  type Circumstances,
+  jointOf,
+  partOf,
+  positive,
+  present,
+  type Ruling,
+  refuse,
+  words,
+} from './ruling.ts';
+
+/** Above this a count is a slip of the finger: even the spokes of a wheel are fewer. */
+const MOST_FASTENERS = 72;
+const ABSURD_TORQUE = 1000;
+
+function checkParts(rows: Rows, bikeId: Id, partIds: Id[], between: Between[]): void {
+  if (new Set(partIds).size < 1) refuse('too-few-parts');
+  const named = [...partIds, ...between.flatMap(({ partId }) => (partId ? [partId] : []))];
+  for (const partId of named) {
+    const part = partOf(rows, partId);
+    if (bikeOfPlace(part.place) !== bikeId) refuse('part-not-on-this-bike', part.name);
+  }
+}
+
+function checkFasteners(fasteners: Fastener[]): void {
+  for (const { count } of fasteners) {
+    if (!Number.isInteger(count) || count < 1 || count > MOST_FASTENERS)
+      refuse('fastener-count', String(count));
+  }
+}
+
+function checkTargets(targets: Target[]): void {
+  for (const { source, torque, upTo } of targets) {
+    if (source !== 'none' && !torque) refuse('not-a-number');
+    if (torque) positive(torque.value, ABSURD_TORQUE);
+    if (upTo) positive(upTo.value, ABSURD_TORQUE);
+  }
+}
+
+export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Circumstances): Ruling {
+  const { bikeId } = bikeOf(rows, command.bikeId);
+  const { kind, partIds, between, fasteners, targets, note, jointId = now.newId() } = command;
+  checkParts(rows, bikeId, partIds, between);
+  checkFasteners(fasteners);
+  checkTargets(targets);
+  const kindRow = jointKindRow(kind);
+  const name = command.name.trim() === '' ? kindRow.label : command.name.trim();
+  const matters = command.matters ?? kindRow.matters;
+  const about = { name, kind, partIds, between, fasteners, targets, matters, note };
+  return [present({ type: 'joint-made', jointId, bikeId, ...about })];
+}
+
+export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>): Ruling {
+  const { type: _type, happenedAtMs: _at, jointId, ...about } = command;
+  const joint = jointOf(rows, jointId);
+  if (about.name !== undefined) words(about.name, 'name-missing');
+  if (about.partIds || about.between) {
+    checkParts(rows, joint.bikeId, about.partIds ?? joint.partIds, about.between ?? joint.between);
+  }
+  checkFasteners(about.fasteners ?? []);
+  checkTargets(about.targets ?? []);
+  const { bikeId } = joint;
+  return [present({ type: 'joint-described', jointId, bikeId, ...about, wasMatters: joint.matters })];
+}
+
+export function takeJointApart(rows: Rows, command: CommandOf<'take-joint-apart'>): Ruling {
+  const { jointId, bikeId, matters, state, name } = jointOf(rows, command.jointId);
+  if (state === 'apart') refuse('joint-apart', name);
+  const why = words(command.why, 'reason-missing');
+  return [{ type: 'joint-taken-apart', jointId, bikeId, why, matters }];
+}

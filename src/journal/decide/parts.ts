@@ -1,0 +1,118 @@
+import type { CommandOf } from '../commands.ts';
+import type { EntryBody, Id, Place } from '../entries.ts';
+import { bikeOf as bikeOfPlace } from '../facts.ts';
+import type { Rows } from '../fold.ts';
+import type { PartRow } from '../rows.ts';
+import {
+  bikeOf,
+  type Circumstances,
+  partOf,
+  positive,
+  present,
+  type Ruling,
+  refuse,
+  words,
+} from './ruling.ts';
+
+function samePlace(a: Place, b: Place): boolean {
+  return a.on === b.on && bikeOfPlace(a) === bikeOfPlace(b);
+}
+
+export function addPart(rows: Rows, command: CommandOf<'add-part'>, now: Circumstances): Ruling {
+  const { type: _type, happenedAtMs: _at, partId = now.newId(), place, ...about } = command;
+  const name = words(command.name, 'name-missing');
+  if (place.on === 'bike') bikeOf(rows, place.bikeId);
+  return [present({ type: 'part-added', partId, place, ...about, name, label: command.label.trim() })];
+}
+
+export function describePart(rows: Rows, command: CommandOf<'describe-part'>): Ruling {
+  const { type: _type, happenedAtMs: _at, partId, ...about } = command;
+  const part = partOf(rows, partId);
+  if (about.name !== undefined) words(about.name, 'name-missing');
+  return [present({ type: 'part-described', partId, bikeId: bikeOfPlace(part.place), ...about })];
+}
+
+/** Joints of a bike that hold this part and are still together. */
+function jointsHolding(rows: Rows, bikeId: Id, part: PartRow) {
+  return rows
+    .group('joint', `joint@${bikeId}`)
+    .filter((joint) => joint.state !== 'apart' && joint.partIds.includes(part.partId));
+}
+
+/**
+ * A part is on one bike at most: moving it takes it off the other, and the joints it was in are thereby
+ * apart, each with an entry of its own.
+ */
+export function movePart(rows: Rows, command: CommandOf<'move-part'>): Ruling {
+  const part = partOf(rows, command.partId);
+  const { to } = command;
+  if (samePlace(part.place, to)) refuse('same-place', part.name);
+  if (to.on === 'bike') bikeOf(rows, to.bikeId);
+  if (to.on === 'quarantine') words(to.why, 'reason-missing');
+  if (to.on === 'scrapped') words(to.how, 'reason-missing');
+  const from = bikeOfPlace(part.place);
+  const joints = from === undefined ? [] : jointsHolding(rows, from, part);
+  const apart = joints.map(
+    (joint): EntryBody => ({
+      type: 'joint-taken-apart',
+      jointId: joint.jointId,
+      bikeId: joint.bikeId,
+      why: `${part.name} taken off`,
+      matters: joint.matters,
+    }),
+  );
+  const matters = joints.some((joint) => joint.matters) || undefined;
+  const { why, condition } = command;
+  return [
+    ...apart,
+    present({ type: 'part-moved', partId: part.partId, from: part.place, to, why, condition, matters }),
+  ];
+}
+
+export function changePart(rows: Rows, command: CommandOf<'change-part'>, now: Circumstances): Ruling {
+  const { type: _type, happenedAtMs: _at, partId, ...change } = command;
+  const part = partOf(rows, partId);
+  words(change.where, 'words-missing');
+  words(change.how, 'words-missing');
+  words(change.why, 'reason-missing');
+  if (!Number.isFinite(change.before.value) || !Number.isFinite(change.after.value)) refuse('not-a-number');
+  if (change.before.value < 0 || change.after.value < 0) refuse('not-positive');
+  if (change.left !== undefined && !(change.left.value >= 0)) refuse('not-a-number');
+  const bikeId = bikeOfPlace(part.place);
+  const entries: EntryBody[] = [present({ type: 'part-changed', partId, bikeId, ...change })];
+  const { inspection } = change;
+  if (inspection && bikeId !== undefined) {
+    if (inspection.everyDays === undefined && inspection.everyKm === undefined) refuse('limit-missing');
+    if (inspection.everyDays !== undefined) positive(inspection.everyDays, 3660);
+    if (inspection.everyKm !== undefined) positive(inspection.everyKm, 100_000);
+    entries.push(inspectionOf(rows, part, bikeId, change.where, inspection, now));
+  }
+  return entries;
+}
+
+function inspectionOf(
+  rows: Rows,
+  part: PartRow,
+  bikeId: Id,
+  where: string,
+  inspection: { everyDays?: number; everyKm?: number; words: string },
+  now: Circumstances,
+): EntryBody {
+  const rides = rows.get('rides', bikeId);
+  return present({
+    type: 'recheck-set',
+    recheckId: now.newId(),
+    bikeId,
+    partId: part.partId,
+    kind: 'inspect',
+    title: `${part.name}: ${where}`,
+    instruction: words(inspection.words, 'words-missing'),
+    dueRides: 1,
+    dueKm: inspection.everyKm,
+    dueDays: inspection.everyDays,
+    dueAtMs: inspection.everyDays === undefined ? undefined : now.nowMs + inspection.everyDays * 86_400_000,
+    turn: 0,
+    ridesThen: rides?.count ?? 0,
+    kmThen: rides?.km ?? 0,
+  });
+}

@@ -1,0 +1,248 @@
+import { timeDueMs } from '../../planning/due.ts';
+import {
+  type InstructionKind,
+  recheckInstructions,
+  recheckRows,
+  type RecheckRow as ScheduleRow,
+  spanOfTurn,
+} from '../../standards/recheckSchedule.ts';
+import type { CommandOf } from '../commands.ts';
+import type { EntryBody, Id } from '../entries.ts';
+import type { Rows } from '../fold.ts';
+import type { JointRow, RecheckRow } from '../rows.ts';
+import {
+  bikeOf,
+  type Circumstances,
+  jointOf,
+  positive,
+  present,
+  type Ruling,
+  refuse,
+  words,
+} from './ruling.ts';
+import { checkTorque, snapshotOf } from './torque.ts';
+
+function recheckOf(rows: Rows, recheckId: Id): RecheckRow {
+  const recheck = rows.get('recheck', recheckId) ?? refuse('no-such-recheck');
+  if (recheck.answeredAtMs !== undefined || recheck.dropped !== undefined)
+    refuse('already-answered', recheck.title);
+  return recheck;
+}
+
+interface Span {
+  rides?: number;
+  km?: number;
+  days?: number;
+}
+
+/** The owner's own span where one is set, else the table's. */
+function spanFor(rows: Rows, joint: JointRow, row: ScheduleRow, turn: number): Span | null {
+  const own = rows.get('settings', 'app')?.settings.schedule?.[
+    `${joint.kind}:${row.instruction}:${Math.min(turn, 2)}`
+  ];
+  if (own) return own;
+  const span = spanOfTurn(row, turn);
+  return span && { rides: span.afterRides, km: span.km, days: span.days };
+}
+
+function rideCounts(rows: Rows, bikeId: Id, ahead: { rides: number; km: number }) {
+  const rides = rows.get('rides', bikeId);
+  return { ridesThen: (rides?.count ?? 0) + ahead.rides, kmThen: (rides?.km ?? 0) + ahead.km };
+}
+
+/** The re-check of a joint for one turn of its schedule, or nothing where the schedule has ended. */
+function turnOf(
+  rows: Rows,
+  joint: JointRow,
+  row: ScheduleRow,
+  turn: number,
+  now: Circumstances,
+  atMs: number,
+  then: { ridesThen: number; kmThen: number },
+): EntryBody[] {
+  const span = spanFor(rows, joint, row, turn);
+  if (!span) return [];
+  const { title, words: instruction } = recheckInstructions[row.instruction];
+  return [
+    present({
+      type: 'recheck-set',
+      recheckId: now.newId(),
+      bikeId: joint.bikeId,
+      jointId: joint.jointId,
+      kind: row.instruction,
+      title: `${joint.name}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+      instruction,
+      dueRides: span.rides,
+      dueKm: span.km,
+      dueDays: span.days,
+      dueAtMs: timeDueMs(atMs, span.days),
+      turn,
+      ...then,
+    }),
+  ];
+}
+
+/** Whether threadlocker sits in the joint, so that a pull would break what has cured. */
+function cured(joint: JointRow): boolean {
+  return joint.locked !== undefined;
+}
+
+/**
+ * A ride. The first one makes a re-check of every joint due, each in the way the joint can bear; a later
+ * one does so for joints tightened anew since their last re-check was set.
+ */
+export function logRide(rows: Rows, command: CommandOf<'log-ride'>, now: Circumstances): Ruling {
+  const { bikeId } = bikeOf(rows, command.bikeId);
+  const { minutes, km, noticed } = command;
+  if (minutes === undefined && km === undefined) refuse('ride-empty');
+  if (minutes !== undefined) positive(minutes, 10_000);
+  if (km !== undefined) positive(km, 3000);
+  const atMs = command.happenedAtMs ?? now.nowMs;
+  const first = (rows.get('rides', bikeId)?.count ?? 0) === 0;
+  const ride: EntryBody = present({
+    type: 'ride-logged',
+    rideId: now.newId(),
+    bikeId,
+    minutes,
+    km,
+    noticed,
+    first,
+  });
+  const open = new Set(rows.group('recheck', `recheck@${bikeId}`).map(({ jointId }) => jointId));
+  const joints = rows
+    .group('joint', `joint@${bikeId}`)
+    .filter(({ state, jointId, applied, madeAtMs, recheckSetAtMs }) => {
+      if (state === 'apart' || open.has(jointId)) return false;
+      return recheckSetAtMs === undefined || (applied?.atMs ?? madeAtMs) > recheckSetAtMs;
+    });
+  // Counted from before this ride, so that "after one ride" is now.
+  const then = rideCounts(rows, bikeId, { rides: 0, km: 0 });
+  const set = joints.flatMap((joint) =>
+    recheckRows(joint.kind, cured(joint)).flatMap((row) => turnOf(rows, joint, row, 0, now, atMs, then)),
+  );
+  return [...set, ride];
+}
+
+export function setRecheck(rows: Rows, command: CommandOf<'set-recheck'>, now: Circumstances): Ruling {
+  const { bikeId } = bikeOf(rows, command.bikeId);
+  const { jointId, partId, kind, dueDays, dueRides, dueKm } = command;
+  checkSpan(dueDays, dueRides, dueKm);
+  return [
+    present({
+      type: 'recheck-set',
+      recheckId: now.newId(),
+      ...{ bikeId, jointId, partId, kind, dueDays, dueRides, dueKm },
+      title: words(command.title, 'name-missing'),
+      instruction: words(command.instruction, 'words-missing'),
+      dueAtMs: timeDueMs(command.happenedAtMs ?? now.nowMs, dueDays),
+      turn: 0,
+      ...rideCounts(rows, bikeId, { rides: 0, km: 0 }),
+    }),
+  ];
+}
+
+function checkSpan(days?: number, rides?: number, km?: number): void {
+  if (days === undefined && rides === undefined && km === undefined) refuse('limit-missing');
+  if (days !== undefined) positive(days, 3660);
+  if (rides !== undefined) positive(rides, 10_000);
+  if (km !== undefined) positive(km, 100_000);
+}
+
+export function changeRecheck(rows: Rows, command: CommandOf<'change-recheck'>): Ruling {
+  const { recheckId, bikeId, jointId, setAtMs } = recheckOf(rows, command.recheckId);
+  const { dueDays, dueRides, dueKm } = command;
+  checkSpan(dueDays, dueRides, dueKm);
+  const why = words(command.why, 'reason-missing');
+  const dueAtMs = timeDueMs(setAtMs, dueDays);
+  return [
+    present({ type: 'recheck-changed', recheckId, bikeId, jointId, dueDays, dueRides, dueKm, dueAtMs, why }),
+  ];
+}
+
+export function dropRecheck(rows: Rows, command: CommandOf<'drop-recheck'>): Ruling {
+  const { recheckId, bikeId, jointId } = recheckOf(rows, command.recheckId);
+  return [
+    present({
+      type: 'recheck-dropped',
+      recheckId,
+      bikeId,
+      jointId,
+      why: words(command.why, 'reason-missing'),
+    }),
+  ];
+}
+
+function nextTurn(rows: Rows, recheck: RecheckRow, now: Circumstances, atMs: number): EntryBody[] {
+  const then = rideCounts(rows, recheck.bikeId, { rides: 0, km: 0 });
+  if (recheck.jointId === undefined) {
+    if (recheck.dueDays === undefined && recheck.dueKm === undefined) return [];
+    const { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn } = recheck;
+    const again = { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn: turn + 1, ...then };
+    return [
+      present({ type: 'recheck-set', recheckId: now.newId(), ...again, dueAtMs: timeDueMs(atMs, dueDays) }),
+    ];
+  }
+  const joint = jointOf(rows, recheck.jointId);
+  if (joint.state === 'apart') return [];
+  const row = recheckRows(joint.kind, cured(joint)).find(({ instruction }) =>
+    sameTask(instruction, recheck.kind),
+  );
+  return row ? turnOf(rows, joint, row, recheck.turn + 1, now, atMs, then) : [];
+}
+
+/** A joint may have got threadlocker since its re-check was set; the task stays the same, its way changes. */
+function sameTask(a: InstructionKind, b: InstructionKind): boolean {
+  const asTorque = (kind: InstructionKind) => (kind === 'look-at-mark' ? 'retorque' : kind);
+  return asTorque(a) === asTorque(b);
+}
+
+/** What a later check met, beside what was applied; neither is copied from the other. */
+export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: Circumstances): Ruling {
+  const joint = jointOf(rows, command.jointId);
+  const { jointId, bikeId } = joint;
+  if (joint.state === 'apart') refuse('joint-apart', joint.name);
+  const { recheckId, outcome, way, movedAt, turnedDeg, note, photoIds, broughtTo } = command;
+  const recheck = recheckId === undefined ? undefined : recheckOf(rows, recheckId);
+  if (cured(joint) && way === 'tightening' && outcome === 'held')
+    refuse('turning-breaks-the-bond', joint.name);
+  if (movedAt) checkTorque(movedAt);
+  if (turnedDeg !== undefined && !(turnedDeg > 0 && turnedDeg <= 3600)) refuse('not-a-number');
+  if (outcome === 'moved' && !movedAt && way === 'tightening') refuse('not-a-number');
+  const atMs = command.happenedAtMs ?? now.nowMs;
+  const tool = snapshotOf(rows, command.toolId, atMs);
+  const matters = joint.matters && outcome !== 'held';
+  const entries: EntryBody[] = [
+    present({
+      type: 'torque-found',
+      ...{ jointId, bikeId, recheckId, outcome, way, movedAt, turnedDeg, tool, note, photoIds, matters },
+    }),
+  ];
+  if (broughtTo) {
+    checkTorque(broughtTo);
+    const bolts = Math.max(
+      1,
+      joint.fasteners.reduce((sum, { count }) => sum + count, 0),
+    );
+    entries.push(
+      present({
+        type: 'torque-applied',
+        ...{ jointId, bikeId, applied: broughtTo, entered: 'keypad' as const, bolts, passes: 1, tool },
+        matters: joint.matters,
+      }),
+    );
+  }
+  if (recheck) entries.push(...nextTurn(rows, recheck, now, atMs));
+  return entries;
+}
+
+export function answerRecheck(rows: Rows, command: CommandOf<'answer-recheck'>, now: Circumstances): Ruling {
+  const recheck = recheckOf(rows, command.recheckId);
+  const { recheckId, bikeId, jointId, partId } = recheck;
+  const { outcome, photoIds } = command;
+  if (outcome === 'finding') words(command.words, 'words-missing');
+  const answered: EntryBody = present({
+    type: 'recheck-answered',
+    ...{ recheckId, bikeId, jointId, partId, outcome, words: command.words, photoIds },
+  });
+  return [answered, ...nextTurn(rows, recheck, now, command.happenedAtMs ?? now.nowMs)];
+}

@@ -1,0 +1,116 @@
+import { plausibleTorque } from '../../mechanics/torquePlausible.ts';
+import type { TorqueUnit, Typed } from '../../mechanics/units.ts';
+import { torqueNm } from '../../mechanics/units.ts';
+import type { CommandOf } from '../commands.ts';
+import type { Id, ToolSnapshot } from '../entries.ts';
+import type { Rows } from '../fold.ts';
+import type { JointRow, ToolRow } from '../rows.ts';
+import { type Circumstances, jointOf, positive, present, type Ruling, refuse, stepOf } from './ruling.ts';
+
+/** Two equal taps on one joint within this are one tap of a trembling knuckle. */
+const DOUBLE_TAP_MS = 1500;
+const YEAR_DAYS = 365;
+
+/** The bolts of a joint, all fasteners together. */
+export function boltsOf(joint: JointRow): number {
+  return joint.fasteners.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** Refuses what no hand means: not a number, nothing, or a figure no bicycle joint takes. */
+export function checkTorque(torque: Typed<TorqueUnit>): void {
+  const { value, unit } = torque;
+  positive(value, Number.MAX_VALUE);
+  const plausible = plausibleTorque(torqueNm(value, unit));
+  if (!plausible.ok && plausible.reason === 'absurd') refuse('absurd-torque', `${torque.typed}`);
+}
+
+/** How far a tool can be trusted on a day; a year is the usual span where the owner has set none. */
+export function toolState(tool: ToolRow, atMs: number): ToolSnapshot['state'] {
+  if (tool.droppedAtMs && tool.droppedAtMs > (tool.lastCheckMs ?? 0)) return 'dropped';
+  if (tool.lastCheckMs === undefined) return 'never-checked';
+  const spanMs = (tool.checkEveryDays ?? YEAR_DAYS) * 86_400_000;
+  return atMs - tool.lastCheckMs > spanMs ? 'check-overdue' : 'checked';
+}
+
+/** The tool as it stands today, to be kept inside the entry. */
+export function snapshotOf(rows: Rows, toolId: Id | undefined, atMs: number): ToolSnapshot | undefined {
+  if (toolId === undefined) return undefined;
+  const tool = rows.get('tool', toolId) ?? refuse('no-such-tool');
+  const { name, minNm, maxNm, lastCheckMs } = tool;
+  return present({ toolId, name, minNm, maxNm, lastCheckMs, state: toolState(tool, atMs) });
+}
+
+export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now: Circumstances): Ruling {
+  const joint = jointOf(rows, command.jointId);
+  checkTorque(command.applied);
+  const { bolts, passes, stepId } = command;
+  if (!Number.isInteger(bolts) || bolts < 1 || !Number.isInteger(passes) || passes < 1)
+    refuse('bolts-missing');
+  const all = boltsOf(joint);
+  if (all > 0 && bolts < all) refuse('bolts-missing', `${bolts} of ${all}`);
+  if (stepId !== undefined) {
+    const step = stepOf(rows, stepId);
+    if (step.kind !== 'torque' || step.jointId !== joint.jointId) refuse('not-a-torque-step', step.title);
+    if (step.state === 'done') refuse('already-applied', joint.name);
+  }
+  const last = joint.applied;
+  const same =
+    last && last.applied.value === command.applied.value && last.applied.unit === command.applied.unit;
+  if (same && command.happenedAtMs === undefined && now.nowMs - last.atMs < DOUBLE_TAP_MS) {
+    refuse('double-tap', joint.name);
+  }
+  const { applied, entered, between, marked, note, photoIds } = command;
+  const { jointId, bikeId, matters } = joint;
+  const tool = snapshotOf(rows, command.toolId, command.happenedAtMs ?? now.nowMs);
+  return [
+    present({
+      type: 'torque-applied',
+      ...{
+        jointId,
+        bikeId,
+        stepId,
+        applied,
+        entered,
+        bolts,
+        passes,
+        tool,
+        between,
+        marked,
+        note,
+        photoIds,
+        matters,
+      },
+    }),
+  ];
+}
+
+export function handTighten(rows: Rows, command: CommandOf<'hand-tighten'>, now: Circumstances): Ruling {
+  const joint = jointOf(rows, command.jointId);
+  if (!Number.isInteger(command.bolts) || command.bolts < 1) refuse('bolts-missing');
+  if (joint.state === 'hand-tight' && now.nowMs - joint.lastMs < DOUBLE_TAP_MS)
+    refuse('double-tap', joint.name);
+  const { jointId, bikeId, matters } = joint;
+  const { stepId, bolts, note } = command;
+  return [present({ type: 'hand-tightened', jointId, bikeId, stepId, bolts, note, matters })];
+}
+
+export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now: Circumstances): Ruling {
+  const joint = jointOf(rows, command.jointId);
+  const { stepId, grade, surface, primer, waitMs, note, photoIds } = command;
+  positive(waitMs, 60 * 86_400_000);
+  if (stepId !== undefined) {
+    const step = stepOf(rows, stepId);
+    if (step.kind === 'lock' && step.state === 'done') refuse('already-done', step.title);
+  }
+  if (joint.locked && now.nowMs - joint.locked.atMs < DOUBLE_TAP_MS) refuse('double-tap', joint.name);
+  const { jointId, bikeId, matters } = joint;
+  // A locker put on during a torque step must not finish that step.
+  const lockStepId = stepId !== undefined && stepOf(rows, stepId).kind === 'lock' ? stepId : undefined;
+  return [
+    present({
+      type: 'locker-applied',
+      ...{ jointId, bikeId, stepId: lockStepId, waitId: now.newId(), grade, surface, primer, waitMs },
+      ...{ note, photoIds, matters },
+    }),
+  ];
+}

@@ -1,0 +1,45 @@
+import type { Entry, Id } from './entries.ts';
+import type { Rows } from './fold.ts';
+import type { Row, RowKind, RowOf } from './rows.ts';
+
+/** Rows held in memory: for the state of a bike on another day, and as the oracle of the tests. */
+export class MemoryRows implements Rows {
+  readonly rows = new Map<string, Row>();
+  readonly #entries = new Map<Id, Entry>();
+  readonly #places = new Map<string, Entry[]>();
+
+  get<K extends RowKind>(kind: K, id: Id): RowOf[K] | undefined {
+    return this.rows.get(`${kind}/${id}`) as RowOf[K] | undefined;
+  }
+
+  group<K extends RowKind>(_kind: K, group: string): RowOf[K][] {
+    return [...this.rows.values()]
+      .filter((row) => row.group === group)
+      .sort((a, b) => (a.key < b.key ? -1 : 1)) as RowOf[K][];
+  }
+
+  entry(id: Id): Entry | undefined {
+    return this.#entries.get(id);
+  }
+
+  facts(key: string): Entry[] {
+    return this.#places.get(key) ?? [];
+  }
+
+  put(row: Row): void {
+    this.rows.set(row.key, row);
+  }
+
+  drop(key: string): void {
+    this.rows.delete(key);
+  }
+
+  append(entry: Entry, places: string[]): void {
+    this.#entries.set(entry.id, entry);
+    for (const place of places) {
+      const at = this.#places.get(place);
+      if (at) at.push(entry);
+      else this.#places.set(place, [entry]);
+    }
+  }
+}

@@ -1,0 +1,118 @@
+import { jointKindRow } from '../standards/jointKinds.ts';
+import { rideCheck } from '../standards/rideCheck.ts';
+import type { Id, OpenItem } from './entries.ts';
+import type { Rows } from './fold.ts';
+import type { JointRow } from './rows.ts';
+
+/** Whether a joint wants a wrench: it has fasteners, or somebody gave a torque for it. */
+export function wantsTorque(joint: JointRow): boolean {
+  const { inspectAs } = jointKindRow(joint.kind);
+  const screwed =
+    joint.fasteners.length > 0 && (inspectAs === 'turn' || joint.targets.some(({ torque }) => torque));
+  return screwed || joint.targets.some(({ torque }) => torque);
+}
+
+function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
+  const { jointId, name, matters, state } = joint;
+  const items: OpenItem[] = [];
+  const add = (what: OpenItem['what'], words: string, blocks: boolean) =>
+    items.push({ what, words, jointId, blocks });
+  if (state === 'apart') {
+    add('joint-open', `${name}: taken apart, ${joint.apartWhy}`, false);
+    return items;
+  }
+  if (state === 'hand-tight') add('hand-tight', `${name}: hand-tight only`, matters);
+  else if (state === 'open' && wantsTorque(joint)) add('joint-open', `${name}: no torque logged`, matters);
+  if (wantsTorque(joint) && !joint.targets.some(({ source, torque }) => torque && source !== 'none')) {
+    add('no-torque-source', `${name}: torque without a source`, false);
+  }
+  const wait = joint.locked && rows.get('wait', joint.locked.waitId);
+  const cutShort = wait?.endedAtMs !== undefined;
+  if (joint.locked && wait?.dueAtMs !== undefined && wait.dueAtMs > nowMs) {
+    add('uncured', `${name}: threadlocker not cured`, matters);
+  } else if (cutShort && wait.outcome === 'cut-short') {
+    add('uncured', `${name}: cure cut short`, matters);
+  }
+  if (joint.moved >= 2) add('moved-twice', `${name}: moved at ${joint.moved} re-checks`, false);
+  if (joint.kind === 'bead') {
+    const seal = rows.get('seal', jointId);
+    const verdict = seal?.verdict;
+    if (verdict === 'will-not-seat') add('unsealed', `${name}: bead will not seat`, true);
+    else if (seal && verdict !== 'holds') add('unsealed', `${name}: seal not yet judged to hold`, false);
+  }
+  return items;
+}
+
+function openChecks(rows: Rows, bikeId: Id): OpenItem[] {
+  const groups = rows.get('ridecheck', bikeId)?.groups ?? {};
+  return rideCheck.flatMap((group): OpenItem[] => {
+    const confirmed = groups[group.id];
+    if (!confirmed)
+      return [{ what: 'check-open', words: `Pre-ride check not done: ${group.title}`, blocks: true }];
+    return confirmed.items
+      .filter(({ ok }) => !ok)
+      .map(({ itemId, words }) => {
+        const item = group.items.find(({ id }) => id === itemId);
+        return {
+          what: 'check-finding',
+          words: `${group.title}: ${words?.trim() || item?.words || itemId}`,
+          blocks: item?.neverDefer ?? true,
+        };
+      });
+  });
+}
+
+/**
+ * Everything that is open on a bike, word for word, and what of it keeps the bike where it is.
+ * @param nowMs the instant for which it is asked, ms UTC
+ */
+export function openItems(rows: Rows, bikeId: Id, nowMs: number): OpenItem[] {
+  const joints = rows.group('joint', `joint@${bikeId}`);
+  const parts = new Set(rows.group('part', `part@${bikeId}`).map(({ partId }) => partId));
+  const steps = rows.group('step', `step@${bikeId}`);
+  return [
+    ...joints
+      // A joint apart whose parts have left the bike is history, not an open item.
+      .filter((joint) => joint.state !== 'apart' || joint.partIds.every((id) => parts.has(id)))
+      .flatMap((joint) => openOfJoint(rows, joint, nowMs)),
+    ...steps
+      .filter(({ state }) => state === 'open')
+      .map(({ title }): OpenItem => ({ what: 'step-open', words: `Step not done: ${title}`, blocks: false })),
+    ...steps
+      .filter(({ state }) => state === 'skipped')
+      .map(
+        ({ title, why }): OpenItem => ({
+          what: 'step-skipped',
+          words: `Step skipped: ${title}, ${why}`,
+          blocks: false,
+        }),
+      ),
+    ...rows
+      .group('wait', `wait@${bikeId}`)
+      .filter(({ waitKind, dueAtMs = 0 }) => waitKind !== 'cure' && waitKind !== 'seal' && dueAtMs > nowMs)
+      .map(({ title }): OpenItem => ({ what: 'uncured', words: `Still waiting: ${title}`, blocks: false })),
+    ...rows
+      .group('recheck', `recheck@${bikeId}`)
+      .filter(({ dueAtMs }) => dueAtMs !== undefined && dueAtMs <= nowMs)
+      .map(
+        ({ title, jointId }): OpenItem => ({
+          what: 'recheck-overdue',
+          words: `Re-check due: ${title}`,
+          ...(jointId ? { jointId } : {}),
+          blocks: false,
+        }),
+      ),
+    ...rows.group('defect', `defect@${bikeId}`).map(
+      ({ words, decision, restriction }): OpenItem => ({
+        what: 'defect',
+        words: restriction ? `${words} (${restriction})` : words,
+        blocks: decision === 'do-not-ride',
+      }),
+    ),
+    ...rows
+      .group('finding', `finding@${bikeId}`)
+      .filter(({ outcome }) => outcome !== 'accepted')
+      .map(({ words }): OpenItem => ({ what: 'fit-finding', words: `Fit: ${words}`, blocks: false })),
+    ...openChecks(rows, bikeId),
+  ];
+}

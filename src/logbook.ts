@@ -1,0 +1,350 @@
+import { v7 } from 'uuid';
+import type { Command, Photo, Refused } from './journal/commands.ts';
+import type { Entry, Id, OpenItem, Settings } from './journal/entries.ts';
+import type {
+  BikeRow,
+  DefectRow,
+  FindingRow,
+  JointRow,
+  PartRow,
+  RecheckRow,
+  ReleaseRow,
+  RideCheckRow,
+  RidesRow,
+  SealRow,
+  StepRow,
+  ToolRow,
+  WaitRow,
+} from './journal/rows.ts';
+import { claimDue } from './store/claim.ts';
+import { type Database, openDatabase } from './store/database.ts';
+import type { AsBuilt } from './store/deepViews.ts';
+import * as stored from './store/read.ts';
+import { type DueLine, type HistoryLine, type HistoryPage, history, line, photo } from './store/read.ts';
+
+export type { AsBuilt, DueLine, HistoryLine, HistoryPage, Photo };
+
+/** What can be asked of the logbook, and what is given. */
+export interface Views {
+  bikes: { ask: unknown; gives: BikeRow[] };
+  due: { ask: { untilMs: number }; gives: DueLine[] };
+  bike: {
+    ask: { bikeId: Id };
+    gives:
+      | {
+          bike: BikeRow;
+          parts: PartRow[];
+          joints: JointRow[];
+          steps: StepRow[];
+          waits: WaitRow[];
+          rechecks: RecheckRow[];
+          seals: SealRow[];
+          defects: DefectRow[];
+          findings: FindingRow[];
+          rides: RidesRow | undefined;
+        }
+      | undefined;
+  };
+  bench: {
+    ask: { bikeId: Id };
+    gives:
+      | { bike: BikeRow; steps: StepRow[]; joints: JointRow[]; waits: WaitRow[]; tools: ToolRow[] }
+      | undefined;
+  };
+  joint: {
+    ask: { jointId: Id };
+    gives:
+      | {
+          joint: JointRow;
+          bike: BikeRow | undefined;
+          parts: PartRow[];
+          waits: WaitRow[];
+          seal: SealRow | undefined;
+          rechecks: RecheckRow[];
+        }
+      | undefined;
+  };
+  part: {
+    ask: { partId: Id };
+    gives: { part: PartRow; bike: BikeRow | undefined; joints: JointRow[] } | undefined;
+  };
+  /** Parts in one place: `shelf`, `quarantine`, `scrapped`, `sold`, or a bike's id. */
+  parts: { ask: { at: string }; gives: PartRow[] };
+  tools: { ask: unknown; gives: ToolRow[] };
+  settings: { ask: unknown; gives: Settings };
+  rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
+  release: {
+    ask: { bikeId: Id };
+    gives:
+      | {
+          bike: BikeRow;
+          open: OpenItem[];
+          check: RideCheckRow | undefined;
+          releases: ReleaseRow['releases'];
+          rides: RidesRow | undefined;
+          joints: JointRow[];
+        }
+      | undefined;
+  };
+  /** `b:`, `p:`, `j:` or `t:` with an id; newest first. */
+  history: { ask: { place: string; after?: [string, number]; limit: number }; gives: HistoryPage };
+  entry: { ask: { entryId: Id }; gives: HistoryLine | undefined };
+  'as-built': { ask: { bikeId: Id; atMs: number }; gives: AsBuilt };
+  photo: { ask: { photoId: Id }; gives: Photo | undefined };
+  /** How much there is, and how much of it no backup holds. */
+  size: { ask: unknown; gives: { entries: number; photos: number } };
+}
+
+export type ViewName = keyof Views;
+
+/** The part of the door that writes; loaded when it is first needed. */
+export interface Writer {
+  append: typeof import('./store/append.ts')['append'];
+  rebuildIfOld: typeof import('./store/rebuild.ts')['rebuildIfOld'];
+  asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
+  openNow: typeof import('./store/deepViews.ts')['openNow'];
+  removeDemo: typeof import('./store/demo.ts')['removeDemo'];
+}
+
+export type LogbookState =
+  | { is: 'open' }
+  /** Another tab runs a newer version; this one reads and writes no more. */
+  | { is: 'newer-version' }
+  /** An older tab keeps the store back. */
+  | { is: 'blocked' }
+  | { is: 'rebuilding'; share: number }
+  | { is: 'lost'; why: string };
+
+export interface Options {
+  name?: string;
+  now?: () => number;
+  zone?: () => string;
+  loadWriter?: () => Promise<Writer>;
+}
+
+export interface Done {
+  entries: Entry[];
+}
+
+export interface Logbook {
+  /** Carries out a command. Resolves after the commit; rejects when the store could not keep it. */
+  run(command: Command, photos?: Photo[]): Promise<Done | Refused>;
+  read<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<Views[V]['gives']>;
+  /** Calls back after every commit, in this tab or another. Returns the way to stop. */
+  watch(onChange: () => void): () => void;
+  state(): LogbookState;
+  onState(listener: (state: LogbookState) => void): () => void;
+  /** What fell due and is this caller's to announce. */
+  claimDue(): Promise<DueLine[]>;
+  /** Writes as if it were then. For the demo, whose days are invented; nothing else has a clock of its own. */
+  runAsOf(atMs: number, command: Command, photos?: Photo[]): Promise<Done | Refused>;
+  removeDemo(): Promise<{ removed: number } | { inUseBy: string[] }>;
+  now(): number;
+  newId(): Id;
+  close(): void;
+}
+
+const CHANNEL = 'pinchbolt-commits';
+
+/**
+ * The one door to the data, for page and worker alike.
+ * @param options.now clock, ms UTC; tests give their own
+ * @param options.loadWriter how the writing half is loaded; the worker has none and only reads and claims
+ */
+export async function openLogbook(options: Options = {}): Promise<Logbook> {
+  const now = options.now ?? Date.now;
+  const zone = options.zone ?? (() => Intl.DateTimeFormat().resolvedOptions().timeZone);
+  const watchers = new Set<() => void>();
+  const listeners = new Set<(state: LogbookState) => void>();
+  let state: LogbookState = { is: 'open' };
+  const setState = (next: LogbookState) => {
+    state = next;
+    for (const listener of listeners) listener(next);
+  };
+  const channel = new BroadcastChannel(CHANNEL);
+  const tell = () => {
+    for (const watcher of watchers) watcher();
+  };
+  channel.onmessage = tell;
+
+  const open = () =>
+    openDatabase(options.name ?? 'pinchbolt', {
+      onNewer: () => setState({ is: 'newer-version' }),
+      onBlocked: () => setState({ is: 'blocked' }),
+      onLost: () => {
+        database = undefined;
+      },
+    });
+  let database: Database | undefined;
+  try {
+    database = await open();
+    setState({ is: 'open' });
+  } catch (thrown) {
+    const newer = (thrown as DOMException)?.name === 'VersionError';
+    setState(newer ? { is: 'newer-version' } : { is: 'lost', why: String(thrown) });
+  }
+
+  /** Some browsers lose the connection of a page that slept; opening it again is all that is needed. */
+  async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
+    if (state.is === 'newer-version') throw new Error('a newer version of the app has the logbook open');
+    database ??= await open();
+    try {
+      return await work(database);
+    } catch (thrown) {
+      const name = (thrown as DOMException)?.name;
+      if (name !== 'InvalidStateError' && name !== 'UnknownError') throw thrown;
+      database = await open();
+      return work(database);
+    }
+  }
+
+  let writer: Promise<Writer> | undefined;
+  const theWriter = () => {
+    if (!options.loadWriter) throw new Error('this door only reads');
+    writer ??= options.loadWriter();
+    // A chunk that failed to load is asked for again next time.
+    writer.catch(() => {
+      writer = undefined;
+    });
+    return writer;
+  };
+
+  const readers: { [V in ViewName]: (db: Database, ask: Views[V]['ask']) => Promise<Views[V]['gives']> } = {
+    bikes: (db) => stored.group(db, 'bike', 'bike'),
+    due: (db, { untilMs }) => stored.due(db, untilMs),
+    bike: async (db, { bikeId }) => {
+      const [bike, parts, joints, steps, waits, rechecks, seals, defects, findings, rides] =
+        await Promise.all([
+          stored.row(db, 'bike', bikeId),
+          stored.group(db, 'part', `part@${bikeId}`),
+          stored.group(db, 'joint', `joint@${bikeId}`),
+          stored.group(db, 'step', `step@${bikeId}`),
+          stored.group(db, 'wait', `wait@${bikeId}`),
+          stored.group(db, 'recheck', `recheck@${bikeId}`),
+          stored.group(db, 'seal', `seal@${bikeId}`),
+          stored.group(db, 'defect', `defect@${bikeId}`),
+          stored.group(db, 'finding', `finding@${bikeId}`),
+          stored.row(db, 'rides', bikeId),
+        ]);
+      const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
+      return bike && { bike, parts, joints, steps: inList, waits, rechecks, seals, defects, findings, rides };
+    },
+    bench: async (db, { bikeId }) => {
+      const [bike, steps, joints, waits, tools] = await Promise.all([
+        stored.row(db, 'bike', bikeId),
+        stored.group(db, 'step', `step@${bikeId}`),
+        stored.group(db, 'joint', `joint@${bikeId}`),
+        stored.group(db, 'wait', `wait@${bikeId}`),
+        stored.group(db, 'tool', 'tool'),
+      ]);
+      const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
+      return bike && { bike, steps: inList, joints, waits, tools };
+    },
+    joint: async (db, { jointId }) => {
+      const joint = await stored.row(db, 'joint', jointId);
+      if (!joint) return undefined;
+      const named = [...joint.partIds, ...joint.between.flatMap(({ partId }) => (partId ? [partId] : []))];
+      const [bike, parts, waits, seal, rechecks] = await Promise.all([
+        stored.row(db, 'bike', joint.bikeId),
+        Promise.all(named.map((id) => stored.row(db, 'part', id))),
+        stored.group(db, 'wait', `wait@${joint.bikeId}`),
+        stored.row(db, 'seal', jointId),
+        stored.group(db, 'recheck', `recheck@${joint.bikeId}`),
+      ]);
+      return {
+        joint,
+        bike,
+        parts: parts.filter((part) => part !== undefined),
+        waits: waits.filter((wait) => wait.jointId === jointId),
+        seal,
+        rechecks: rechecks.filter((recheck) => recheck.jointId === jointId),
+      };
+    },
+    part: async (db, { partId }) => {
+      const part = await stored.row(db, 'part', partId);
+      if (!part) return undefined;
+      if (part.place.on !== 'bike') return { part, bike: undefined, joints: [] };
+      const { bikeId } = part.place;
+      const [bike, joints] = await Promise.all([
+        stored.row(db, 'bike', bikeId),
+        stored.group(db, 'joint', `joint@${bikeId}`),
+      ]);
+      const holds = (joint: JointRow) =>
+        joint.partIds.includes(partId) || joint.between.some((between) => between.partId === partId);
+      return { part, bike, joints: joints.filter(holds) };
+    },
+    parts: (db, { at }) => stored.group(db, 'part', `part@${at}`),
+    tools: (db) => stored.group(db, 'tool', 'tool'),
+    settings: (db) => stored.settings(db),
+    rechecks: (db, { bikeId }) => stored.group(db, 'recheck', `recheck@${bikeId}`),
+    release: async (db, { bikeId }) => {
+      const { openNow } = await theWriter();
+      const [bike, open, check, releases, rides, joints] = await Promise.all([
+        stored.row(db, 'bike', bikeId),
+        openNow(db, bikeId, now()),
+        stored.row(db, 'ridecheck', bikeId),
+        stored.row(db, 'release', bikeId),
+        stored.row(db, 'rides', bikeId),
+        stored.group(db, 'joint', `joint@${bikeId}`),
+      ]);
+      return bike && { bike, open, check, releases: releases?.releases ?? [], rides, joints };
+    },
+    history: (db, { place, after, limit }) => history(db, place, after, limit),
+    entry: (db, { entryId }) => line(db, entryId),
+    'as-built': async (db, { bikeId, atMs }) => (await theWriter()).asBuilt(db, bikeId, atMs),
+    photo: (db, { photoId }) => photo(db, photoId),
+    size: async (db) => ({ entries: await db.count('journal'), photos: await db.count('photos') }),
+  };
+
+  if (database && options.loadWriter && !(await stored.viewsAreCurrent(database))) {
+    const { rebuildIfOld } = await theWriter();
+    await rebuildIfOld(database, (share) => setState({ is: 'rebuilding', share }));
+    setState({ is: 'open' });
+  }
+
+  async function run(command: Command, photos: Photo[], nowMs: number): Promise<Done | Refused> {
+    const { append } = await theWriter();
+    const circumstances = { nowMs, zone: zone(), newId };
+    const result = await withDatabase((db) => append(db, command, photos, circumstances));
+    if ('entries' in result && result.entries.length > 0) {
+      tell();
+      channel.postMessage('committed');
+    }
+    return result;
+  }
+
+  return {
+    run: (command, photos = []) => run(command, photos, now()),
+    runAsOf: (atMs, command, photos = []) => run(command, photos, atMs),
+    read: (view, ask) => withDatabase((db) => readers[view](db, ask)),
+    watch(onChange) {
+      watchers.add(onChange);
+      return () => watchers.delete(onChange);
+    },
+    state: () => state,
+    onState(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    claimDue: () => withDatabase((db) => claimDue(db, now())),
+    async removeDemo() {
+      const { removeDemo } = await theWriter();
+      const result = await withDatabase((db) => removeDemo(db));
+      tell();
+      channel.postMessage('committed');
+      return result;
+    },
+    now,
+    newId,
+    close() {
+      channel.close();
+      database?.close();
+      database = undefined;
+    },
+  };
+}
+
+/** RFC 9562 UUID, version 7: sorts by creation and needs nobody to hand it out. */
+function newId(): Id {
+  return v7();
+}

@@ -1,0 +1,28 @@
+import type { Database } from './database.ts';
+import { type DueLine, due } from './read.ts';
+
+/** Claims older than this belong to duties long done with. */
+const FORGET_MS = 400 * 86_400_000;
+
+/**
+ * What has fallen due and nobody has announced yet. Claiming happens in one transaction: of page, other
+ * tabs and worker, the first gets the line and the others find nothing, so each instant is announced once.
+ */
+export async function claimDue(db: Database, nowMs: number): Promise<DueLine[]> {
+  const lines = await due(db, nowMs);
+  if (lines.length === 0) return [];
+  const tx = db.transaction('announced', 'readwrite', { durability: 'strict' });
+  tx.done.catch(() => {});
+  const keys = lines.map((line) => `${line.key}@${line.dueAtMs}`);
+  const known = await Promise.all(keys.map((key) => tx.store.getKey(key)));
+  const mine = lines.filter((_line, at) => known[at] === undefined);
+  for (const line of mine) tx.store.put({ key: `${line.key}@${line.dueAtMs}`, atMs: nowMs }).catch(() => {});
+  if (mine.length > 0) {
+    for (const claim of await tx.store.getAll()) {
+      if (claim.atMs < nowMs - FORGET_MS) tx.store.delete(claim.key).catch(() => {});
+    }
+  }
+  tx.commit();
+  await tx.done;
+  return mine;
+}
