@@ -1,5 +1,5 @@
 import { inRange } from './inRange.ts';
-import { CHAIN_PITCH_MM, pitchDiameterMm } from './pitchDiameter.ts';
+import { CHAIN_PITCH_MM, rollerCircleMm } from './pitchDiameter.ts';
 
 /** A ring, a sprocket and the chain's pitch: all that fixes a chain line besides the distance. */
 export interface ChainDrive {
@@ -27,7 +27,7 @@ export const FARTHEST_AXLE_MM = 2000;
 
 /** Pitch radii of ring and sprocket, mm. */
 function radiiMm({ ringTeeth, sprocketTeeth, pitchMm = CHAIN_PITCH_MM }: ChainDrive): [number, number] {
-  return [pitchDiameterMm(ringTeeth, pitchMm) / 2, pitchDiameterMm(sprocketTeeth, pitchMm) / 2];
+  return [rollerCircleMm(ringTeeth, pitchMm) / 2, rollerCircleMm(sprocketTeeth, pitchMm) / 2];
 }
 
 /**

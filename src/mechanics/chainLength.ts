@@ -1,9 +1,6 @@
 import { type ChainDrive, chainPath, closestAxleMm, FARTHEST_AXLE_MM } from './chainDrive.ts';
 import { inRange } from './inRange.ts';
 import { CHAIN_PITCH_MM } from './pitchDiameter.ts';
-import type { Working } from './working.ts';
-
-const SOURCE = 'chain as a polygon: straight runs, and one pitch for each tooth wrapped; derived here';
 
 /**
  * Length of the taut chain, counted in pitches of half an inch, usually a fraction.
@@ -58,27 +55,4 @@ export function axleFromPitches(drive: ChainDrive, pitches: number): number {
     if (Math.abs(stepMm) < 1e-10) break;
   }
   return axleMm;
-}
-
-/** `axleFromPitches` with what is needed to check it by hand. */
-export function axleFromPitchesWorking(drive: ChainDrive, pitches: number): Working {
-  const axleMm = axleFromPitches(drive, pitches);
-  const { spanMm, ringWrapTeeth, sprocketWrapTeeth } = chainPath(drive, axleMm);
-  return {
-    result: axleMm,
-    unit: 'mm',
-    formula:
-      'L = 2·S/p + teeth wrapped on ring + teeth wrapped on sprocket, S = √(C² − (R − r)²), solved for C',
-    inputs: [
-      { name: 'chain length L', value: pitches, unit: 'pitches' },
-      { name: 'pitch p', value: drive.pitchMm ?? CHAIN_PITCH_MM, unit: 'mm' },
-      { name: 'ring', value: drive.ringTeeth, unit: 'teeth' },
-      { name: 'sprocket', value: drive.sprocketTeeth, unit: 'teeth' },
-      { name: 'straight run S', value: spanMm, unit: 'mm' },
-      { name: 'wrapped on ring', value: ringWrapTeeth, unit: 'teeth' },
-      { name: 'wrapped on sprocket', value: sprocketWrapTeeth, unit: 'teeth' },
-    ],
-    source: SOURCE,
-    known: 'computed',
-  };
 }

@@ -3,7 +3,7 @@ import type { ChainDrive } from './chainDrive.ts';
 import { axleFromPitches, chainPitches } from './chainLength.ts';
 import { inRange, wholeInRange } from './inRange.ts';
 import { CHAIN_PITCH_MM } from './pitchDiameter.ts';
-import type { Known, Working } from './working.ts';
+import type { Known } from './working.ts';
 
 /** A chain grown by more than this is not a chain any more; it only keeps slips of the finger out. */
 const MOST_WEAR_PERCENT = 5;
@@ -52,22 +52,6 @@ export function axleWornMm(drive: ChainDrive, pitches: number, percent: number):
   const seatedMm = axleFromPitches(drive, pitches * grown);
   const [lo, hi] = climbedMm < seatedMm ? [climbedMm, seatedMm] : [seatedMm, climbedMm];
   return band(lo, (lo + hi) / 2, hi);
-}
-
-/** `axleWornMm` with what is needed to check it by hand. */
-export function axleWornWorking(drive: ChainDrive, pitches: number, percent: number): Working {
-  return {
-    result: axleWornMm(drive, pitches, percent),
-    unit: 'mm',
-    formula: 'from C·(1 + e), all grows alike, to the taut position of a chain of L·(1 + e) pitches',
-    inputs: [
-      { name: 'new taut position C', value: axleFromPitches(drive, pitches), unit: 'mm' },
-      { name: 'chain length L', value: pitches, unit: 'pitches' },
-      { name: 'wear e', value: percent, unit: '%' },
-    ],
-    source: 'two bounding cases of a worn chain on unworn teeth; derived here',
-    known: 'computed',
-  };
 }
 
 /**

@@ -14,9 +14,9 @@ export const TEETH = { fewest: 6, most: 120 } as const;
  * @returns pitch diameter, mm
  * @throws RangeError when an argument is out of range
  * Source: regular polygon geometry; half-inch sprocket catalogue tables agree.
- * @example pitchDiameterMm(17) //=> 69.116…
+ * @example rollerCircleMm(17) //=> 69.116…
  */
-export function pitchDiameterMm(teeth: number, pitchMm = CHAIN_PITCH_MM): number {
+export function rollerCircleMm(teeth: number, pitchMm = CHAIN_PITCH_MM): number {
   wholeInRange('teeth', teeth, TEETH.fewest, TEETH.most);
   inRange('pitchMm', pitchMm, 5, 60);
   return pitchMm / Math.sin(Math.PI / teeth);

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { axleFromPitches } from '../../../src/mechanics/chainLength.ts';
 import {
   axleWornMm,
-  axleWornWorking,
   chainWearLimit,
   chainWearPercent,
   wearToReach,
@@ -36,9 +35,6 @@ test('36 × 15, 86 pitches: a slot ending at 386 mm is used up between 0.76 and 
 });
 test('a place the new chain already stands beyond needs no wear', () =>
   expect(wearToReach(town, 86, 380)).toEqual({ lo: 0, mid: 0, hi: 0 }));
-
-test('the working repeats the band', () =>
-  expect(axleWornWorking(town, 86, 0.5).result).toEqual(axleWornMm(town, 86, 0.5)));
 
 test.each([
   [1, 1],

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CHAIN_PITCH_MM, pitchDiameterMm, TEETH } from '../../../src/mechanics/pitchDiameter.ts';
+import { CHAIN_PITCH_MM, rollerCircleMm, TEETH } from '../../../src/mechanics/pitchDiameter.ts';
 
 // [computed] regression rows; catalogue and textbook values stand in tests/fixtures/outside/chain.ts.
 test.each([
@@ -10,14 +10,14 @@ test.each([
   [20, 81.184],
   [36, 145.716],
   [44, 178.023],
-])('%s teeth: %s mm', (teeth, mm) => expect(pitchDiameterMm(teeth)).toBeCloseTo(mm, 3));
+])('%s teeth: %s mm', (teeth, mm) => expect(rollerCircleMm(teeth)).toBeCloseTo(mm, 3));
 
 describe('properties', () => {
   const teeth = fc.integer({ min: TEETH.fewest, max: TEETH.most - 1 });
   test('neighbouring rollers placed on the circle are one pitch apart', () => {
     fc.assert(
       fc.property(teeth, (n) => {
-        const r = pitchDiameterMm(n) / 2;
+        const r = rollerCircleMm(n) / 2;
         const step = (2 * Math.PI) / n;
         expect(Math.hypot(r * Math.cos(step) - r, r * Math.sin(step))).toBeCloseTo(CHAIN_PITCH_MM, 9);
       }),
@@ -26,13 +26,13 @@ describe('properties', () => {
   test('one tooth more is a larger circle', () => {
     fc.assert(
       fc.property(teeth, (n) => {
-        expect(pitchDiameterMm(n + 1)).toBeGreaterThan(pitchDiameterMm(n));
+        expect(rollerCircleMm(n + 1)).toBeGreaterThan(rollerCircleMm(n));
       }),
     );
   });
 });
 
 test.each([5, 15.5, 121, Number.NaN])('%s teeth are refused', (teeth) =>
-  expect(() => pitchDiameterMm(teeth)).toThrow(RangeError),
+  expect(() => rollerCircleMm(teeth)).toThrow(RangeError),
 );
-test('a chain without pitch is refused', () => expect(() => pitchDiameterMm(15, 0)).toThrow(RangeError));
+test('a chain without pitch is refused', () => expect(() => rollerCircleMm(15, 0)).toThrow(RangeError));
