@@ -1,0 +1,174 @@
+import type { ComponentType } from 'preact';
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import { Button } from '../controls/Button.tsx';
+import { Notice } from '../controls/Notice.tsx';
+import { UndoBar } from '../controls/UndoBar.tsx';
+import type { Logbook, LogbookState } from '../logbook.ts';
+import { Door, type Undoable, UndoSlot } from './door.tsx';
+import { hasDrafts } from './draft.ts';
+import { Home } from './Home.tsx';
+import { sentenceOf } from './refusals.ts';
+import { type Route, routeOf } from './route.ts';
+
+type ScreenComponent = ComponentType<Record<string, string>>;
+type Load = () => Promise<ScreenComponent>;
+
+/** Every screen but the first is loaded when somebody goes there. */
+const screens: Record<Exclude<Route['at'], 'home'>, Load> = {
+  'new-bike': async () => (await import('./NewBike.tsx')).NewBike as ScreenComponent,
+  bike: async () => (await import('./Bike.tsx')).Bike as ScreenComponent,
+  bench: async () => (await import('./Bench.tsx')).Bench as ScreenComponent,
+  plan: async () => (await import('./Plan.tsx')).Plan as ScreenComponent,
+  fit: async () => (await import('./Fit.tsx')).Fit as ScreenComponent,
+  shelf: async () => (await import('./Shelf.tsx')).Shelf as ScreenComponent,
+  'new-part': async () => (await import('./PartForm.tsx')).NewPart as ScreenComponent,
+  part: async () => (await import('./Part.tsx')).Part as ScreenComponent,
+  'edit-part': async () => (await import('./PartForm.tsx')).EditPart as ScreenComponent,
+  'change-part': async () => (await import('./ChangePart.tsx')).ChangePart as ScreenComponent,
+  'new-joint': async () => (await import('./JointForm.tsx')).NewJoint as ScreenComponent,
+  joint: async () => (await import('./Joint.tsx')).Joint as ScreenComponent,
+  'edit-joint': async () => (await import('./JointForm.tsx')).EditJoint as ScreenComponent,
+  seal: async () => (await import('./Seal.tsx')).Seal as ScreenComponent,
+  release: async () => (await import('./Release.tsx')).Release as ScreenComponent,
+  ride: async () => (await import('./Ride.tsx')).Ride as ScreenComponent,
+  rechecks: async () => (await import('./Rechecks.tsx')).Rechecks as ScreenComponent,
+  history: async () => (await import('./History.tsx')).History as ScreenComponent,
+  sheet: async () => (await import('./Sheet.tsx')).BuildSheet as ScreenComponent,
+  workings: async () => (await import('./Workings.tsx')).Workings as ScreenComponent,
+  tools: async () => (await import('./Tools.tsx')).Tools as ScreenComponent,
+  settings: async () => (await import('./Settings.tsx')).Settings as ScreenComponent,
+};
+
+const loaded = new Map<string, ScreenComponent>();
+
+function useScreen(at: Route['at']): ScreenComponent | 'loading' | 'failed' {
+  const [, redraw] = useState(0);
+  const [failed, setFailed] = useState<string>();
+  const here = at === 'home' ? (Home as ScreenComponent) : loaded.get(at);
+  useEffect(() => {
+    if (here || at === 'home') return;
+    let current = true;
+    screens[at]().then(
+      (screen) => {
+        loaded.set(at, screen);
+        if (current) redraw((count) => count + 1);
+      },
+      () => current && setFailed(at),
+    );
+    return () => {
+      current = false;
+    };
+  }, [at, here]);
+  return here ?? (failed === at ? 'failed' : 'loading');
+}
+
+export interface AppProps {
+  logbook: Logbook;
+  /** Set when a newer version of the app lies ready. */
+  update?: { ready: boolean; takeOver(): void };
+}
+
+/** The frame: which screen, the undo bar over all of them, and the states in which none can be shown. */
+export function App({ logbook, update }: AppProps) {
+  const [route, setRoute] = useState(() => routeOf(location.hash));
+  const [state, setState] = useState<LogbookState>(logbook.state());
+  const [undoable, setUndoable] = useState<Undoable>();
+  const [said, setSaid] = useState<string>();
+  useEffect(() => {
+    const onHash = () => {
+      setRoute(routeOf(location.hash));
+      setSaid(undefined);
+      scrollTo(0, 0);
+    };
+    addEventListener('hashchange', onHash);
+    const stop = logbook.onState(setState);
+    setState(logbook.state());
+    return () => {
+      removeEventListener('hashchange', onHash);
+      stop();
+    };
+  }, [logbook]);
+
+  const undo = useCallback(async () => {
+    if (!undoable) return;
+    setUndoable(undefined);
+    try {
+      const result = await logbook.run({ type: 'undo', entryIds: undoable.entryIds });
+      if ('refused' in result) setSaid(sentenceOf(result));
+    } catch {
+      setSaid('Not undone: the logbook could not be reached. Correct the entry in the history.');
+    }
+  }, [logbook, undoable]);
+
+  const Screen = useScreen(route.at);
+  const closed = closedNotice(state);
+  if (closed) return closed;
+  const { at, ...names } = route as Route & Record<string, string>;
+  return (
+    <Door.Provider value={logbook}>
+      <UndoSlot.Provider value={setUndoable}>
+        {update?.ready && at !== 'bench' && !hasDrafts() && (
+          <Notice
+            kind="note"
+            title="A newer version is ready"
+            action={<Button onPress={update.takeOver}>Use it now</Button>}
+          >
+            It is used from the next start by itself. Nothing recorded is touched.
+          </Notice>
+        )}
+        {said && (
+          <Notice kind="error" title="Undo">
+            {said}
+          </Notice>
+        )}
+        {Screen === 'failed' ? (
+          <Notice kind="error" title="This page could not be loaded" action={<Button href="#/home">To the start</Button>}>
+            Go to the start and try again. What is recorded is safe.
+          </Notice>
+        ) : Screen === 'loading' ? (
+          <p class="app-loading" role="status">
+            One moment…
+          </p>
+        ) : (
+          <Screen key={JSON.stringify(names)} {...names} />
+        )}
+        {undoable && (
+          <UndoBar text={undoable.words} onUndo={undo} onGone={() => setUndoable(undefined)} />
+        )}
+      </UndoSlot.Provider>
+    </Door.Provider>
+  );
+}
+
+function closedNotice(state: LogbookState) {
+  const reload = <Button onPress={() => location.reload()}>Reload</Button>;
+  if (state.is === 'newer-version') {
+    return (
+      <Notice kind="error" title="A newer version has the logbook open" action={reload}>
+        This page has stopped writing so that nothing is lost. Reload it to go on.
+      </Notice>
+    );
+  }
+  if (state.is === 'blocked') {
+    return (
+      <Notice kind="error" title="Another page keeps the logbook closed" action={reload}>
+        Close the other pages of this app, then reload.
+      </Notice>
+    );
+  }
+  if (state.is === 'lost') {
+    return (
+      <Notice kind="error" title="The logbook could not be opened" action={reload}>
+        {`Reload the page. In a private window the browser may keep nothing: use an ordinary one. (${state.why})`}
+      </Notice>
+    );
+  }
+  if (state.is === 'rebuilding') {
+    return (
+      <Notice kind="note" title="Sorting the logbook anew">
+        {`${Math.round(state.share * 100)} % done. This happens once after an update.`}
+      </Notice>
+    );
+  }
+  return undefined;
+}

@@ -1,0 +1,123 @@
+import { createContext } from 'preact';
+import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
+import type { Command, Refused } from '../journal/commands.ts';
+import type { Entry } from '../journal/entries.ts';
+import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
+import { sentenceOf } from './refusals.ts';
+
+export const Door = createContext<Logbook | undefined>(undefined);
+
+/** The logbook of this page. */
+export function useLogbook(): Logbook {
+  const logbook = useContext(Door);
+  if (!logbook) throw new Error('a screen stands outside the door');
+  return logbook;
+}
+
+export type Seen<T> = { is: 'reading' } | { is: 'there'; value: T } | { is: 'failed'; why: string };
+
+/**
+ * A view of the logbook, read again after every commit. While it is read again the old value stays, so
+ * that nothing flickers under a finger.
+ */
+export function useView<V extends ViewName>(view: V, ask: Views[V]['ask']): Seen<Views[V]['gives']> {
+  const logbook = useLogbook();
+  const [seen, setSeen] = useState<{ of: string; seen: Seen<Views[V]['gives']> }>();
+  const key = `${view} ${JSON.stringify(ask)}`;
+  useEffect(() => {
+    let current = true;
+    const read = () => {
+      logbook.read(view, ask).then(
+        (value) => current && setSeen({ of: key, seen: { is: 'there', value } }),
+        (why) => current && setSeen({ of: key, seen: { is: 'failed', why: String(why?.message ?? why) } }),
+      );
+    };
+    read();
+    const stop = logbook.watch(read);
+    return () => {
+      current = false;
+      stop();
+    };
+    // The key holds the view and what is asked of it.
+  }, [logbook, key]);
+  return seen?.of === key ? seen.seen : { is: 'reading' };
+}
+
+export type SaveState =
+  | { is: 'idle' }
+  | { is: 'saving' }
+  | { is: 'saved'; entries: Entry[] }
+  | { is: 'refused'; refused: Refused['refused']; sentence: string }
+  | { is: 'not-saved'; sentence: string };
+
+/** What the undo bar offers to take back: shown on whatever screen comes next. */
+export interface Undoable {
+  words: string;
+  entryIds: string[];
+  savedAtMs: number;
+}
+
+export const UndoSlot = createContext<(undoable: Undoable | undefined) => void>(() => {});
+
+/**
+ * Carries out commands and keeps what became of them. "Saved" is only said after the commit; while one
+ * runs, a second is not begun.
+ * @returns `run`, which resolves to the entries or undefined when nothing was written, and the state
+ */
+export function useRun(): {
+  run(command: Command, options?: { photos?: Photo[]; undo?: string }): Promise<Entry[] | undefined>;
+  save: SaveState;
+  clear(): void;
+} {
+  const logbook = useLogbook();
+  const offerUndo = useContext(UndoSlot);
+  const [save, setSave] = useState<SaveState>({ is: 'idle' });
+  const run = useCallback(
+    async (command: Command, options: { photos?: Photo[]; undo?: string } = {}) => {
+      setSave({ is: 'saving' });
+      try {
+        const result = await logbook.run(command, options.photos);
+        if ('refused' in result) {
+          setSave({ is: 'refused', refused: result.refused, sentence: sentenceOf(result) });
+          return undefined;
+        }
+        setSave({ is: 'saved', entries: result.entries });
+        if (options.undo !== undefined && result.entries.length > 0) {
+          const entryIds = result.entries.map(({ id }) => id);
+          offerUndo({ words: options.undo, entryIds, savedAtMs: logbook.now() });
+        }
+        return result.entries;
+      } catch (thrown) {
+        setSave({ is: 'not-saved', sentence: whyNotSaved(thrown) });
+        return undefined;
+      }
+    },
+    [logbook, offerUndo],
+  );
+  const clear = useCallback(() => setSave({ is: 'idle' }), []);
+  return { run, save, clear };
+}
+
+function whyNotSaved(thrown: unknown): string {
+  const name = (thrown as DOMException)?.name;
+  if (name === 'QuotaExceededError') {
+    return 'Not saved: the phone has no room left for it. Free some space, or leave the photo out, then try again. What you typed is still here.';
+  }
+  return 'Not saved. What you typed is still here: try again, and if it fails again, reload the page.';
+}
+
+/** The time, anew every `everyMs` while the page is seen. */
+export function useNow(everyMs = 1000): number {
+  const logbook = useLogbook();
+  const [nowMs, setNow] = useState(logbook.now());
+  useEffect(() => {
+    const tick = () => setNow(logbook.now());
+    const timer = setInterval(tick, everyMs);
+    document.addEventListener('visibilitychange', tick);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', tick);
+    };
+  }, [logbook, everyMs]);
+  return nowMs;
+}

@@ -1,0 +1,61 @@
+import type { Refusal, Refused } from '../journal/commands.ts';
+
+/** One sentence for each refusal: what is wrong, and what to do. */
+const sentences: Record<Refusal, (about: string) => string> = {
+  'no-such-bike': () => 'That bike is not in the logbook. Go back to the list and open it from there.',
+  'no-such-part': () => 'That part is not in the logbook. Choose it again from the list.',
+  'no-such-joint': () => 'That joint is not in the logbook. Choose it again on the bike.',
+  'no-such-step': () => 'That step is no longer in the list. Go back to the plan.',
+  'no-such-wait': () => 'That wait is not in the logbook any more.',
+  'no-such-tool': () => 'That tool is not in the logbook. Choose another.',
+  'no-such-recheck': () => 'That re-check is not in the logbook any more.',
+  'no-such-defect': () => 'That defect is not in the logbook any more.',
+  'no-such-entry': () => 'That entry cannot be found.',
+  'name-missing': () => 'It needs a name.',
+  'reason-missing': () => 'Say why in a word or two; the reason stays with it.',
+  'words-missing': () => 'Write a word or two.',
+  'label-taken': (about) => `The label ${about} is on another part. Choose a free one.`,
+  'same-place': (about) => `${about || 'It'} is already there.`,
+  'part-is-gone': (about) => `${about || 'The part'} was scrapped or sold.`,
+  'part-not-on-this-bike': (about) => `${about} is not on this bike. Put it on the bike first.`,
+  'part-in-a-joint': (about) => `${about} is still in a joint. Take the joint apart first.`,
+  'too-few-parts': () => 'A joint needs at least one part of this bike. Choose what meets here.',
+  'fastener-count': (about) => `${about} fasteners cannot be right. Count them again: whole numbers from 1 to 72.`,
+  'not-a-number': () => 'That is not a number. Type digits, with a comma or a point for the decimals.',
+  'not-positive': () => 'It must be more than nothing.',
+  'absurd-torque': (about) => `${about} is more than a bicycle bolt takes. Check the number and the unit.`,
+  'absurd-value': (about) => `${about} cannot be right. Check the number and the unit.`,
+  'cut-adds-material': () => 'After the cut there cannot be more than before.',
+  'nothing-changes': () => 'Nothing is different from what is recorded.',
+  'already-applied': (about) =>
+    `A torque is logged for ${about} already. To change it, correct the entry; to do it again, open the step again.`,
+  'already-done': (about) => `${about} is done already.`,
+  'already-skipped': (about) => `${about} is skipped already.`,
+  'already-answered': (about) => `${about} is answered already.`,
+  'already-closed': (about) => `Closed already: ${about}.`,
+  'already-ended': (about) => `The wait for ${about} has ended already.`,
+  'already-undone': () => 'That is struck out already.',
+  'double-tap': (about) => `Logged once for ${about}; the second tap was too close behind to be meant.`,
+  'joint-apart': (about) => `${about} is taken apart. Put it together first.`,
+  'not-a-torque-step': (about) => `${about} wants a torque, not a tick. Log the torque instead.`,
+  'nothing-to-plan': () => 'Every joint of this bike is in the list already.',
+  'split-into-one': () => 'Give at least two names to split a step.',
+  'bolts-missing': (about) => `Only ${about || 'some'} bolts counted. Go round all of them, then log the last pass.`,
+  'in-the-future': () => 'That time has not come yet. Choose one that is past.',
+  'before-it-began': () => 'That is before it began.',
+  'undo-too-late': () => 'Too late to undo. Correct the entry in the history; both readings stay.',
+  'cannot-be-corrected': () => 'This kind of entry is answered by a new one, not corrected.',
+  'others-build-on-it': () => 'Later entries build on this one, so it cannot be struck out.',
+  'must-not-be-deferred': (about) => `Not with this open: ${about}. Mend it, then release.`,
+  'limit-missing': () => 'Give a limit: a date, a distance or a number of rides.',
+  'covers-missing': () => 'Say what this release covers.',
+  'not-released': (about) => `${about} is not released.`,
+  'turning-breaks-the-bond': (about) =>
+    `${about} has threadlocker in it. Turning it breaks the bond: look at the mark instead, or say that it moved.`,
+  'ride-empty': () => 'Give a time or a distance.',
+};
+
+/** The sentence for a refusal, with what it speaks of. */
+export function sentenceOf({ refused, about }: Refused): string {
+  return sentences[refused](about ?? '');
+}

@@ -1,0 +1,75 @@
+/** Where in the app a person is; the address holds it, so that back, reload and a notification lead to the same place. */
+export type Route =
+  | { at: 'home' }
+  | { at: 'new-bike' }
+  | { at: 'bike'; bikeId: string }
+  | { at: 'bench'; bikeId: string }
+  | { at: 'plan'; bikeId: string }
+  | { at: 'fit'; bikeId: string }
+  | { at: 'shelf' }
+  | { at: 'new-part'; place: string }
+  | { at: 'part'; partId: string }
+  | { at: 'edit-part'; partId: string }
+  | { at: 'change-part'; partId: string }
+  | { at: 'new-joint'; bikeId: string }
+  | { at: 'joint'; jointId: string }
+  | { at: 'edit-joint'; jointId: string }
+  | { at: 'seal'; jointId: string }
+  | { at: 'release'; bikeId: string }
+  | { at: 'ride'; bikeId: string }
+  | { at: 'rechecks'; bikeId: string }
+  | { at: 'history'; place: string }
+  | { at: 'sheet'; bikeId: string }
+  | { at: 'workings'; jointId: string }
+  | { at: 'tools' }
+  | { at: 'settings' };
+
+const NAMED: Partial<Record<Route['at'], string>> = {
+  bike: 'bikeId',
+  bench: 'bikeId',
+  plan: 'bikeId',
+  fit: 'bikeId',
+  'new-part': 'place',
+  part: 'partId',
+  'edit-part': 'partId',
+  'change-part': 'partId',
+  'new-joint': 'bikeId',
+  joint: 'jointId',
+  'edit-joint': 'jointId',
+  seal: 'jointId',
+  release: 'bikeId',
+  ride: 'bikeId',
+  rechecks: 'bikeId',
+  history: 'place',
+  sheet: 'bikeId',
+  workings: 'jointId',
+};
+const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings']);
+
+/**
+ * The route an address names; an address that names none leads home.
+ * @example routeOf('#/bike/b1') //=> { at: 'bike', bikeId: 'b1' }
+ */
+export function routeOf(hash: string): Route {
+  const [at = '', id = ''] = hash.replace(/^#\/?/, '').split('/');
+  if (PLAIN.has(at)) return { at } as Route;
+  const field = NAMED[at as Route['at']];
+  if (field && id !== '') return { at, [field]: decodeURIComponent(id) } as unknown as Route;
+  return { at: 'home' };
+}
+
+/**
+ * The address of a route.
+ * @example hrefOf({ at: 'bike', bikeId: 'b1' }) //=> '#/bike/b1'
+ */
+export function hrefOf(route: Route): string {
+  const field = NAMED[route.at];
+  const id = field ? (route as unknown as Record<string, string>)[field] : undefined;
+  return id === undefined ? `#/${route.at}` : `#/${route.at}/${encodeURIComponent(id)}`;
+}
+
+/** Goes there. `replace` leaves no step to come back to, as after saving a form. */
+export function go(route: Route, replace = false): void {
+  if (replace) location.replace(hrefOf(route));
+  else location.hash = hrefOf(route).slice(1);
+}

@@ -1,0 +1,35 @@
+import { openLogbook } from '../src/logbook.ts';
+import { announceDue } from '../src/reminders/announceDue.ts';
+
+/** Says what fell due. Without leave to show notices nothing is claimed, so that the page can still say it. */
+export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
+  if (!('Notification' in sw) || Notification.permission !== 'granted') return;
+  const logbook = await openLogbook();
+  try {
+    await announceDue(logbook, (notice) =>
+      sw.registration.showNotification(notice.title, {
+        body: notice.body,
+        tag: notice.tag,
+        icon: '/icons/icon-192.png',
+        data: { href: notice.href },
+      }),
+    );
+    const { length } = await logbook.read('due', { untilMs: logbook.now() });
+    await (sw.navigator as { setAppBadge?: (count: number) => Promise<void> }).setAppBadge?.(length);
+  } finally {
+    logbook.close();
+  }
+}
+
+/** A tap on a notice leads to what it is about, in an open page if there is one. */
+export async function openFrom(sw: ServiceWorkerGlobalScope, event: NotificationEvent): Promise<void> {
+  event.notification.close();
+  const href = `/${event.notification.data?.href ?? ''}`;
+  const [page] = await sw.clients.matchAll({ type: 'window' });
+  if (!page) {
+    await sw.clients.openWindow(href);
+    return;
+  }
+  await page.focus();
+  await page.navigate(href);
+}
