@@ -43,7 +43,7 @@ export function Plot({ label, points, band, xLabel, yLabel, joined, xText = Stri
     ...spread([...points.map((point) => point.y), ...(band ? [band.lo, band.hi] : [])]),
     4,
   );
-  const xTicks = ticks(xLow, xHigh, 4).filter((x) => x >= xLow && x <= xHigh);
+  const xTicks = ticks(xLow, xHigh, 6).filter((x) => x >= xLow && x <= xHigh);
   const yLow = yTicks[0]!;
   const yHigh = yTicks.at(-1)!;
   const across = (x: number) => LEFT + ((x - xLow) / (xHigh - xLow)) * (WIDTH - LEFT - RIGHT);

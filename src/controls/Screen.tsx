@@ -17,6 +17,8 @@ export interface ScreenProps {
   waits?: ComponentChildren;
   /** Buttons across the lower third; lying down they stand at the right. */
   actions?: ComponentChildren;
+  /** The bar that takes the last entry back; it stands above the buttons. */
+  undo?: ComponentChildren;
   /** Language of the page, as a BCP 47 tag. */
   lang?: string;
   children: ComponentChildren;
@@ -30,6 +32,7 @@ export function Screen({
   action,
   waits,
   actions,
+  undo,
   lang = 'en',
   children,
 }: ScreenProps) {
@@ -44,7 +47,7 @@ export function Screen({
 
   const arrow = <Icon name="back" sizePx={28} />;
   return (
-    <div class={actions ? 'screen screen-acts' : 'screen'}>
+    <div class={actions || undo ? 'screen screen-acts' : 'screen'}>
       <header class="screen-head">
         {typeof back === 'string' && (
           <a class="screen-back" href={back} aria-label="Back">
@@ -61,11 +64,18 @@ export function Screen({
         </h1>
         {action}
       </header>
-      <section class="screen-waits" aria-label="What waits">
-        {waits}
-      </section>
+      {waits && (
+        <section class="screen-waits" aria-label="What waits">
+          {waits}
+        </section>
+      )}
       <main class="screen-main">{children}</main>
-      {actions && <div class="screen-foot">{actions}</div>}
+      {(actions || undo) && (
+        <div class="screen-foot">
+          {undo}
+          {actions}
+        </div>
+      )}
     </div>
   );
 }

@@ -15,6 +15,8 @@ export interface UndoBarProps {
 /** Ten seconds to take the last entry back. The clock stops while the button has the focus, so no reader is hurried. */
 export function UndoBar({ text, onUndo, onGone, spanMs = 10_000 }: UndoBarProps) {
   const [leftMs, setLeftMs] = useState(spanMs);
+  // A live region is read out when its text changes, so it starts empty.
+  const [told, setTold] = useState('');
   const paused = useRef(false);
   const gone = useRef(onGone);
   gone.current = onGone;
@@ -23,6 +25,7 @@ export function UndoBar({ text, onUndo, onGone, spanMs = 10_000 }: UndoBarProps)
     let left = spanMs;
     let seen = performance.now();
     setLeftMs(left);
+    setTold(text);
     const beat = setInterval(() => {
       const now = performance.now();
       if (!paused.current) left -= now - seen;
@@ -48,7 +51,7 @@ export function UndoBar({ text, onUndo, onGone, spanMs = 10_000 }: UndoBarProps)
         paused.current = false;
       }}
     >
-      <span role="status">{text}</span>
+      <span role="status">{told}</span>
       <Button size="greasy" icon="undo" onPress={onUndo}>
         Undo <span aria-hidden="true">{seconds} s</span>
       </Button>

@@ -1,6 +1,6 @@
 import './WaitsStrip.css';
 import { Icon } from './Icon.tsx';
-import { spanText } from './timeLeft.ts';
+import { spanShort } from './timeLeft.ts';
 
 export interface WaitInSight {
   id: string;
@@ -22,14 +22,13 @@ export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
   if (!first) return null;
   const leftMs = first.dueAtMs - nowMs;
   const over = leftMs <= 0;
-  const { value, unit = '' } = spanText(Math.abs(leftMs));
   return (
     <a class={over ? 'waits waits-over' : 'waits'} href={href}>
       <Icon name={over ? 'bell' : 'hourglass'} />
       <span class="waits-label">{first.label}</span>
       <span class="waits-left">
-        {value} {unit} {over ? 'late' : 'left'}
-        {others.length > 0 && `, +${others.length}`}
+        {spanShort(Math.abs(leftMs))} {over ? 'late' : 'left'}
+        {others.length > 0 && ` +${others.length}`}
       </span>
     </a>
   );

@@ -49,6 +49,8 @@ export function WindowedList({
     addEventListener('scroll', draw, { capture: true, passive: true });
     addEventListener('resize', draw);
     draw();
+    // Rows change their height when the typeface arrives.
+    document.fonts.ready.then(draw);
     return () => {
       removeEventListener('scroll', draw, { capture: true });
       removeEventListener('resize', draw);

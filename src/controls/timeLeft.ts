@@ -30,6 +30,17 @@ export function spanText(spanMs: number): SpanText {
 }
 
 /**
+ * Writes a span in few signs, in minutes where it is under an hour: never to be taken for a clock time.
+ * @param spanMs length, ms, >= 0
+ * @throws RangeError when the span is negative or not finite
+ * @example spanShort(250_000) //=> '5 min'
+ */
+export function spanShort(spanMs: number): string {
+  const { value, unit } = spanText(spanMs);
+  return unit ? `${Math.ceil(spanMs / MINUTE_MS)} min` : value;
+}
+
+/**
  * The clock time of an instant, with its day where that is not today.
  * @param atMs instant, ms since 1970 UTC
  * @param nowMs the present, ms since 1970 UTC

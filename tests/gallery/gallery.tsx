@@ -218,7 +218,13 @@ function Form() {
 function Waits() {
   const [sheet, setSheet] = useState(false);
   return (
-    <Screen title="Waits" back="#lists">
+    <Screen
+      title="Waits"
+      back="#lists"
+      undo={
+        <UndoBar text="5 N·m applied to the face plate" onUndo={() => undefined} onGone={() => undefined} />
+      }
+    >
       <div class="stack">
         <Countdown
           label="Threadlocker sets"
@@ -242,7 +248,6 @@ function Waits() {
       >
         <p>Was the face plate tightened before the telephone rang?</p>
       </Sheet>
-      <UndoBar text="5 N·m applied to the face plate" onUndo={() => undefined} onGone={() => undefined} />
     </Screen>
   );
 }
