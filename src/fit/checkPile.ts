@@ -1,0 +1,51 @@
+import { contradictionFindings } from './contradictions.ts';
+import type { Finding } from './finding.ts';
+import { pairFindings } from './pairFindings.ts';
+import type { PilePart } from './pile.ts';
+import { chainlineFindings } from './wholes/chainlineFinding.ts';
+import { withShorteningNotes } from './wholes/hubShorteningNotes.ts';
+import { teethFindings } from './wholes/leastTeeth.ts';
+import { pressureFindings } from './wholes/pressureFinding.ts';
+import { steererFindings } from './wholes/steererFinding.ts';
+
+export interface PileCheck {
+  /** What goes together as it is. */
+  fitting: readonly Finding[];
+  /** What needs a bridge, a one-way change, or another part. */
+  findings: readonly Finding[];
+  /** What a measurement would settle. */
+  toMeasure: readonly Finding[];
+}
+
+/**
+ * The whole pile of parts of one bike: every joint two of them make, and what follows from several together.
+ * Adapters and shims in the pile are taken as the shelf that bridges may use.
+ * @param parts one frame and whatever lies beside it; several candidates for one place are each judged
+ * @returns findings with stable ids, in the order of the rules
+ * @throws RangeError when a part id or a face id of one part occurs twice
+ * @example checkPile([frame120, hub130]).findings[0]?.outcome //=> 'one-way-only'
+ */
+export function checkPile(parts: readonly PilePart[]): PileCheck {
+  refuseTwins(parts);
+  const all = [
+    ...contradictionFindings(parts),
+    ...pairFindings(parts).map((finding) => withShorteningNotes(finding, parts)),
+    ...steererFindings(parts),
+    ...teethFindings(parts),
+    ...chainlineFindings(parts),
+    ...pressureFindings(parts),
+  ];
+  return {
+    fitting: all.filter(({ outcome }) => outcome === 'fits'),
+    findings: all.filter(({ outcome }) => outcome !== 'fits' && outcome !== 'not-known'),
+    toMeasure: all.filter(({ outcome }) => outcome === 'not-known'),
+  };
+}
+
+function refuseTwins(parts: readonly PilePart[]): void {
+  const partIds = parts.map(({ partId }) => partId);
+  if (new Set(partIds).size !== partIds.length) throw new RangeError('a part lies in the pile twice');
+  for (const { partId, faces } of parts)
+    if (new Set(faces.map(({ faceId }) => faceId)).size !== faces.length)
+      throw new RangeError(`two faces of ${partId} share an id`);
+}

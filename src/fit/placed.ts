@@ -1,0 +1,45 @@
+import type { FaceKind } from '../standards/faceKinds.ts';
+import type { Face } from './face.ts';
+import type { PartKind } from './partKinds.ts';
+import type { FaceRef, PilePart } from './pile.ts';
+import { type Reading, readingOf } from './reading.ts';
+import { askFor } from './rule.ts';
+import type { Ask } from './verdict.ts';
+
+/** A face together with the part it belongs to. */
+export interface Placed {
+  part: PilePart;
+  face: Face;
+  ref: FaceRef;
+}
+
+/** All faces of a kind in a pile, on parts of a kind if one is given. */
+export const facesOf = (parts: readonly PilePart[], kind: FaceKind, on?: PartKind): Placed[] =>
+  parts
+    .filter((part) => on === undefined || part.kind === on)
+    .flatMap((part) =>
+      part.faces
+        .filter((face) => face.kind === kind)
+        .map((face) => ({ part, face, ref: { partId: part.partId, faceId: face.faceId } })),
+    );
+
+/** The one face of a kind in a pile: undefined when there is none, or a choice has not been made yet. */
+export function onlyFace(parts: readonly PilePart[], kind: FaceKind, on?: PartKind): Placed | undefined {
+  const [first, ...more] = facesOf(parts, kind, on);
+  return more.length === 0 ? first : undefined;
+}
+
+/** Readings of several faces, or what to measure to have them all. */
+export function readAll<K extends string>(
+  wanted: Record<K, readonly [Placed, string]>,
+): { readings: Record<K, Reading> } | { asks: Ask[] } {
+  const asks: Ask[] = [];
+  const readings: Partial<Record<K, Reading>> = {};
+  for (const name of Object.keys(wanted) as K[]) {
+    const [{ face }, key] = wanted[name];
+    const reading = readingOf(face, key);
+    if (reading) readings[name] = reading;
+    else asks.push(askFor(face, key));
+  }
+  return asks.length > 0 ? { asks } : { readings: readings as Record<K, Reading> };
+}

@@ -1,0 +1,64 @@
+import { isNativeRotorMm } from '../../standards/brakeMounts.ts';
+import type { Face } from '../face.ts';
+import { readingOf, traitOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { standardOf } from '../standardOf.ts';
+import type { Judgement } from '../verdict.ts';
+
+/** Half of this is how far the pads would stand off the rotor's edge. */
+const ROTOR_SLACK_MM = 0.5;
+
+/** The rotor a mount takes with no adapter: stamped, or for an IS mount by its end. */
+export function nativeRotorMm(mount: Face): number | undefined {
+  const said = readingOf(mount, 'nativeRotorMm')?.mid;
+  if (said !== undefined) return said;
+  const end = traitOf(mount, 'end');
+  return mount.standard === 'is' && (end === 'front' || end === 'rear') ? isNativeRotorMm[end] : undefined;
+}
+
+function caliperOnMount(mount: Face, caliper: Face): Judgement {
+  const mountRow = standardOf(mount);
+  const caliperRow = standardOf(caliper);
+  if (!mountRow || !caliperRow)
+    return unknown('One of the two mounts has no name yet: 51 between holes is IS, 74 is post.', [
+      ...(mountRow ? [] : [askFor(mount, 'holeSpacingMm')]),
+      ...(caliperRow ? [] : [askFor(caliper, 'holeSpacingMm')]),
+    ]);
+  if (mountRow.id !== caliperRow.id)
+    return {
+      meets: 'no',
+      because: `The caliper is ${caliperRow.label}; the mount is ${mountRow.label}.`,
+    };
+  const wanted = readingOf(caliper, 'rotorMm');
+  if (!wanted) return { meets: 'yes', because: `Both are ${mountRow.label}.` };
+  const largest = readingOf(mount, 'largestRotorMm');
+  if (largest && wanted.mid > largest.mid + ROTOR_SLACK_MM)
+    return {
+      meets: 'no',
+      because: `A ${mm(wanted.mid)} rotor is more than this mount is allowed, ${mm(largest.mid)}.`,
+    };
+  const native = nativeRotorMm(mount);
+  if (native === undefined)
+    return unknown('Which rotor the bare mount takes is not known.', [askFor(mount, 'nativeRotorMm')]);
+  if (Math.abs(native - wanted.mid) <= ROTOR_SLACK_MM)
+    return { meets: 'yes', because: `Mount and rotor agree on ${mm(native)}.` };
+  return wanted.mid < native
+    ? { meets: 'no', because: `The mount takes no rotor under ${mm(native)}; adapters only enlarge.` }
+    : {
+        meets: 'no',
+        because: `The bare mount stands over a ${mm(native)} rotor, this one is ${mm(wanted.mid)}.`,
+      };
+}
+
+/** Caliper on frame or fork. */
+export const brakeRules: readonly Rule[] = [
+  {
+    topic: 'caliper-on-mount',
+    first: 'disc-mount',
+    second: 'caliper-mount',
+    risk: 'Pads half off the rotor, or a mount stressed beyond its rotor, fail when needed most.',
+    source: isNativeRotorMm.source,
+    known: isNativeRotorMm.known,
+    judge: caliperOnMount,
+  },
+];

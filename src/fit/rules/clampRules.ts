@@ -1,0 +1,52 @@
+import type { Rule } from '../rule.ts';
+import { sizedRule } from './sized.ts';
+
+const proposal = { source: 'common practice, no source: limits are our own', known: 'proposal' } as const;
+const barSizes = 'bar and stem size article of a parts maker; bikeforums.net t-458173';
+
+/** The two sizes that stems are made to share. */
+const sharing = new Set([25.8, 26]);
+
+/** Clamps of the cockpit: stem, bar, grips, levers. */
+export const clampRules: readonly Rule[] = [
+  sizedRule({
+    topic: 'stem-on-steerer',
+    hole: ['steerer-clamp', 'boreMm'],
+    rod: ['steerer', 'diameterMm'],
+    gap: [-0.1, 0.1],
+    risk: 'A stem that turns takes the steering away; the clamp has to sit on the steerer over its whole height.',
+    ...proposal,
+  }),
+  sizedRule({
+    topic: 'bar-in-stem',
+    hole: ['bar-clamp', 'boreMm'],
+    rod: ['bar-centre', 'diameterMm'],
+    gap: [-0.1, 0.1],
+    risk: 'A bar that slips throws the rider; a clamp forced over a thicker bar cracks.',
+    source: barSizes,
+    known: 'seen',
+    special: (clamp, bar) =>
+      sharing.has(clamp.nominal['boreMm'] ?? 0) &&
+      sharing.has(bar.nominal['diameterMm'] ?? 0) &&
+      !clamp.measured['boreMm'] &&
+      !bar.measured['diameterMm']
+        ? { meets: 'yes', because: '25.8 and 26.0 are clamped by the same stems.' }
+        : undefined,
+  }),
+  sizedRule({
+    topic: 'grip-on-bar',
+    hole: ['grip-bore', 'boreMm'],
+    rod: ['grip-area', 'diameterMm'],
+    gap: [-0.3, 0.2],
+    risk: 'A grip that turns or slides off is a fall.',
+    ...proposal,
+  }),
+  sizedRule({
+    topic: 'lever-on-bar',
+    hole: ['lever-clamp', 'boreMm'],
+    rod: ['grip-area', 'diameterMm'],
+    gap: [-0.1, 0.2],
+    risk: 'A brake lever that turns under the hand brakes late.',
+    ...proposal,
+  }),
+];

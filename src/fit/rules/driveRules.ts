@@ -1,0 +1,75 @@
+import type { FaceKind } from '../../standards/faceKinds.ts';
+import type { Face } from '../face.ts';
+import { readingOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { Judgement } from '../verdict.ts';
+
+const BOLT_CIRCLE_SLACK_MM = 0.4;
+const CHAIN_SLACK_MM = 0.15;
+/** A chain this much wider runs, with more play to the side. */
+const LOOSE_CHAIN_MM = 0.5;
+
+function ringOnSpider(spider: Face, ring: Face): Judgement {
+  const asks = [spider, ring].flatMap((face) =>
+    ['boltCircleMm', 'boltsCount'].filter((key) => !readingOf(face, key)).map((key) => askFor(face, key)),
+  );
+  const circles = [readingOf(spider, 'boltCircleMm'), readingOf(ring, 'boltCircleMm')] as const;
+  const bolts = [readingOf(spider, 'boltsCount'), readingOf(ring, 'boltsCount')] as const;
+  if (!circles[0] || !circles[1] || !bolts[0] || !bolts[1])
+    return unknown('Bolt circle or bolts are missing.', asks);
+  const words = `${bolts[1].mid} bolts on ${mm(circles[1].mid)}, spider ${bolts[0].mid} on ${mm(circles[0].mid)}`;
+  const offMm = Math.abs(circles[0].mid - circles[1].mid);
+  return bolts[0].mid === bolts[1].mid && offMm <= BOLT_CIRCLE_SLACK_MM
+    ? { meets: 'yes', because: `Ring and spider agree: ${words}.` }
+    : { meets: 'no', because: `Ring ${words}.` };
+}
+
+function chainOnTeeth(chain: Face, teeth: Face): Judgement {
+  const inner = readingOf(chain, 'chainWidthMm');
+  const cut = readingOf(teeth, 'chainWidthMm');
+  if (!inner || !cut)
+    return unknown('The width of chain or teeth is missing.', [
+      ...(inner ? [] : [askFor(chain, 'chainWidthMm')]),
+      ...(cut ? [] : [askFor(teeth, 'chainWidthMm')]),
+    ]);
+  const gapMm = { lo: inner.lo - cut.hi, mid: inner.mid - cut.mid, hi: inner.hi - cut.lo };
+  const words = `chain ${mm(inner.mid)}, teeth for ${mm(cut.mid)}`;
+  if (gapMm.mid < -CHAIN_SLACK_MM)
+    return { meets: 'no', because: `Too narrow, it rides up on the teeth: ${words}.`, gapMm };
+  return {
+    meets: 'yes',
+    because: `It runs: ${words}.`,
+    gapMm,
+    notes:
+      gapMm.mid > LOOSE_CHAIN_MM
+        ? [
+            'A wide chain on narrow teeth runs with side play; where widths are mixed the wide chain is the one for all.',
+          ]
+        : [],
+  };
+}
+
+const chainRule = (topic: string, second: FaceKind): Rule => ({
+  topic,
+  first: 'chain',
+  second,
+  risk: 'A chain that climbs the teeth comes off, at the worst moment under the full weight of a leg.',
+  source: 'chain size page, en.wikibooks.org: wide chain on narrow teeth works, the other way not',
+  known: 'seen',
+  judge: chainOnTeeth,
+});
+
+/** Chainring, chain, sprocket. */
+export const driveRules: readonly Rule[] = [
+  {
+    topic: 'ring-on-spider',
+    first: 'spider',
+    second: 'ring-mount',
+    risk: 'A ring on fewer bolts than it has holes breaks at the next one.',
+    source: 'bicycle encyclopaedia, chainring bolt circle pages',
+    known: 'seen',
+    judge: ringOnSpider,
+  },
+  chainRule('chain-on-ring', 'ring-teeth'),
+  chainRule('chain-on-sprocket', 'sprocket-teeth'),
+];

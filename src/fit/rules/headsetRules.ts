@@ -1,0 +1,159 @@
+import { cupPress, type HeadsetRow, headsets } from '../../standards/headsets.ts';
+import type { Face } from '../face.ts';
+import { readingOf, traitOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { standardOf } from '../standardOf.ts';
+import type { Judgement } from '../verdict.ts';
+import { sizedRule } from './sized.ts';
+
+const rowOf = (face: Face): HeadsetRow | undefined => headsets.find((row) => row.id === standardOf(face)?.id);
+
+/** The upper and the lower end of a tube may carry different codes, but seat and bore decide whether they mate. */
+const seatCode = (row: HeadsetRow): string => row.id.split('/')[0] ?? row.id;
+
+/** A hair less press than the reamers aim at still holds; this much less lets the cup turn. */
+const SLACK_PRESS_MM = 0.05;
+const REAM_MOST_MM = 0.5;
+const DROP_IN_MOST_MM = 0.25;
+
+function cupInTube(tube: Face, cup: Face): Judgement {
+  const tubeRow = rowOf(tube);
+  const cupRow = rowOf(cup);
+  const bore = readingOf(tube, 'boreMm');
+  const outside = readingOf(cup, 'diameterMm');
+  const named = tubeRow && cupRow;
+  const same = named && seatCode(tubeRow) === seatCode(cupRow);
+  if (named && tubeRow.seat === 'integrated' && cupRow.seat === 'integrated' && !same)
+    return {
+      meets: 'no',
+      because: `${seatCode(cupRow)} in ${seatCode(tubeRow)}: size and bearing angle differ, it drops in and rocks.`,
+    };
+  if (named && (tubeRow.seat === 'integrated') !== (cupRow.seat === 'integrated'))
+    return {
+      meets: 'no',
+      because: `${seatCode(cupRow)} and ${seatCode(tubeRow)} hold their bearings in different ways.`,
+    };
+  if (!bore || !outside) {
+    if (same) return { meets: 'yes', because: `Both are ${seatCode(tubeRow)}.` };
+    return unknown('Bore or cup size is missing.', [
+      ...(bore ? [] : [askFor(tube, 'boreMm')]),
+      ...(outside ? [] : [askFor(cup, 'diameterMm')]),
+    ]);
+  }
+  const pressMm = { lo: outside.lo - bore.hi, mid: outside.mid - bore.mid, hi: outside.hi - bore.lo };
+  const gapMm = { lo: -pressMm.hi, mid: -pressMm.mid, hi: -pressMm.lo };
+  const measured = bore.from === 'measured' || outside.from === 'measured';
+  const integrated = (tubeRow ?? cupRow)?.seat === 'integrated';
+  const [lo, hi] = integrated ? [-DROP_IN_MOST_MM, 0] : [SLACK_PRESS_MM, cupPress.mostMm];
+  const sizes = `cup ${mm(outside.mid)}, bore ${mm(bore.mid)}`;
+  const inside = pressMm.lo >= lo - 1e-6 && pressMm.hi <= hi + 1e-6;
+  if (inside || (same && !measured)) {
+    const press = integrated ? 'drops in' : `a press of ${mm(pressMm.mid)}`;
+    return {
+      meets: 'yes',
+      because: same ? `Both are ${seatCode(tubeRow)}: ${press}.` : `${sizes}: ${press}.`,
+      gapMm,
+    };
+  }
+  if (pressMm.hi < lo) return { meets: 'no', because: `Loose: ${sizes}.`, gapMm };
+  if (pressMm.lo > hi) {
+    const reamable = !integrated && pressMm.mid - cupPress.aimMm[1] <= REAM_MOST_MM;
+    const carbon = traitOf(tube, 'material') === 'carbon';
+    const after = outside.mid - (cupPress.aimMm[0] + cupPress.aimMm[1]) / 2;
+    return {
+      meets: 'no',
+      because: `Too tight: ${sizes}.`,
+      gapMm,
+      oneWay:
+        reamable && !carbon
+          ? [
+              {
+                change: 'ream-bore',
+                faceId: tube.faceId,
+                key: 'boreMm',
+                before: bore.mid,
+                after,
+                sideEffects: [`The tube loses ${mm((after - bore.mid) / 2)} of wall.`],
+                caution:
+                  'With the reamer of that size, square to the tube, by somebody who has done it before.',
+                source: cupPress.source,
+                known: cupPress.known,
+              },
+            ]
+          : [],
+    };
+  }
+  return {
+    ...unknown(`Press or no press, the caliper used cannot tell: ${sizes}.`, [
+      ...(bore.from === 'measured' ? [askFor(tube, 'boreMm', true)] : []),
+      ...(outside.from === 'measured' ? [askFor(cup, 'diameterMm', true)] : []),
+    ]),
+    gapMm,
+  };
+}
+
+const cupRule = (end: 'upper' | 'lower'): Rule => ({
+  topic: `headset-${end}`,
+  first: `head-tube-${end}`,
+  second: `headset-cup-${end}`,
+  risk: 'A cup that creeps or a bearing that rocks loosens the steering.',
+  source: cupPress.source,
+  known: cupPress.known,
+  judge: cupInTube,
+});
+
+const FILE_SEAT_MOST_MM = 1;
+
+/** Head tube to fork, from the cups to the crown. */
+export const headsetRules: readonly Rule[] = [
+  cupRule('upper'),
+  cupRule('lower'),
+  sizedRule({
+    topic: 'headset-on-steerer',
+    hole: ['headset-bore', 'boreMm'],
+    rod: ['steerer', 'diameterMm'],
+    gap: [-0.05, 0.3],
+    risk: 'A steerer that is not centred knocks the bearing out.',
+    source: 'common practice, no source: limits are our own',
+    known: 'proposal',
+  }),
+  sizedRule({
+    topic: 'crown-race-on-fork',
+    hole: ['crown-race', 'boreMm'],
+    rod: ['crown-seat', 'diameterMm'],
+    gap: [-0.15, 0.05],
+    risk: 'A race that is not seated all round lets the fork knock.',
+    source: 'headset identification guide of 2010, doczz.net: race 0.1 under its seat; limits are our own',
+    known: 'proposal',
+    special: (race, seat) => {
+      const machined = traitOf(seat, 'race');
+      if (machined === undefined || machined === 'loose') return undefined;
+      const angle = traitOf(race, 'angle') ?? String(rowOf(race)?.anglesDeg?.[0] ?? 'none');
+      return machined === `machined-${angle}`
+        ? { meets: 'yes', because: `The race is machined on the fork, ${angle}° like the bearing.` }
+        : {
+            meets: 'no',
+            because:
+              'The race is machined on the fork and works only with the integrated bearing of its angle.',
+          };
+    },
+    tight: (_race, seat, { hole, rod }) =>
+      rod.mid - hole.mid <= FILE_SEAT_MOST_MM && traitOf(seat, 'material') !== 'carbon'
+        ? {
+            oneWay: [
+              {
+                change: 'file-seat',
+                faceId: seat.faceId,
+                key: 'diameterMm',
+                before: rod.mid,
+                after: hole.mid + 0.1,
+                sideEffects: [],
+                caution: 'With a seat cutter, not by hand: the seat has to stay round and square.',
+                source: 'common practice, no source',
+                known: 'proposal',
+              },
+            ],
+          }
+        : {},
+  }),
+];

@@ -1,0 +1,106 @@
+import type { DriveThreadRow } from '../../standards/driveThreads.ts';
+import { driveThreads } from '../../standards/driveThreads.ts';
+import type { FaceKind } from '../../standards/faceKinds.ts';
+import type { Known } from '../../standards/known.ts';
+import { taperCross } from '../../standards/spindles.ts';
+import type { Face } from '../face.ts';
+import { traitOf } from '../reading.ts';
+import { askFor, type Rule, unknown } from '../rule.ts';
+import { standardOf } from '../standardOf.ts';
+import type { Judgement } from '../verdict.ts';
+
+interface NamedPair {
+  topic: string;
+  first: FaceKind;
+  second: FaceKind;
+  risk: string;
+  source: string;
+  known: Known;
+  /** What names alone do not settle. */
+  special?: (first: Face, second: Face) => Judgement | undefined;
+}
+
+/** Two faces that mate when they carry the same name, and otherwise not. */
+function namedRule({ special, ...pair }: NamedPair): Rule {
+  return {
+    ...pair,
+    judge: (first, second) => {
+      const settled = special?.(first, second);
+      if (settled) return settled;
+      const rows = [standardOf(first), standardOf(second)];
+      const [one, two] = rows;
+      if (!one || !two)
+        return unknown('One of the two has no name yet.', [
+          ...(one ? [] : [askFor(first, 'standard')]),
+          ...(two ? [] : [askFor(second, 'standard')]),
+        ]);
+      if (one.id === two.id) return { meets: 'yes', because: `Both are ${one.label}.` };
+      return { meets: 'no', because: `${two.label} does not go with ${one.label}.` };
+    },
+  };
+}
+
+const driveRow = (face: Face): DriveThreadRow | undefined =>
+  driveThreads.find((row) => row.id === face.standard);
+
+/** Threads, splines and patterns known by name. */
+export const namedRules: readonly Rule[] = [
+  namedRule({
+    topic: 'crank-on-square',
+    first: 'taper-hole',
+    second: 'taper',
+    risk: 'A crank that bottoms before it is tight loosens and is ruined.',
+    source: taperCross.source,
+    known: taperCross.known,
+    special: (hole, end) =>
+      hole.standard && end.standard && hole.standard !== end.standard
+        ? {
+            meets: 'yes',
+            because: 'JIS and ISO squares share their draft, not their size.',
+            notes: [
+              `The crank stands about ${taperCross.slideMm} mm ${hole.standard === 'jis-taper' ? 'further in' : 'further out'}: chainline and grip of the square change.`,
+            ],
+          }
+        : undefined,
+  }),
+  namedRule({
+    topic: 'sprocket-on-hub',
+    first: 'driver-mount',
+    second: 'sprocket-mount',
+    risk: 'A thread that is nearly the same strips under the first hard start.',
+    source: 'bicycle encyclopaedia, freewheel threads page',
+    known: 'seen',
+    special: (hub, sprocket) => {
+      const row = driveRow(hub);
+      return sprocket.standard && row?.nearly?.includes(sprocket.standard)
+        ? unknown(
+            'The two threads are neighbours and hold each other weakly: spin it on by hand, all the way.',
+            [askFor(hub, 'diameterMm'), askFor(sprocket, 'boreMm')],
+          )
+        : undefined;
+    },
+  }),
+  namedRule({
+    topic: 'pedal-in-crank',
+    first: 'pedal-hole',
+    second: 'pedal-spindle',
+    risk: 'A pedal forced into the wrong thread or side ruins the crank and comes out while riding.',
+    source: 'pedal thread notes, defietssite.nl',
+    known: 'seen',
+    special: (hole, pedal) => {
+      const side = traitOf(hole, 'side') ?? 'both';
+      const stamped = traitOf(pedal, 'side') ?? 'both';
+      return side !== 'both' && stamped !== 'both' && side !== stamped
+        ? { meets: 'no', because: `A ${stamped} pedal has the wrong hand for the ${side} crank.` }
+        : undefined;
+    },
+  }),
+  namedRule({
+    topic: 'rotor-on-hub',
+    first: 'rotor-seat',
+    second: 'rotor-mount',
+    risk: 'A rotor that comes loose locks the wheel.',
+    source: 'hub and rotor comparison, brainybiker.com',
+    known: 'seen',
+  }),
+];

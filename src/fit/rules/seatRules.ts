@@ -1,0 +1,74 @@
+import type { Face } from '../face.ts';
+import { readingOf, traitOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { Judgement } from '../verdict.ts';
+import { sizedRule } from './sized.ts';
+
+const practice = { source: 'common practice, no source: limits are our own', known: 'proposal' } as const;
+
+/** One step of the seatpost sizes; more metal than that is not a matter of a reamer. */
+const REAM_MOST_MM = 0.25;
+
+function railsInHead(head: Face, saddle: Face): Judgement {
+  if (!head.standard || !saddle.standard)
+    return unknown('One of the two fixings has no name yet.', [
+      ...(head.standard ? [] : [askFor(head, 'standard')]),
+      ...(saddle.standard ? [] : [askFor(saddle, 'standard')]),
+    ]);
+  if (head.standard !== saddle.standard)
+    return { meets: 'no', because: `A ${saddle.standard} saddle does not sit on a ${head.standard} head.` };
+  for (const key of ['railMm', 'railHeightMm']) {
+    const room = readingOf(head, key);
+    const rail = readingOf(saddle, key);
+    // Nearly every two-rail head takes 7 round; only a head that says otherwise is held to it.
+    if (room && rail && Math.abs(room.mid - rail.mid) > 0.5)
+      return { meets: 'no', because: `The head takes ${mm(room.mid)} rails, these are ${mm(rail.mid)}.` };
+  }
+  return { meets: 'yes', because: `Both are ${head.standard}.` };
+}
+
+/** Seatpost, its clamp, and the saddle. */
+export const seatRules: readonly Rule[] = [
+  sizedRule({
+    topic: 'post-in-seat-tube',
+    hole: ['seat-tube', 'boreMm'],
+    rod: ['post', 'diameterMm'],
+    gap: [0, 0.1],
+    risk: 'Least insertion counts from where the tube really holds the post.',
+    ...practice,
+    tight: (tube, _post, { hole, rod }) =>
+      rod.mid - hole.mid <= REAM_MOST_MM && traitOf(tube, 'material') !== 'carbon'
+        ? {
+            oneWay: [
+              {
+                change: 'ream-bore',
+                faceId: tube.faceId,
+                key: 'boreMm',
+                before: hole.mid,
+                after: rod.mid,
+                sideEffects: [`The tube loses ${mm((rod.mid - hole.mid) / 2)} of wall.`],
+                caution: 'A reamer in a sound steel tube only; a qualified frame builder does it in minutes.',
+                ...practice,
+              },
+            ],
+          }
+        : {},
+  }),
+  sizedRule({
+    topic: 'seat-clamp-on-tube',
+    hole: ['seat-clamp', 'boreMm'],
+    rod: ['seat-tube-outside', 'diameterMm'],
+    gap: [-0.1, 0.3],
+    risk: 'A clamp too wide is pulled out of round before it holds.',
+    ...practice,
+  }),
+  {
+    topic: 'saddle-on-post',
+    first: 'post-head',
+    second: 'saddle-mount',
+    risk: 'A rail in the wrong jaw breaks or slips.',
+    source: 'saddle mount pages, suspensiontraveler.com and coffeechat.com.au; rails: xjd.com',
+    known: 'seen',
+    judge: railsInHead,
+  },
+];

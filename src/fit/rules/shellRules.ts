@@ -1,0 +1,172 @@
+import { shells } from '../../standards/shells.ts';
+import { systemWidths } from '../../standards/spindles.ts';
+import type { Face } from '../face.ts';
+import { readingOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { Judgement } from '../verdict.ts';
+import { sizedRule } from './sized.ts';
+
+const shellOf = (face: Face) => shells.find((row) => row.id === face.standard);
+
+/** Plain bores whose cups have been measured: hole minus cup. */
+const PRESS_MM: readonly [number, number] = [-0.12, 0];
+const FACE_MOST_MM = 1;
+
+function plainBore(shell: Face, cup: Face): Judgement {
+  const bore = readingOf(shell, 'boreMm');
+  const outside = readingOf(cup, 'diameterMm');
+  if (!bore || !outside)
+    return unknown('Shell or cup has neither a name nor a size.', [
+      ...(bore ? [] : [askFor(shell, 'boreMm')]),
+      ...(outside ? [] : [askFor(cup, 'diameterMm')]),
+    ]);
+  const gapMm = { lo: bore.lo - outside.hi, mid: bore.mid - outside.mid, hi: bore.hi - outside.lo };
+  const sizes = `cup ${mm(outside.mid)}, bore ${mm(bore.mid)}`;
+  const named = [shellOf(shell), shellOf(cup)];
+  if (named.some((row) => row?.seat === 'threaded'))
+    return Math.abs(gapMm.mid) > 2
+      ? { meets: 'no', because: `One of them is threaded, and ${sizes}.`, gapMm }
+      : {
+          ...unknown(`One of them is threaded: ${sizes} alone does not tell the thread.`, [
+            ...(shell.standard ? [] : [askFor(shell, 'standard')]),
+            ...(cup.standard ? [] : [askFor(cup, 'standard')]),
+          ]),
+          gapMm,
+        };
+  if (gapMm.lo >= PRESS_MM[0] && gapMm.hi <= PRESS_MM[1])
+    return { meets: 'yes', because: `${sizes}: a press of ${mm(-gapMm.mid)}.`, gapMm };
+  if (gapMm.hi < PRESS_MM[0]) return { meets: 'no', because: `Too big: ${sizes}.`, gapMm };
+  if (gapMm.lo > PRESS_MM[1]) return { meets: 'no', because: `Loose: ${sizes}.`, gapMm };
+  return {
+    ...unknown(`A press is a matter of hundredths; these jaws cannot tell: ${sizes}.`, [
+      askFor(shell, 'boreMm', true),
+      askFor(cup, 'diameterMm', true),
+    ]),
+    gapMm,
+  };
+}
+
+function cupInShell(shell: Face, cup: Face): Judgement {
+  const shellRow = shellOf(shell);
+  const cupRow = shellOf(cup);
+  if (!shellRow || !cupRow) return plainBore(shell, cup);
+  if (shellRow.id === cupRow.id) {
+    const hand = shellRow.driveSide === 'left' ? ' The drive side screws in to the left.' : '';
+    return { meets: 'yes', because: `Both are ${shellRow.label}.${hand}` };
+  }
+  // Two names for one bore differ only in width, and width is judged on its own.
+  const bothPlain = shellRow.seat === 'pressed' && cupRow.seat === 'pressed';
+  const bore = readingOf(shell, 'boreMm');
+  const outside = readingOf(cup, 'diameterMm');
+  const samePair = [shellRow.id, cupRow.id].sort().join(' ') === 'pf30 pf46-wide';
+  if (bothPlain && samePair && bore && outside)
+    return { meets: 'no', because: 'Same bore, but the cups are made for another width.' };
+  const near = bore && outside ? ` (cup ${mm(outside.mid)}, bore ${mm(bore.mid)})` : '';
+  return { meets: 'no', because: `${cupRow.label} does not go into ${shellRow.label}${near}.` };
+}
+
+/** Spacers under the cups of a two-piece crank; nothing to say when nobody gave a system width. */
+function cupsToWidth(shell: Face, bore: Face): Judgement | null {
+  const system = readingOf(bore, 'systemWidthMm');
+  if (!system) return null;
+  const width = readingOf(shell, 'widthMm');
+  if (!width) return unknown('The shell width is missing.', [askFor(shell, 'widthMm')]);
+  const row = systemWidths.find(({ systemWidthMm }) => Math.abs(systemWidthMm - system.mid) <= 0.3);
+  if (!row)
+    return unknown(`No spacer table for a system width of ${mm(system.mid)}: follow the crank's sheet.`, [
+      askFor(bore, 'systemWidthMm'),
+    ]);
+  const missingMm = row.underCupsMm - width.mid;
+  const { source, known } = row;
+  const sum = `shell ${mm(width.mid)}, the crank wants ${mm(row.underCupsMm)} under the cups`;
+  if (missingMm < -0.3)
+    return {
+      meets: 'no',
+      because: `Too wide: ${sum}.`,
+      source,
+      known,
+      oneWay:
+        -missingMm <= FACE_MOST_MM
+          ? [
+              {
+                change: 'face-shell',
+                faceId: shell.faceId,
+                key: 'widthMm',
+                before: width.mid,
+                after: row.underCupsMm,
+                sideEffects: [],
+                caution: 'With a facing tool that keeps both faces parallel.',
+                source: 'common practice, no source',
+                known: 'proposal',
+              },
+            ]
+          : [],
+    };
+  const count = Math.round(missingMm / row.spacerMm);
+  if (Math.abs(missingMm - count * row.spacerMm) > 0.6)
+    return {
+      ...unknown(`${sum}: ${mm(missingMm)} is no whole number of ${mm(row.spacerMm)} spacers.`, [
+        askFor(shell, 'widthMm', true),
+      ]),
+      source,
+      known,
+    };
+  if (count === 0) return { meets: 'yes', because: `${sum}: no spacer.`, source, known };
+  const driveCount = Math.ceil(count / 2);
+  return {
+    meets: 'with-spacers',
+    because: `${sum}: ${count} × ${mm(row.spacerMm)}, ${driveCount} on the drive side.`,
+    spacers: { what: 'cup-spacer', thicknessMm: row.spacerMm, driveCount, otherCount: count - driveCount },
+    source,
+    known,
+  };
+}
+
+/** Bottom bracket in its shell, and the spindle in it. */
+export const shellRules: readonly Rule[] = [
+  {
+    topic: 'bottom-bracket-in-shell',
+    first: 'shell',
+    second: 'bb-cup',
+    risk: 'A forced or loose cup creaks, and wears the shell oval or strips it.',
+    source: 'the table of shells; press limits are our own',
+    known: 'proposal',
+    judge: cupInShell,
+  },
+  {
+    topic: 'crank-width',
+    first: 'shell',
+    second: 'bb-bore',
+    risk: 'Too wide and the arms do not clamp the spindle; too narrow and they press on the bearings.',
+    source: 'accidentalrandonneur.wordpress.com',
+    known: 'computed',
+    judge: cupsToWidth,
+  },
+  sizedRule({
+    topic: 'spindle-in-bearing',
+    hole: ['bb-bore', 'boreMm'],
+    rod: ['spindle', 'diameterMm'],
+    gap: [-0.01, 0.06],
+    risk: 'A spindle that moves in its bearing wears both.',
+    source: 'common practice, no source: limits are our own',
+    known: 'proposal',
+    tight: (_hole, spindle, { hole, rod }) =>
+      rod.mid - hole.mid <= 0.1
+        ? {
+            oneWay: [
+              {
+                change: 'turn-spindle',
+                faceId: spindle.faceId,
+                key: 'diameterMm',
+                before: rod.mid,
+                after: hole.mid,
+                sideEffects: [],
+                caution: 'Polished between centres, never filed; a notch in a spindle is where it breaks.',
+                source: 'common practice, no source',
+                known: 'proposal',
+              },
+            ],
+          }
+        : {},
+  }),
+];

@@ -1,0 +1,89 @@
+import type { FaceKind } from '../../standards/faceKinds.ts';
+import type { Known } from '../../standards/known.ts';
+import type { Face } from '../face.ts';
+import { type Reading, readingOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { Judgement } from '../verdict.ts';
+
+/** Gap limits: hole minus rod, mm, both ends belonging to the fit. */
+export type GapZone = readonly [leastMm: number, mostMm: number];
+
+export interface SizedPair {
+  topic: string;
+  hole: readonly [kind: FaceKind, key: string];
+  rod: readonly [kind: FaceKind, key: string];
+  gap: GapZone;
+  risk: string;
+  source: string;
+  known: Known;
+  /** May settle the pair before sizes do, or change the limits. */
+  special?: (hole: Face, rod: Face, gapMm: number) => Judgement | undefined;
+  /** What can still be done when the rod is too thick. */
+  tight?: (hole: Face, rod: Face, sizes: { hole: Reading; rod: Reading }) => Partial<Judgement>;
+}
+
+/** Sizes are given to hundredths; sums of them must not fail on the last bit of a double. */
+const HAIR_MM = 1e-6;
+
+/** A rod in a hole: the one judgement behind clamps, posts, steerers, slots and sleeves. */
+export function sizedRule(pair: SizedPair): Rule {
+  const [holeKind, holeKey] = pair.hole;
+  const [rodKind, rodKey] = pair.rod;
+  const [least, most] = pair.gap;
+
+  function judge(hole: Face, rod: Face): Judgement {
+    const holeSize = readingOf(hole, holeKey);
+    const rodSize = readingOf(rod, rodKey);
+    const asks = [...(holeSize ? [] : [askFor(hole, holeKey)]), ...(rodSize ? [] : [askFor(rod, rodKey)])];
+    if (!holeSize || !rodSize) return unknown('One of the two sizes is missing.', asks);
+
+    const gapMm = {
+      lo: holeSize.lo - rodSize.hi,
+      mid: holeSize.mid - rodSize.mid,
+      hi: holeSize.hi - rodSize.lo,
+    };
+    const special = pair.special?.(hole, rod, gapMm.mid);
+    if (special) return { gapMm, ...special };
+    const sizes = `${mm(rodSize.mid)} in ${mm(holeSize.mid)}`;
+    const notes = [
+      ...(holeSize.weak
+        ? [`Check the ${mm(holeSize.mid)} with a caliper: it stands in the table from memory.`]
+        : []),
+      ...(rodSize.weak
+        ? [`Check the ${mm(rodSize.mid)} with a caliper: it stands in the table from memory.`]
+        : []),
+    ];
+    if (gapMm.lo >= least - HAIR_MM && gapMm.hi <= most + HAIR_MM)
+      return { meets: 'yes', because: `${sizes} sits as it should.`, gapMm, notes };
+    if (gapMm.hi < least - HAIR_MM) {
+      const rest = pair.tight?.(hole, rod, { hole: holeSize, rod: rodSize }) ?? {};
+      return {
+        meets: 'no',
+        because: `${sizes} does not go in: ${mm(least - gapMm.mid)} too thick.`,
+        gapMm,
+        notes,
+        ...rest,
+      };
+    }
+    if (gapMm.lo > most + HAIR_MM)
+      return { meets: 'no', because: `${sizes} is loose by ${mm(gapMm.mid)}.`, gapMm, notes };
+    return {
+      ...unknown(`${sizes}: too close to the limit for the caliper used.`, [
+        ...(holeSize.from === 'measured' ? [askFor(hole, holeKey, true)] : []),
+        ...(rodSize.from === 'measured' ? [askFor(rod, rodKey, true)] : []),
+      ]),
+      gapMm,
+      notes,
+    };
+  }
+
+  return {
+    topic: pair.topic,
+    first: holeKind,
+    second: rodKind,
+    risk: pair.risk,
+    source: pair.source,
+    known: pair.known,
+    judge,
+  };
+}

@@ -1,0 +1,55 @@
+import { slotFiling } from '../../standards/axles.ts';
+import { traitOf } from '../reading.ts';
+import { mm, type Rule } from '../rule.ts';
+import { sizedRule } from './sized.ts';
+
+/** Beyond this the end has not enough metal left beside the axle. */
+const FILE_MOST_MM = 4;
+
+/** Axles in slots. */
+export const slotRules: readonly Rule[] = [
+  sizedRule({
+    topic: 'axle-in-slot',
+    hole: ['axle-slot', 'widthMm'],
+    rod: ['axle', 'diameterMm'],
+    gap: [0, 0.5],
+    risk: 'An axle that is loose in its slot walks; a wheel that leaves a fork is the worst fall there is.',
+    source: slotFiling.source,
+    known: slotFiling.known,
+    special: (slot, axle) => {
+      const shape = traitOf(slot, 'shape');
+      const type = traitOf(axle, 'type');
+      if (shape === 'closed' && type !== undefined && type !== 'through')
+        return { meets: 'no', because: 'A closed end takes only an axle that pulls out sideways.' };
+      if (shape === 'open' && type === 'through')
+        return { meets: 'no', because: 'A through axle has nothing to screw into in an open slot.' };
+      return undefined;
+    },
+    tight: (slot, axle, { hole, rod }) => {
+      const material = traitOf(slot, 'material');
+      const fork = traitOf(slot, 'end') === 'front';
+      const byMm = rod.mid - hole.mid;
+      const type = traitOf(axle, 'type');
+      if (fork || byMm > FILE_MOST_MM || type === 'through') return {};
+      if (material !== undefined && material !== 'steel') return {};
+      return {
+        oneWay: [
+          {
+            change: 'file-slot',
+            faceId: slot.faceId,
+            key: 'widthMm',
+            before: hole.mid,
+            after: rod.mid,
+            sideEffects: [`Each flank loses ${mm(byMm / 2)}.`],
+            caution:
+              byMm <= slotFiling.cosmeticMm
+                ? 'A few strokes on the upper flank keep the axle height equal on both sides.'
+                : 'This takes metal the wheel hangs on: thick steel ends only, judged by a frame builder first.',
+            source: slotFiling.source,
+            known: slotFiling.known,
+          },
+        ],
+      };
+    },
+  }),
+];

@@ -1,0 +1,107 @@
+import type { Known } from '../../standards/known.ts';
+import { coldSet, spacingSlack } from '../../standards/spacings.ts';
+import type { Face } from '../face.ts';
+import { readingOf, traitOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { Judgement, OneWayChange } from '../verdict.ts';
+
+const frameEnds =
+  'gsport.co.uk, column on frame ends: 1 mm over an end is about 2°, a set axle beats washers';
+const practice = { source: 'common practice, no source', known: 'proposal' as Known };
+
+/** More than this of washers leaves too little axle in the frame end. */
+const WASHERS_MOST_MM = 12;
+
+function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayChange[] {
+  const material = traitOf(ends, 'material');
+  if (material !== 'steel' || traitOf(ends, 'end') === 'front') return [];
+  if (toMm - fromMm > coldSet.mostMm) return [];
+  const far = toMm - fromMm > coldSet.usualMm;
+  return [
+    {
+      change: 'cold-set',
+      faceId: ends.faceId,
+      key: 'spacingMm',
+      before: fromMm,
+      after: toMm,
+      sideEffects: [
+        `Each end moves out by ${mm((toMm - fromMm) / 2)}.`,
+        'The ends are no longer parallel: align them, 1 mm over an end is about 2°.',
+      ],
+      caution: far
+        ? `${mm(toMm - fromMm)} is more than usual, ${mm(coldSet.usualMm)}: a qualified frame builder, and an eye on the bridge brazing afterwards.`
+        : 'Steel only, in small steps, checked against a string; a qualified frame builder has the tools.',
+      source: coldSet.source,
+      known: coldSet.known,
+    },
+  ];
+}
+
+function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayChange {
+  return {
+    change: 'cut-hub',
+    faceId: hub.faceId,
+    key: 'spacingMm',
+    before: fromMm,
+    after: toMm,
+    sideEffects: [
+      `Off the drive end alone the chainline moves out by ${mm((fromMm - toMm) / 2)} and a rotor keeps its gap.`,
+      `Off the left end a rotor loses up to ${mm(fromMm - toMm)} of gap and meets the frame.`,
+      'The rim has to be pulled back to the middle by half the difference of the two cuts.',
+    ],
+    caution:
+      'Only where spacers or an axle end can be shortened; a bearing seat or a thread must not be touched.',
+    ...practice,
+  };
+}
+
+function hubBetweenEnds(ends: Face, hub: Face): Judgement {
+  const inside = readingOf(ends, 'spacingMm');
+  const over = readingOf(hub, 'spacingMm');
+  if (!inside || !over)
+    return unknown('One of the two widths is missing.', [
+      ...(inside ? [] : [askFor(ends, 'spacingMm')]),
+      ...(over ? [] : [askFor(hub, 'spacingMm')]),
+    ]);
+  const gapMm = { lo: inside.lo - over.hi, mid: inside.mid - over.mid, hi: inside.hi - over.lo };
+  const widths = `hub ${mm(over.mid)}, frame ends ${mm(inside.mid)}`;
+  if (Math.abs(gapMm.mid) <= spacingSlack.slackMm)
+    return { meets: 'yes', because: `${widths}: they close by hand.`, gapMm };
+  if (gapMm.mid > 0) {
+    if (gapMm.mid > WASHERS_MOST_MM)
+      return { meets: 'no', because: `${widths}: too far apart for washers.`, gapMm };
+    return {
+      meets: 'with-spacers',
+      because: `${widths}: ${mm(gapMm.mid / 2)} of washers on each side.`,
+      gapMm,
+      spacers: { what: 'axle-washer', thicknessMm: gapMm.mid / 2, driveCount: 1, otherCount: 1 },
+      notes: [
+        'An axle set to the right width beats a stack of washers; keep a full diameter of thread in the nut.',
+      ],
+      source: frameEnds,
+      known: 'seen',
+    };
+  }
+  const cold = coldSetting(ends, inside.mid, over.mid);
+  const asks = traitOf(ends, 'material') === undefined ? [askFor(ends, 'material')] : [];
+  return {
+    meets: 'no',
+    because: `${widths}: the hub is ${mm(-gapMm.mid)} too wide.`,
+    gapMm,
+    oneWay: [...cold, hubCutting(hub, over.mid, inside.mid)],
+    asks,
+  };
+}
+
+/** Hubs between frame and fork ends. */
+export const spacingRules: readonly Rule[] = [
+  {
+    topic: 'hub-between-ends',
+    first: 'end-spacing',
+    second: 'hub-spacing',
+    risk: 'A hub forced in bends the ends and the axle; one pulled in by the nuts twists the stays.',
+    source: spacingSlack.source,
+    known: spacingSlack.known,
+    judge: hubBetweenEnds,
+  },
+];

@@ -1,0 +1,44 @@
+import { axles } from '../standards/axles.ts';
+import { brakeMounts } from '../standards/brakeMounts.ts';
+import { clamps } from '../standards/clamps.ts';
+import { driveThreads } from '../standards/driveThreads.ts';
+import type { FaceKind } from '../standards/faceKinds.ts';
+import { headsets } from '../standards/headsets.ts';
+import type { InterfaceRow, Span } from '../standards/interfaceRow.ts';
+import { pedals } from '../standards/pedals.ts';
+import { ringMounts } from '../standards/ringMounts.ts';
+import { seatposts } from '../standards/seatposts.ts';
+import { shells } from '../standards/shells.ts';
+import { spacings } from '../standards/spacings.ts';
+import { spindles } from '../standards/spindles.ts';
+import type { Face } from './face.ts';
+
+const tables: readonly (readonly InterfaceRow[])[] = [
+  shells,
+  spindles,
+  headsets,
+  clamps,
+  seatposts,
+  axles,
+  spacings,
+  ringMounts,
+  pedals,
+  driveThreads,
+  brakeMounts,
+];
+
+const byKind = new Map<FaceKind, InterfaceRow[]>();
+for (const row of tables.flat())
+  for (const kind of Object.keys(row.faces) as FaceKind[])
+    byKind.set(kind, [...(byKind.get(kind) ?? []), row]);
+
+/** The standards a face of this kind may name. @example standardsFor('shell')[0]?.id //=> 'iso' */
+export const standardsFor = (kind: FaceKind): readonly InterfaceRow[] => byKind.get(kind) ?? [];
+
+/** The row a face names, or undefined when it names none we know. */
+export const standardOf = (face: Pick<Face, 'kind' | 'standard'>): InterfaceRow | undefined =>
+  standardsFor(face.kind).find((row) => row.id === face.standard);
+
+/** A size of a table as a pair. @example spanOf(27.2) //=> [27.2, 27.2] */
+export const spanOf = (span: Span): readonly [lo: number, hi: number] =>
+  typeof span === 'number' ? [span, span] : span;

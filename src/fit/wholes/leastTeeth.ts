@@ -1,0 +1,117 @@
+import { driveThreads } from '../../standards/driveThreads.ts';
+import { ringMounts } from '../../standards/ringMounts.ts';
+import { type Finding, finding } from '../finding.ts';
+import type { PilePart } from '../pile.ts';
+import { readingOf } from '../reading.ts';
+import { askFor } from '../rule.ts';
+
+const PITCH_MM = 12.7;
+/** Seat radius under a tooth: half a roller and its play below the pitch circle. */
+const ROLLER_SEAT_MM = 3.88;
+/** Metal the listed rings have at least between bolt circle and roller seat; it was fitted to the table. */
+const BOSS_MM = 7;
+
+/**
+ * Metal between the bolt circle and the bottom of the teeth.
+ * @param teethCount teeth of the ring, ≥ 6
+ * @param boltCircleMm bolt circle, mm, > 0
+ * @throws RangeError when an argument is out of bounds
+ * @example ringBossMm(32, 104) //=> 8.9
+ */
+export function ringBossMm(teethCount: number, boltCircleMm: number): number {
+  if (!(teethCount >= 6) || !(boltCircleMm > 0) || !Number.isFinite(teethCount + boltCircleMm))
+    throw new RangeError(`no ring: ${teethCount} teeth on ${boltCircleMm}`);
+  return PITCH_MM / 2 / Math.sin(Math.PI / teethCount) - ROLLER_SEAT_MM - boltCircleMm / 2;
+}
+
+/**
+ * Fewest teeth a ring on a bolt circle can have: from the table, or for an unlisted circle within one tooth.
+ * @param boltCircleMm bolt circle, mm, 30…200
+ * @throws RangeError when the circle is out of bounds
+ * @example leastRingTeeth(104, 4) //=> { teethCount: 32, listed: true }
+ */
+export function leastRingTeeth(
+  boltCircleMm: number,
+  boltsCount: number,
+): { teethCount: number; listed: boolean } {
+  if (!(boltCircleMm >= 30 && boltCircleMm <= 200)) throw new RangeError(`no bolt circle: ${boltCircleMm}`);
+  const row = ringMounts.find(({ id }) => id === `${boltCircleMm}/${boltsCount}`);
+  if (row?.leastTeethCount) return { teethCount: row.leastTeethCount, listed: true };
+  let teethCount = 8;
+  while (ringBossMm(teethCount, boltCircleMm) < BOSS_MM) teethCount++;
+  return { teethCount, listed: false };
+}
+
+function ring(part: PilePart): Finding[] {
+  const mount = part.faces.find(({ kind }) => kind === 'ring-mount');
+  const teeth = part.faces.find(({ kind }) => kind === 'ring-teeth');
+  if (!mount || !teeth) return [];
+  const circle = readingOf(mount, 'boltCircleMm');
+  const bolts = readingOf(mount, 'boltsCount');
+  const count = readingOf(teeth, 'teethCount');
+  if (!circle || !bolts || !count) return [];
+  const least = leastRingTeeth(circle.mid, bolts.mid);
+  const refs = [mount, teeth].map(({ faceId }) => ({ partId: part.partId, faceId }));
+  const rest = {
+    source: least.listed
+      ? 'bicycle encyclopaedia, chainring bolt circle pages'
+      : 'geometry of roller seat and bolt circle',
+    known: least.listed ? 'seen' : 'computed',
+  } as const;
+  const words = `${count.mid} teeth on ${circle.mid}/${bolts.mid}, least ${least.teethCount}`;
+  if (count.mid >= least.teethCount)
+    return [finding('ring-teeth', refs, { outcome: 'fits', because: `${words}.`, ...rest })];
+  if (!least.listed && count.mid >= least.teethCount - 1)
+    return [
+      finding('ring-teeth', refs, {
+        outcome: 'not-known',
+        because: `${words}, give or take one.`,
+        asks: [askFor(mount, 'boltCircleMm', true)],
+        ...rest,
+      }),
+    ];
+  return [
+    finding('ring-teeth', refs, {
+      outcome: 'does-not-fit',
+      because: `${words}: the chain would run on the bolts.`,
+      ...rest,
+    }),
+  ];
+}
+
+function sprocket(part: PilePart): Finding[] {
+  const mount = part.faces.find(({ kind }) => kind === 'sprocket-mount');
+  const teeth = part.faces.find(({ kind }) => kind === 'sprocket-teeth');
+  const row = driveThreads.find(({ id }) => id === mount?.standard);
+  const count = teeth && readingOf(teeth, 'teethCount');
+  if (!mount || !teeth || !row || !count || row.leastTeethCount === null) return [];
+  const refs = [mount, teeth].map(({ faceId }) => ({ partId: part.partId, faceId }));
+  const { source, known } = row;
+  if (count.mid < row.leastTeethCount)
+    return [
+      finding('sprocket-teeth', refs, {
+        outcome: 'does-not-fit',
+        because: `No sprocket of ${count.mid} teeth sits on ${row.label}; ${row.leastTeethCount} is the least.`,
+        source,
+        known,
+      }),
+    ];
+  const small = row.usualTeethCount !== undefined && count.mid < row.usualTeethCount;
+  return [
+    finding('sprocket-teeth', refs, {
+      outcome: 'fits',
+      because: `${count.mid} teeth on ${row.label}.`,
+      notes: small
+        ? [
+            `Most freewheels under ${row.usualTeethCount} teeth carry the small 30 mm thread: measure this one before it meets the hub.`,
+          ]
+        : [],
+      source,
+      known,
+    }),
+  ];
+}
+
+/** Rings too small for their bolts, and sprockets too small for their thread. */
+export const teethFindings = (parts: readonly PilePart[]): Finding[] =>
+  parts.flatMap((part) => [...ring(part), ...sprocket(part)]);

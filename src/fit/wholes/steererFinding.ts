@@ -1,0 +1,57 @@
+import { CAP_GAP_MM, steererSpare } from '../../mechanics/steererLength.ts';
+import { steererGap } from '../../standards/headsets.ts';
+import { type Finding, finding } from '../finding.ts';
+import type { PilePart } from '../pile.ts';
+import { onlyFace, readAll } from '../placed.ts';
+import { mm } from '../rule.ts';
+
+/** Whether the steerer reaches through head tube, headset and stem. Too short is never bridged. */
+export function steererFindings(parts: readonly PilePart[]): Finding[] {
+  const steerer = onlyFace(parts, 'steerer');
+  const tube = onlyFace(parts, 'head-tube-upper');
+  const upper = onlyFace(parts, 'headset-cup-upper');
+  const lower = onlyFace(parts, 'headset-cup-lower');
+  const clamp = onlyFace(parts, 'steerer-clamp');
+  if (!steerer || !tube || !upper || !lower || !clamp) return [];
+  const faces = [steerer.ref, tube.ref, upper.ref, lower.ref, clamp.ref];
+  const rest = {
+    risk: 'A steerer that is not held over the whole clamp lets go of the handlebar.',
+    source: steererGap.source,
+    known: steererGap.known,
+  };
+  const read = readAll({
+    length: [steerer, 'lengthMm'],
+    headTube: [tube, 'lengthMm'],
+    upper: [upper, 'stackMm'],
+    lower: [lower, 'stackMm'],
+    clamp: [clamp, 'heightMm'],
+  });
+  if ('asks' in read)
+    return [
+      finding('steerer-length', faces, {
+        outcome: 'not-known',
+        because: 'Whether the steerer is long enough is not known yet.',
+        asks: read.asks,
+        ...rest,
+      }),
+    ];
+  const { length, headTube, upper: top, lower: bottom, clamp: height } = read.readings;
+  const { spareMm } = steererSpare(length.mid, {
+    lowerStackMm: bottom.mid,
+    headTubeMm: headTube.mid,
+    upperStackMm: top.mid,
+    spacersMm: 0,
+    stemClampMm: height.mid,
+  });
+  const words = `steerer ${mm(length.mid)}, needed ${mm(length.mid - spareMm)}`;
+  // The gap under the cap is the reserve; a steerer that ends lower leaves the clamp half empty.
+  if (spareMm < -CAP_GAP_MM)
+    return [
+      finding('steerer-length', faces, { outcome: 'does-not-fit', because: `Too short: ${words}.`, ...rest }),
+    ];
+  const notes =
+    spareMm > 0.5 ? [`${mm(spareMm)} of spacers; sawing it off waits until the bar height is settled.`] : [];
+  return [
+    finding('steerer-length', faces, { outcome: 'fits', because: `Long enough: ${words}.`, notes, ...rest }),
+  ];
+}
