@@ -1,4 +1,4 @@
-import { positive } from './range.ts';
+import { notNegative, positive } from './range.ts';
 import { minorDiameterMm, pitchDiameterMm, stressAreaMm2, type ThreadSize } from './threadGeometry.ts';
 
 /** Strength of the two threads, MPa tensile. */
@@ -74,7 +74,7 @@ export function engagementVerdict(
   ruleDiameters: number,
 ): EngagementVerdict {
   positive({ diameterMm, ruleDiameters });
-  if (!(engagedMm >= 0)) throw new RangeError(`engagedMm must not be negative: ${engagedMm}`);
+  notNegative({ engagedMm });
   const share = engagedMm / (diameterMm * ruleDiameters);
   if (share >= 1) return 'enough';
   return share >= 2 / 3 ? 'short' : 'too-short';

@@ -1,0 +1,131 @@
+import * as fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Band, band } from '../../../src/mechanics/band.ts';
+import { clampGrowth } from '../../../src/mechanics/clampGrowth.ts';
+import { clampMargin } from '../../../src/mechanics/clampMargin.ts';
+import { riderMomentNm, worstRiderMomentNm } from '../../../src/mechanics/clampMoment.ts';
+import {
+  bondedShimNm,
+  closedRingPressureMPa,
+  shimChain,
+  tensionThroughRingN,
+} from '../../../src/mechanics/clampShim.ts';
+import {
+  axialSlipN,
+  clampPressureMPa,
+  clampTensionN,
+  gripUsed,
+  slipTorqueNm,
+} from '../../../src/mechanics/clampSlip.ts';
+import { engagementForFullStrengthMm, strippingLoadN } from '../../../src/mechanics/engagement.ts';
+import { frictionFromNutFactor, nutFactorFromFriction } from '../../../src/mechanics/frictionNutFactor.ts';
+import { assemblyPreloadN, assemblyTorqueNm } from '../../../src/mechanics/preloadAssembly.ts';
+import {
+  measuredNutFactor,
+  preloadBandN,
+  torqueForPreloadNm,
+} from '../../../src/mechanics/preloadFromTorque.ts';
+import { preloadBelowMaximumN } from '../../../src/mechanics/preloadScatter.ts';
+import { preloadUse } from '../../../src/mechanics/preloadUse.ts';
+import { stressAreaMm2 } from '../../../src/mechanics/threadGeometry.ts';
+import {
+  looseningRatio,
+  looseningTorqueNm,
+  preloadLongFormN,
+} from '../../../src/mechanics/torqueLongForm.ts';
+import { plausibleTorque } from '../../../src/mechanics/torquePlausible.ts';
+import { powerScrewTorqueNm } from '../../../src/mechanics/torquePowerScrew.ts';
+import { torqueAtScrewNm, wrenchSettingNm } from '../../../src/mechanics/wrenchExtension.ts';
+
+type Six = [number, number, number, number, number, number];
+const thread = (diameterMm: number, pitchMm: number) => ({ diameterMm, pitchMm, form: 'iso' }) as const;
+const joint = ([d, p, µt, µb, dkm]: Six) => ({
+  thread: thread(d, p),
+  threadFriction: µt,
+  bearingFriction: µb,
+  bearingDiameterMm: dkm,
+});
+const sorted = (a: number, b: number, c: number): Band => {
+  const [lo = 0, mid = 0, hi = 0] = [a, b, c].sort((x, y) => x - y);
+  return band(lo, mid, hi);
+};
+
+const computations: Record<string, (six: Six) => unknown> = {
+  stressAreaMm2: ([d, p]) => stressAreaMm2(thread(d, p)),
+  torqueForPreloadNm: ([n, d, k]) => torqueForPreloadNm(n, d, k),
+  measuredNutFactor: ([nm, d, n]) => measuredNutFactor(nm, d, n),
+  preloadBandN: ([nm, d, a, b, c, w]) => preloadBandN(nm, d, sorted(a, b, c), w),
+  preloadLongFormN: (six) => preloadLongFormN(six[5], joint(six)),
+  looseningTorqueNm: (six) => looseningTorqueNm(six[5], joint(six)),
+  looseningRatio: (six) => looseningRatio(joint(six)),
+  powerScrewTorqueNm: ([diameterMm, meanDiameterMm, pitchMm, threadFriction, collarFriction, n]) =>
+    powerScrewTorqueNm(n, { diameterMm, meanDiameterMm, pitchMm, threadFriction, collarFriction }),
+  nutFactorFromFriction: (six) => nutFactorFromFriction(joint(six)),
+  frictionFromNutFactor: ([d, p, k, dkm]) => frictionFromNutFactor(k, thread(d, p), dkm),
+  assemblyPreloadN: ([d, p, y, µ, ν]) => assemblyPreloadN(thread(d, p), y, µ, ν),
+  assemblyTorqueNm: (six) => assemblyTorqueNm(joint(six), six[5]),
+  preloadBelowMaximumN: ([n, factor]) => preloadBelowMaximumN(n, factor),
+  preloadUse: ([a, b, c, proofN]) => preloadUse(sorted(a, b, c), proofN),
+  clampTensionN: ([n, tubeArmMm, boltArmMm]) =>
+    clampTensionN({ kind: 'one-slit-stiff', bolts: 2, tubeArmMm, boltArmMm }, n),
+  slipTorqueNm: ([n, µ, d]) => slipTorqueNm(n, µ, d),
+  axialSlipN: ([n, µ]) => axialSlipN(n, µ),
+  gripUsed: ([nm, axial, n, µ, d]) => gripUsed(nm, axial, n, µ, d),
+  clampPressureMPa: ([n, d, l]) => clampPressureMPa(n, d, l),
+  shimChain: ([n, d, µ, d2, µ2]) =>
+    shimChain(
+      [
+        { name: 'inner', diameterMm: d, friction: µ },
+        { name: 'outer', diameterMm: d2, friction: µ2 },
+      ],
+      n,
+    ),
+  closedRingPressureMPa: ([modulusMPa, wallMm, radiusMm, radialGapMm]) =>
+    closedRingPressureMPa({ modulusMPa, wallMm, radiusMm, radialGapMm }),
+  tensionThroughRingN: ([n, l, modulusMPa, wallMm, radiusMm, radialGapMm]) =>
+    tensionThroughRingN(n, l, { modulusMPa, wallMm, radiusMm, radialGapMm }),
+  bondedShimNm: ([τ, d, l]) => bondedShimNm(τ, d, l),
+  clampGrowth: ([a, b]) => clampGrowth(a, b),
+  clampMargin: ([a, b, c, nm]) => clampMargin(sorted(a, b, c), nm),
+  riderMomentNm: ([riseMm, reachMm, downN, forwardN]) =>
+    riderMomentNm({ riseMm, reachMm }, { downN, forwardN }),
+  worstRiderMomentNm: ([riseMm, reachMm, n]) => worstRiderMomentNm({ riseMm, reachMm }, n),
+  wrenchSettingNm: ([nm, wrenchMm, extensionMm, angleDeg]) =>
+    wrenchSettingNm(nm, { wrenchMm, extensionMm, angleDeg }),
+  torqueAtScrewNm: ([nm, wrenchMm, extensionMm, angleDeg]) =>
+    torqueAtScrewNm(nm, { wrenchMm, extensionMm, angleDeg }),
+  engagementForFullStrengthMm: ([d, p, screwMPa, femaleMPa]) =>
+    engagementForFullStrengthMm(thread(d, p), { screwMPa, femaleMPa }),
+  strippingLoadN: ([d, p, mm, mpa]) => strippingLoadN(thread(d, p), mm, mpa),
+  plausibleTorque: ([nm, d]) => plausibleTorque(nm, d),
+};
+
+const figures = (result: unknown): number[] =>
+  typeof result === 'number'
+    ? [result]
+    : typeof result === 'object' && result !== null
+      ? Object.values(result).flatMap(figures)
+      : [];
+
+const anything = fc.double();
+const ordinary = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
+const six = (figure: fc.Arbitrary<number>) => fc.tuple(figure, figure, figure, figure, figure, figure);
+
+test.each(Object.entries(computations))(
+  '%s gives finite figures or says RangeError, whatever it is given',
+  (_, run) => {
+    fc.assert(
+      fc.property(fc.oneof(six(ordinary), six(fc.oneof(ordinary, anything))), (given) => {
+        let result: unknown;
+        try {
+          result = run(given);
+        } catch (error) {
+          expect(error).toBeInstanceOf(RangeError);
+          return;
+        }
+        for (const figure of figures(result)) expect(Number.isFinite(figure)).toBe(true);
+      }),
+      { numRuns: 300 },
+    );
+  },
+);
