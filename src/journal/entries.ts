@@ -55,6 +55,8 @@ export interface PartAbout {
   note?: string;
   photoIds?: Id[];
   faces?: Face[];
+  /** Which wheel it belongs to, where a bike has two of the kind. */
+  position?: 'front' | 'rear';
   massG?: number;
   /** Wear so far when it arrived, if anybody knows. */
   kmBefore?: number | 'unknown';

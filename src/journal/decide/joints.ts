@@ -1,8 +1,9 @@
 import { jointKindRow } from '../../standards/jointKinds.ts';
 import type { CommandOf } from '../commands.ts';
-import type { Between, Fastener, Id, Target } from '../entries.ts';
+import type { Between, EntryBody, Fastener, Id, Target } from '../entries.ts';
 import { bikeOf as bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
+import type { JointRow } from '../rows.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -69,9 +70,41 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
   return [present({ type: 'joint-described', jointId, bikeId, ...about, wasMatters: joint.matters })];
 }
 
+/** A joint comes apart, and with it end the waits and re-checks that were about it. */
+export function apart(rows: Rows, joint: JointRow, why: string): EntryBody[] {
+  const { jointId, bikeId, matters } = joint;
+  const about = <R extends { jointId?: Id }>(row: R) => row.jointId === jointId;
+  return [
+    { type: 'joint-taken-apart', jointId, bikeId, why, matters },
+    ...rows
+      .group('wait', `wait@${bikeId}`)
+      .filter(about)
+      .map(
+        ({ waitId }): EntryBody => ({
+          type: 'wait-ended',
+          waitId,
+          bikeId,
+          jointId,
+          outcome: 'no-longer-needed',
+        }),
+      ),
+    ...rows
+      .group('recheck', `recheck@${bikeId}`)
+      .filter(about)
+      .map(
+        ({ recheckId }): EntryBody => ({
+          type: 'recheck-dropped',
+          recheckId,
+          bikeId,
+          jointId,
+          why: 'taken apart',
+        }),
+      ),
+  ];
+}
+
 export function takeJointApart(rows: Rows, command: CommandOf<'take-joint-apart'>): Ruling {
-  const { jointId, bikeId, matters, state, name } = jointOf(rows, command.jointId);
-  if (state === 'apart') refuse('joint-apart', name);
-  const why = words(command.why, 'reason-missing');
-  return [{ type: 'joint-taken-apart', jointId, bikeId, why, matters }];
+  const joint = jointOf(rows, command.jointId);
+  if (joint.state === 'apart') refuse('joint-apart', joint.name);
+  return apart(rows, joint, words(command.why, 'reason-missing'));
 }

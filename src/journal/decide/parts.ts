@@ -3,6 +3,7 @@ import type { EntryBody, Id, Place } from '../entries.ts';
 import { bikeOf as bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { PartRow } from '../rows.ts';
+import { apart } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -52,19 +53,10 @@ export function movePart(rows: Rows, command: CommandOf<'move-part'>): Ruling {
   if (to.on === 'scrapped') words(to.how, 'reason-missing');
   const from = bikeOfPlace(part.place);
   const joints = from === undefined ? [] : jointsHolding(rows, from, part);
-  const apart = joints.map(
-    (joint): EntryBody => ({
-      type: 'joint-taken-apart',
-      jointId: joint.jointId,
-      bikeId: joint.bikeId,
-      why: `${part.name} taken off`,
-      matters: joint.matters,
-    }),
-  );
   const matters = joints.some((joint) => joint.matters) || undefined;
   const { why, condition } = command;
   return [
-    ...apart,
+    ...joints.flatMap((joint) => apart(rows, joint, `${part.name} taken off`)),
     present({ type: 'part-moved', partId: part.partId, from: part.place, to, why, condition, matters }),
   ];
 }

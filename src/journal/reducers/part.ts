@@ -18,6 +18,7 @@ const ABOUT: (keyof PartAbout)[] = [
   'note',
   'photoIds',
   'faces',
+  'position',
   'massG',
   'kmBefore',
 ];

@@ -1,0 +1,482 @@
+import type { Command } from '../journal/commands.ts';
+import { rideCheck } from '../standards/rideCheck.ts';
+import type { DemoPen } from './demo.ts';
+import {
+  bar,
+  buildAll,
+  celsius,
+  checkAll,
+  dry,
+  id,
+  joint,
+  judged,
+  mL,
+  nm,
+  printed,
+  table,
+} from './demoWords.ts';
+
+const BIKE = 'ferry';
+const here = { on: 'bike' as const, bikeId: id(BIKE) };
+
+type PartLine = [
+  key: string,
+  label: string,
+  name: string,
+  kind: string,
+  more?: Partial<Extract<Command, { type: 'add-part' }>>,
+];
+
+const parts: PartLine[] = [
+  [
+    'f-frame',
+    'F-001',
+    'Frame, 20-inch folding tug, steel',
+    'frame',
+    { serial: '4471', condition: 'repainted, hinge bushes new' },
+  ],
+  ['f-fork', 'F-002', 'Fork, steel, disc tabs', 'fork', {}],
+  ['f-headset', 'F-003', 'Headset, external', 'headset', {}],
+  ['f-stem', 'F-004', 'Stem, folding riser', 'stem', {}],
+  [
+    'f-bar',
+    'F-005',
+    'Flat bar',
+    'bar',
+    { origin: 'off-a-bike', originWords: 'an old town bike', unknown: 'age and falls before' },
+  ],
+  ['f-bb', 'F-006', 'Bottom bracket, threaded cups', 'bottom-bracket', {}],
+  ['f-cranks', 'F-007', 'Cranks, two-piece', 'cranks', {}],
+  ['f-pedals', 'F-008', 'Pedals, broad platform', 'pedals', { condition: 'good' }],
+  ['f-saddle', 'F-009', 'Saddle, sprung', 'saddle', { condition: 'worn in, rails straight' }],
+  ['f-post', 'F-010', 'Seatpost, long', 'seatpost', {}],
+  ['f-hub-front', 'F-011', 'Front hub, 6-bolt', 'front-hub', {}],
+  ['f-hub-rear', 'F-012', 'Rear hub', 'rear-hub', {}],
+  ['f-rim-front', 'F-013', 'Front rim, 406', 'rim', {}],
+  ['f-rim-rear', 'F-014', 'Rear rim, 406', 'rim', {}],
+  ['f-tyre-front', 'F-015', 'Front tyre, 50-406', 'tyre', {}],
+  ['f-tyre-rear', 'F-016', 'Rear tyre, 50-406', 'tyre', {}],
+  ['f-rotor', 'F-017', 'Rotor 160', 'rotor', { condition: '1.8 mm all round' }],
+  ['f-caliper', 'F-018', 'Front caliper', 'caliper', {}],
+  ['f-chain', 'F-019', 'Chain, 1/8', 'chain', {}],
+];
+
+const joints = [
+  joint(BIKE, 'f-j-spokes', 'spokes', 'Rear wheel spokes', ['f-rim-rear', 'f-hub-rear'], null, [], []),
+  joint(BIKE, 'f-j-bead-front', 'bead', 'Front tyre on rim', ['f-tyre-front', 'f-rim-front'], null, [], []),
+  joint(BIKE, 'f-j-bead-rear', 'bead', 'Rear tyre on rim', ['f-tyre-rear', 'f-rim-rear'], null, [], []),
+  joint(
+    BIKE,
+    'f-j-rotor',
+    'rotor',
+    'Rotor on front hub',
+    ['f-rotor', 'f-hub-front'],
+    ['M5', 6],
+    [printed('f-rotor', 4)],
+    [{ kind: 'threadlocker' }],
+  ),
+  joint(BIKE, 'f-j-headset', 'headset', 'Headset', ['f-headset', 'f-frame', 'f-fork'], null, []),
+  joint(
+    BIKE,
+    'f-j-stem',
+    'stem-steerer',
+    'Riser on steerer',
+    ['f-stem', 'f-fork'],
+    ['M6', 2],
+    [printed('f-stem', 9, 10)],
+  ),
+  joint(BIKE, 'f-j-bb', 'bottom-bracket', 'Bottom bracket cups', ['f-bb', 'f-frame'], null, [
+    table(38, 'threaded cups, 33.9 to 40.7'),
+  ]),
+  joint(
+    BIKE,
+    'f-j-post',
+    'seatpost',
+    'Seatpost in seat tube',
+    ['f-post', 'f-frame'],
+    ['M8', 1],
+    [judged(12)],
+  ),
+  joint(
+    BIKE,
+    'f-j-rails',
+    'saddle-rails',
+    'Saddle on post',
+    ['f-saddle', 'f-post'],
+    ['M6', 2],
+    [printed('f-post', 10)],
+  ),
+  joint(
+    BIKE,
+    'f-j-axle-front',
+    'front-axle',
+    'Front axle nuts',
+    ['f-hub-front', 'f-fork'],
+    ['3/8 × 26', 2],
+    [table(24, 'front axle nuts, 20.3 to 27.1')],
+  ),
+  joint(
+    BIKE,
+    'f-j-axle-rear',
+    'rear-axle',
+    'Rear axle nuts',
+    ['f-hub-rear', 'f-frame'],
+    ['3/8 × 26', 2],
+    [table(30, 'rear axle nuts, 27.1 to 33.9')],
+  ),
+  joint(
+    BIKE,
+    'f-j-pinch',
+    'crank-pinch',
+    'Left crank pinch bolts',
+    ['f-cranks', 'f-bb'],
+    ['M5', 2],
+    [printed('f-cranks', 12, 14)],
+  ),
+  joint(
+    BIKE,
+    'f-j-pedals',
+    'pedal',
+    'Pedals in cranks',
+    ['f-pedals', 'f-cranks'],
+    ['9/16 × 20', 2],
+    [table(36, 'pedals, 34.7 to 39.5')],
+  ),
+  joint(
+    BIKE,
+    'f-j-bar',
+    'bar-clamp',
+    'Bar in riser',
+    ['f-bar', 'f-stem'],
+    ['M5', 4],
+    [printed('f-stem', 5)],
+    dry,
+  ),
+  joint(
+    BIKE,
+    'f-j-caliper',
+    'caliper',
+    'Front caliper on fork',
+    ['f-caliper', 'f-fork'],
+    ['M6', 2],
+    [printed('f-caliper', 7)],
+  ),
+];
+
+const torques: Record<string, number> = {
+  'f-j-rotor': 4,
+  'f-j-stem': 9,
+  'f-j-bb': 38,
+  'f-j-post': 12,
+  'f-j-rails': 10,
+  'f-j-axle-front': 24,
+  'f-j-axle-rear': 30,
+  'f-j-pinch': 13,
+  'f-j-pedals': 36,
+  'f-j-bar': 5,
+  'f-j-caliper': 7,
+};
+
+const toolFor = (torqueNm: number) => (torqueNm <= 10 ? 'tool-small' : 'tool-large');
+
+async function seal(pen: DemoPen, end: 'front' | 'rear', amountMl: number, days: number): Promise<void> {
+  const jointId = id(`f-j-bead-${end}`);
+  const step = (await pen.read('bench', { bikeId: id(BIKE) }))?.steps.find(
+    (one) => one.jointId === jointId && one.kind === 'seat' && one.state === 'open',
+  );
+  await pen.write({
+    type: 'mark-seal',
+    jointId,
+    ...(step ? { stepId: step.stepId } : {}),
+    mark: {
+      mark: 'seated',
+      dry: true,
+      beadLine: 'even',
+      reading: { pressure: bar(2.5), temperature: celsius(18) },
+    },
+  });
+  const sealantKind = 'latex, water-borne';
+  await pen.write({
+    type: 'mark-seal',
+    jointId,
+    mark: { mark: 'sealant', sealantKind, amount: mL(amountMl) },
+  });
+  await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'spun-and-shaken' } });
+  await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'laid-left' } });
+  await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'laid-right' } });
+  await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'soaped', bubbles: 'none' } });
+  const read = (value: number, temperature: number) => ({
+    type: 'mark-seal' as const,
+    jointId,
+    mark: { mark: 'reading' as const, reading: { pressure: bar(value), temperature: celsius(temperature) } },
+  });
+  pen.at(days, 260);
+  await pen.write(read(2.5, 18));
+  pen.at(days - 1, 30);
+  await pen.write(read(2.45, 16));
+  await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'verdict', verdict: 'holds' } });
+}
+
+/** Answers what is due on the day the pen stands at. */
+async function answerDue(pen: DemoPen, moved: Record<string, { at: number; to: number }>): Promise<void> {
+  const untilMs = pen.atMs();
+  const rechecks = await pen.read('rechecks', { bikeId: id(BIKE) });
+  for (const recheck of rechecks) {
+    if (recheck.dueAtMs === undefined || recheck.dueAtMs > untilMs) continue;
+    const found = moved[recheck.jointId?.slice('demo-'.length) ?? ''];
+    const { recheckId, jointId } = recheck;
+    if (recheck.kind === 'look-at-mark' && jointId) {
+      await pen.write({ type: 'find-torque', jointId, recheckId, outcome: 'held', way: 'mark' });
+    } else if (recheck.kind === 'retorque' && jointId) {
+      await pen.write(
+        found
+          ? {
+              type: 'find-torque',
+              jointId,
+              recheckId,
+              outcome: 'moved',
+              way: 'tightening',
+              movedAt: nm(found.at),
+              broughtTo: nm(found.to),
+              toolId: id(toolFor(found.to)),
+            }
+          : { type: 'find-torque', jointId, recheckId, outcome: 'held', way: 'tightening' },
+      );
+    } else {
+      await pen.write({ type: 'answer-recheck', recheckId, outcome: 'as-it-should' });
+    }
+  }
+}
+
+async function release(pen: DemoPen, statement: 'first-ride' | 'ride', covers: string): Promise<void> {
+  await checkAll(pen, BIKE, rideCheck);
+  await pen.write({ type: 'release-bike', bikeId: id(BIKE), statement, covers, by: 'Demo builder' });
+}
+
+/** Seven months of one bike: built, fallen with, refreshed, re-torqued, and robbed of its saddle for another. */
+export async function ferry(pen: DemoPen): Promise<void> {
+  const bikeId = id(BIKE);
+  pen.at(215, 0);
+  const tool = { checkBasis: 'bench-check' as const, checkEveryDays: 365, tolerancePercent: 6 };
+  const checked = pen.nowMs - 240 * 86_400_000;
+  await pen.write({
+    type: 'add-tool',
+    toolId: id('tool-small'),
+    name: 'Small click wrench',
+    minNm: 2,
+    maxNm: 14,
+    lastCheckMs: checked,
+    ...tool,
+  });
+  await pen.write({
+    type: 'add-tool',
+    toolId: id('tool-large'),
+    name: 'Large click wrench',
+    minNm: 10,
+    maxNm: 60,
+    lastCheckMs: checked,
+    ...tool,
+    tolerancePercent: 4,
+  });
+  await pen.write({
+    type: 'start-bike',
+    bikeId,
+    name: 'Ferry',
+    about: '20-inch folding tug for the shopping and the train',
+    demo: true,
+  });
+  for (const [key, label, name, kind, more] of parts) {
+    await pen.write({
+      type: 'add-part',
+      partId: id(key),
+      place: here,
+      label,
+      name,
+      kind,
+      origin: 'bought-used',
+      ...more,
+    });
+  }
+  for (const made of joints) await pen.write(made);
+  await pen.write({ type: 'plan-steps', bikeId });
+  pen.at(215, 90);
+  await buildAll(pen, BIKE, torques, { toolFor });
+  pen.at(215, 200);
+  await seal(pen, 'front', 60, 215);
+  pen.at(214, 40);
+  await seal(pen, 'rear', 60, 214);
+  for (const wait of (await pen.read('bike', { bikeId }))?.waits ?? []) {
+    pen.at(213, 60);
+    await pen.write({ type: 'end-wait', waitId: wait.waitId, outcome: 'looked' });
+  }
+  pen.at(213, 90);
+  await release(pen, 'first-ride', 'The whole build; first ride short and near home');
+  pen.at(213, 160);
+  await pen.write({
+    type: 'log-ride',
+    bikeId,
+    km: 9,
+    minutes: 38,
+    noticed: 'rear wheel creaked once when pulling away',
+  });
+  pen.at(213, 240);
+  await answerDue(pen, { 'f-j-axle-rear': { at: 22, to: 30 } });
+  pen.at(212, 10);
+  await release(pen, 'ride', 'After the re-checks of the first ride');
+  for (const [days, km] of [
+    [205, 14],
+    [198, 11],
+    [190, 22],
+    [181, 18],
+    [172, 25],
+    [163, 12],
+    [156, 16],
+  ] as const) {
+    pen.at(days, 120);
+    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.7) });
+  }
+  pen.at(150, 30);
+  await pen.write({
+    type: 'find-defect',
+    bikeId,
+    jointId: id('f-j-bar'),
+    words: 'Fell on wet tram rails at walking pace: bar turned in the riser, left grip torn',
+    area: 'steering',
+    decision: 'do-not-ride',
+  });
+  for (const key of ['f-bar', 'f-stem', 'f-fork', 'f-cranks']) {
+    await pen.write({
+      type: 'add-note',
+      partId: id(key),
+      bikeId,
+      words: 'Was on the bike in the fall on the tram rails',
+    });
+  }
+  pen.at(149, 60);
+  await pen.write({ type: 'hand-tighten', jointId: id('f-j-bar'), bolts: 4 });
+  await pen.write({
+    type: 'apply-torque',
+    jointId: id('f-j-bar'),
+    applied: nm(5),
+    entered: 'tap',
+    bolts: 4,
+    passes: 3,
+    toolId: id('tool-small'),
+    marked: true,
+  });
+  const [defect] = (await pen.read('bike', { bikeId }))?.defects ?? [];
+  if (defect) {
+    await pen.write({
+      type: 'close-defect',
+      defectId: defect.defectId,
+      how: 'Bar, riser, fork and crank cleaned and looked at under raking light by the shop in the next street; bar straight, clamp re-torqued',
+    });
+  }
+  await release(pen, 'ride', 'Steering after the fall');
+  const refresh = async (days: number, amountMl: number) => {
+    for (const end of ['front', 'rear']) {
+      pen.at(days, end === 'front' ? 20 : 40);
+      const jointId = id(`f-j-bead-${end}`);
+      await pen.write({
+        type: 'mark-seal',
+        jointId,
+        mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: mL(amountMl) },
+      });
+      await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'spun-and-shaken' } });
+      await pen.write({
+        type: 'mark-seal',
+        jointId,
+        mark: { mark: 'pumped', reading: { pressure: bar(2.5), temperature: celsius(20) } },
+      });
+      pen.at(days - 1, 20);
+      await pen.write({
+        type: 'mark-seal',
+        jointId,
+        mark: { mark: 'reading', reading: { pressure: bar(2.45), temperature: celsius(19) } },
+      });
+      await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'verdict', verdict: 'holds' } });
+    }
+  };
+  await refresh(120, 30);
+  pen.at(118, 60);
+  await release(pen, 'ride', 'Tyres after fresh sealant');
+  for (const [days, km] of [
+    [117, 19],
+    [110, 8],
+  ] as const) {
+    pen.at(days, 100);
+    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.8) });
+  }
+  pen.at(100, 0);
+  await pen.write({
+    type: 'move-part',
+    partId: id('f-rotor'),
+    to: { on: 'scrapped', how: 'sawn through' },
+    why: 'down to 1.5 mm',
+  });
+  await pen.write({
+    type: 'add-part',
+    partId: id('f-rotor-2'),
+    place: here,
+    label: 'F-020',
+    name: 'Rotor 160, second',
+    kind: 'rotor',
+    origin: 'bought-new',
+    kmBefore: 0,
+  });
+  await pen.write(
+    joint(
+      BIKE,
+      'f-j-rotor-2',
+      'rotor',
+      'Second rotor on front hub',
+      ['f-rotor-2', 'f-hub-front'],
+      ['M5', 6],
+      [printed('f-rotor-2', 4)],
+      [{ kind: 'threadlocker' }],
+    ),
+  );
+  await pen.write({
+    type: 'apply-locker',
+    jointId: id('f-j-rotor-2'),
+    grade: 'medium, heat-resistant',
+    surface: 'steel, zinc-plated',
+    primer: false,
+    waitMs: 24 * 3_600_000,
+  });
+  await pen.write({
+    type: 'apply-torque',
+    jointId: id('f-j-rotor-2'),
+    applied: nm(4),
+    entered: 'tap',
+    bolts: 6,
+    passes: 2,
+    toolId: id('tool-small'),
+    marked: true,
+  });
+  for (const wait of (await pen.read('bike', { bikeId }))?.waits ?? []) {
+    pen.at(98, 0);
+    await pen.write({ type: 'end-wait', waitId: wait.waitId, outcome: 'looked' });
+  }
+  await release(pen, 'ride', 'New front rotor');
+  for (const [days, km] of [
+    [95, 7],
+    [88, 21],
+    [74, 17],
+  ] as const) {
+    pen.at(days, 100);
+    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.6) });
+  }
+  pen.at(60, 30);
+  await answerDue(pen, { 'f-j-pinch': { at: 9.5, to: 13 } });
+  await refresh(40, 30);
+  pen.at(38, 60);
+  await release(pen, 'ride', 'Pinch bolts brought to torque, tyres refreshed');
+  for (const [days, km] of [
+    [33, 24],
+    [20, 15],
+  ] as const) {
+    pen.at(days, 100);
+    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.7) });
+  }
+}
