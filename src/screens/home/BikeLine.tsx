@@ -1,0 +1,41 @@
+import './home.css';
+import { Icon } from '../../controls/Icon.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Stamp } from '../../controls/Stamp.tsx';
+import type { BikeRow } from '../../journal/rows.ts';
+import { type ReleaseState, releaseState } from '../bike/releaseState.ts';
+import { dayText } from '../dayText.ts';
+import { hrefOf } from '../route.ts';
+
+function notReleased(state: ReleaseState): string {
+  if (state.is === 'revoked') return `Release revoked: ${state.why}`;
+  if (state.is === 'withdrawn') return `Release withdrawn: ${state.why}`;
+  return state.is === 'not-to-ride' ? 'Stamped not to ride' : 'Not released';
+}
+
+/** One bike of the list: how far it is, what is only hand-tight, and whether it may be ridden. */
+export function BikeLine({ bike }: { bike: BikeRow }) {
+  const { bikeId, name, demo, steps, stepsDone, handTight } = bike;
+  const state = releaseState(bike);
+  const stands = state.is === 'stands';
+  return (
+    <ListRow
+      title={demo ? `${name} (demo)` : name}
+      detail={
+        <>
+          {steps > 0 && <span class="home-fact">{`${stepsDone} of ${steps} steps done`}</span>}
+          {!stands && (
+            <span class="home-fact home-held">
+              <Icon name="stop" sizePx={20} />
+              {notReleased(state)}
+            </span>
+          )}
+        </>
+      }
+      state={handTight > 0 ? 'open' : undefined}
+      stateWord={handTight === 1 ? '1 joint only hand-tight' : `${handTight} joints only hand-tight`}
+      end={stands && <Stamp kind="released" line={dayText(state.atMs)} />}
+      href={hrefOf({ at: 'bike', bikeId })}
+    />
+  );
+}

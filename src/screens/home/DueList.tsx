@@ -1,0 +1,105 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { spanShort } from '../../controls/timeLeft.ts';
+import type { DueLine } from '../../logbook.ts';
+import { useNow, useView } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+
+const DAY_MS = 86_400_000;
+const SOON_MS = 7 * DAY_MS;
+const AHEAD_MS = 60 * DAY_MS;
+const SHOWN = 8;
+
+const waitNames: Record<string, string> = {
+  cure: 'Threadlocker cures',
+  seal: 'Seal to look at',
+  adhesive: 'Adhesive sets',
+  other: 'Wait',
+};
+
+function hrefOfDue({ is, kind, bikeId, jointId }: DueLine): string {
+  if (is === 'wait' && kind === 'seal' && jointId) return hrefOf({ at: 'seal', jointId });
+  if (is === 'recheck') return hrefOf({ at: 'rechecks', bikeId });
+  return hrefOf({ at: 'bike', bikeId });
+}
+
+function titleOf({ is, kind, title }: DueLine): string {
+  if (is === 'wait') return `${waitNames[kind] ?? waitNames['other']}: ${title}`;
+  return is === 'defect' ? `Defect: ${title}` : title;
+}
+
+/** The joint a wait is about; the other duties carry it in their title. */
+function JointOfWait({ jointId }: { jointId: string }) {
+  const joint = useView('joint', { jointId });
+  return joint.is === 'there' && joint.value ? <>, {joint.value.joint.name}</> : null;
+}
+
+function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
+  const leftMs = line.dueAtMs - nowMs;
+  const late = leftMs <= 0;
+  const span = spanShort(Math.abs(leftMs));
+  const running = line.is === 'wait' && !late;
+  return (
+    <ListRow
+      title={titleOf(line)}
+      detail={
+        <>
+          {line.bikeName}
+          {line.is === 'wait' && line.jointId && <JointOfWait jointId={line.jointId} />}
+        </>
+      }
+      state={late ? 'due' : running ? 'waits' : 'noted'}
+      stateWord={late ? `${span} late` : running ? `${span} left` : `Due in ${span}`}
+      href={hrefOfDue(line)}
+    />
+  );
+}
+
+function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; nowMs: number }) {
+  const [all, setAll] = useState(false);
+  if (lines.length === 0) return null;
+  const shown = all ? lines : lines.slice(0, SHOWN);
+  return (
+    <section>
+      <Ruler label={label} end={<b>{lines.length}</b>} />
+      {shown.map((line) => (
+        <DutyRow key={line.key} line={line} nowMs={nowMs} />
+      ))}
+      {shown.length < lines.length && (
+        <Button kind="quiet" wide onPress={() => setAll(true)}>
+          {`Show ${lines.length - shown.length} more`}
+        </Button>
+      )}
+    </section>
+  );
+}
+
+/** What is due, overdue first; what falls due within a week; what waits. */
+export function DueList() {
+  const nowMs = useNow(1000);
+  // Rounded, so that the question stays the same from one second to the next.
+  const due = useView('due', { untilMs: Math.ceil(nowMs / AHEAD_MS + 1) * AHEAD_MS });
+  if (due.is === 'failed') {
+    return (
+      <Notice kind="error" title="What is due could not be read">
+        Reload the page. What is recorded is safe.
+      </Notice>
+    );
+  }
+  if (due.is === 'reading') return null;
+  const late = due.value.filter(({ dueAtMs }) => dueAtMs <= nowMs);
+  const running = due.value.filter(({ is, dueAtMs }) => is === 'wait' && dueAtMs > nowMs);
+  const soon = due.value.filter(
+    ({ is, dueAtMs }) => is !== 'wait' && dueAtMs > nowMs && dueAtMs <= nowMs + SOON_MS,
+  );
+  return (
+    <>
+      <Section label="Due" lines={late} nowMs={nowMs} />
+      <Section label="Waits" lines={running} nowMs={nowMs} />
+      <Section label="Due within a week" lines={soon} nowMs={nowMs} />
+    </>
+  );
+}

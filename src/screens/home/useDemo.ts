@@ -1,0 +1,44 @@
+import { useState } from 'preact/hooks';
+import { useLogbook } from '../door.tsx';
+
+export type DemoState =
+  | { is: 'idle' }
+  | { is: 'loading'; share: number }
+  | { is: 'removing' }
+  | { is: 'failed'; sentence: string };
+
+/** Brings the invented bikes in and takes them out again, and tells how far it has come. */
+export function useDemo(): { demo: DemoState; load(): Promise<void>; remove(): Promise<void> } {
+  const logbook = useLogbook();
+  const [demo, setDemo] = useState<DemoState>({ is: 'idle' });
+  const attempt = async (first: DemoState, work: () => Promise<string | undefined>, otherwise: string) => {
+    setDemo(first);
+    try {
+      const sentence = await work();
+      setDemo(sentence === undefined ? { is: 'idle' } : { is: 'failed', sentence });
+    } catch {
+      setDemo({ is: 'failed', sentence: otherwise });
+    }
+  };
+  const load = () =>
+    attempt(
+      { is: 'loading', share: 0 },
+      async () => {
+        const { loadDemo } = await import('../../exchange/demo.ts');
+        await loadDemo(logbook, (share) => setDemo({ is: 'loading', share }));
+        return undefined;
+      },
+      'The demo could not be brought in. Take out what came of it, then try again.',
+    );
+  const remove = () =>
+    attempt(
+      { is: 'removing' },
+      async () => {
+        const result = await logbook.removeDemo();
+        if ('removed' in result) return undefined;
+        return `Parts of the demo are on ${result.inUseBy.join(', ')}. Take them off there first.`;
+      },
+      'The demo could not be removed. Try again.',
+    );
+  return { demo, load, remove };
+}
