@@ -11,17 +11,19 @@ export interface KeyPress {
 }
 
 // Presenters and foot switches send page or arrow keys; Enter is the large pedal.
-const commands: Record<string, BenchCommand> = {
-  ArrowRight: 'next',
-  PageDown: 'next',
-  ' ': 'next',
-  ArrowLeft: 'back',
-  PageUp: 'back',
-  a: 'applied',
-  Enter: 'applied',
-  u: 'undo',
-  Backspace: 'undo',
-};
+const commands = new Map<string, BenchCommand>(
+  Object.entries({
+    ArrowRight: 'next',
+    PageDown: 'next',
+    ' ': 'next',
+    ArrowLeft: 'back',
+    PageUp: 'back',
+    a: 'applied',
+    Enter: 'applied',
+    u: 'undo',
+    Backspace: 'undo',
+  } as const),
+);
 
 /**
  * The command of a key press.
@@ -34,7 +36,7 @@ export function commandOf({ key, ctrlKey, metaKey, altKey, repeat }: KeyPress): 
   if (repeat || altKey) return undefined;
   const named = key.length === 1 ? key.toLowerCase() : key;
   if (ctrlKey || metaKey) return named === 'z' ? 'undo' : undefined;
-  return commands[named];
+  return commands.get(named);
 }
 
 const typing = 'input, textarea, select, [contenteditable=""], [contenteditable="true"], dialog[open]';
