@@ -21,3 +21,6 @@ export interface Working {
   /** How the formula is known. */
   known: Known;
 }
+
+/** An input written down in a line. @example given('d', 5, 'mm') //=> { name: 'd', value: 5, unit: 'mm' } */
+export const given = (name: string, value: number | Band, unit = ''): WorkingInput => ({ name, value, unit });

@@ -1,3 +1,4 @@
+import { positive } from '../mechanics/range.ts';
 import type { JointKind } from './jointKinds.ts';
 import type { Sourced } from './known.ts';
 
@@ -129,6 +130,7 @@ export const bandsFor = (joint: JointKind): readonly TorqueBandRow[] =>
 /**
  * Where a torque lies among the bands of its joint.
  * @param nm N·m, > 0
+ * @throws RangeError when nm is not positive
  * @returns `inside` some band, `below-all`, `above-all`, `between` two bands, or `no-band`
  * @example amongBands('bar-clamp', 60) //=> 'above-all'
  */
@@ -136,6 +138,7 @@ export function amongBands(
   joint: JointKind,
   nm: number,
 ): 'inside' | 'below-all' | 'above-all' | 'between' | 'no-band' {
+  positive({ nm });
   const bands = bandsFor(joint);
   if (bands.length === 0) return 'no-band';
   if (bands.some(({ loNm, hiNm }) => nm >= loNm && nm <= hiNm)) return 'inside';

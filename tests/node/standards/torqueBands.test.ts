@@ -30,6 +30,10 @@ test.each([
   ['spokes', 5, 'no-band'],
 ] as const)('%s at %d N·m: %s', (joint, nm, place) => expect(amongBands(joint, nm)).toBe(place));
 
+test.each([0, -5, Number.NaN])('%d N·m is refused', (nm) => {
+  expect(() => amongBands('pedal', nm)).toThrow('nm');
+});
+
 test('strength C is never called seen, and a seen band never C', () => {
   for (const row of torqueBands) {
     expect(row.strength === 'C', `${row.joint} ${row.variant}`).toBe(row.known !== 'seen');

@@ -1,18 +1,14 @@
 import type { Band } from './band.ts';
-import { type ClampInterface, shimChain } from './clampShim.ts';
-import { type ClampConstruction, slipTorqueBandNm } from './clampSlip.ts';
 import { engagementForFullStrengthMm, type ThreadStrengths } from './engagement.ts';
 import { assemblyTorqueNm } from './preloadAssembly.ts';
 import { preloadBandN } from './preloadFromTorque.ts';
 import { preloadUse } from './preloadUse.ts';
 import type { ThreadSize } from './threadGeometry.ts';
 import { type FrictionJoint, looseningTorqueNm } from './torqueLongForm.ts';
-import type { Working, WorkingInput } from './working.ts';
+import { given, type Working, type WorkingInput } from './working.ts';
 import { type ExtendedWrench, wrenchSettingNm } from './wrenchExtension.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
-
-const given = (name: string, value: number | Band, unit = ''): WorkingInput => ({ name, value, unit });
 
 const threadInputs = ({ diameterMm, pitchMm }: ThreadSize): WorkingInput[] => [
   given('d', diameterMm, 'mm'),
@@ -81,58 +77,6 @@ export function looseningWorking(preloadN: number, joint: FrictionJoint): Workin
     formula: 'T = F·[−P/2π + 0.577·d2·µt + Dkm·µb/2]',
     inputs: [given('F', preloadN, 'N'), ...frictionInputs(joint)],
     source: 'VDI 2230 equation form, pitch part turned round',
-    known: 'computed',
-  };
-}
-
-const tensionFormula: Record<ClampConstruction['kind'], string> = {
-  'two-piece': 'ΣF = n·F',
-  'one-slit-flexible': 'ΣF = 2·n·F',
-  'one-slit-stiff': 'ΣF = n·F·l2/l1',
-};
-
-function clampInputs(construction: ClampConstruction, boltForceN: Band): WorkingInput[] {
-  const inputs = [given('n', construction.bolts), given('F', boltForceN, 'N')];
-  return construction.kind === 'one-slit-stiff'
-    ? [...inputs, given('l1', construction.tubeArmMm, 'mm'), given('l2', construction.boltArmMm, 'mm')]
-    : inputs;
-}
-
-const clampSource = 'clamp joint design in machine-element textbooks; c = 1 agrees with printed sample runs';
-
-/** Slip torque of a plain clamp. @example slipWorking({ kind: 'two-piece', bolts: 4 }, exactly(5000), exactly(0.2), 25.4).unit //=> 'N·m' */
-export function slipWorking(
-  construction: ClampConstruction,
-  boltForceN: Band,
-  friction: Band,
-  diameterMm: number,
-): Working {
-  return {
-    result: slipTorqueBandNm(construction, boltForceN, friction, diameterMm),
-    unit: 'N·m',
-    formula: `M = c·µ·ΣF·d, ${tensionFormula[construction.kind]}, c = 1 … π/2`,
-    inputs: [...clampInputs(construction, boltForceN), given('µ', friction), given('d', diameterMm, 'mm')],
-    source: clampSource,
-    known: 'seen',
-  };
-}
-
-/** Slip torque through shims, told by the face that decides. @example shimWorking(faces, 20000).formula //=> 'M = min(c·µi·ΣFi·di), …' */
-export function shimWorking(interfaces: readonly ClampInterface[], tensionN: number): Working {
-  const { slipNm, weakest } = shimChain(interfaces, tensionN);
-  return {
-    result: slipNm,
-    unit: 'N·m',
-    formula: `M = min(c·µi·ΣFi·di), here ${weakest.name}, c = 1 … π/2`,
-    inputs: [
-      given('ΣF', tensionN, 'N'),
-      ...interfaces.flatMap((face) => [
-        given(`d, ${face.name}`, face.diameterMm, 'mm'),
-        given(`µ, ${face.name}`, face.friction),
-        ...(face.tensionN === undefined ? [] : [given(`ΣF, ${face.name}`, face.tensionN, 'N')]),
-      ]),
-    ],
-    source: clampSource,
     known: 'computed',
   };
 }
