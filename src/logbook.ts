@@ -120,6 +120,8 @@ export interface Options {
   now?: () => number;
   zone?: () => string;
   loadWriter?: () => Promise<Writer>;
+  /** Told of states from the very opening on. */
+  onState?: (state: LogbookState) => void;
 }
 
 export interface Done {
@@ -155,7 +157,7 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
   const now = options.now ?? Date.now;
   const zone = options.zone ?? (() => Intl.DateTimeFormat().resolvedOptions().timeZone);
   const watchers = new Set<() => void>();
-  const listeners = new Set<(state: LogbookState) => void>();
+  const listeners = new Set<(state: LogbookState) => void>(options.onState ? [options.onState] : []);
   let state: LogbookState = { is: 'open' };
   const setState = (next: LogbookState) => {
     state = next;
@@ -178,7 +180,6 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
   let database: Database | undefined;
   try {
     database = await open();
-    setState({ is: 'open' });
   } catch (thrown) {
     const newer = (thrown as DOMException)?.name === 'VersionError';
     setState(newer ? { is: 'newer-version' } : { is: 'lost', why: String(thrown) });
@@ -312,6 +313,9 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
     }
     return result;
   }
+
+  // The opening is over; from here on, whoever wants to know asks.
+  if (options.onState) listeners.delete(options.onState);
 
   return {
     run: (command, photos = []) => run(command, photos, now()),

@@ -1,20 +1,19 @@
 import { render } from 'preact';
-import { openLogbook } from './logbook.ts';
-import { App, type AppProps } from './screens/App.tsx';
+import { type LogbookState, openLogbook } from './logbook.ts';
+import { App, type Beside } from './screens/App.tsx';
+import { Closed } from './screens/Closed.tsx';
 
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
   const place = document.getElementById('app');
   if (!place) throw new Error('the page has no place for the app');
-  const logbook = await openLogbook({ loadWriter: () => import('./store/writer.ts') });
-  let update: AppProps['update'];
-  const draw = () => render(<App logbook={logbook} update={update} />, place);
-  draw();
-  const { runBeside } = await import('./screens/beside.ts');
-  runBeside(logbook, (next) => {
-    update = next;
-    draw();
-  });
+  // A long opening, such as views folded anew after an update, is said before there is a logbook to draw.
+  const opening = (state: LogbookState) => render(<Closed state={state} />, place);
+  const logbook = await openLogbook({ loadWriter: () => import('./store/writer.ts'), onState: opening });
+  const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
+  draw({});
+  const { runBeside } = await import('./beside.ts');
+  runBeside(logbook, draw);
 }
 
 void start();

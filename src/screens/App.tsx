@@ -3,10 +3,11 @@ import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
 import { UndoBar } from '../controls/UndoBar.tsx';
-import type { Logbook, LogbookState } from '../logbook.ts';
+import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
+import { Closed } from './Closed.tsx';
 import { Door, type Undoable, UndoSlot } from './door.tsx';
-import { hasDrafts } from './draft.ts';
 import { Home } from './Home.tsx';
+import { Remarks } from './Remarks.tsx';
 import { sentenceOf } from './refusals.ts';
 import { type Route, routeOf } from './route.ts';
 
@@ -62,14 +63,23 @@ function useScreen(at: Route['at']): ScreenComponent | 'loading' | 'failed' {
   return here ?? (failed === at ? 'failed' : 'loading');
 }
 
+/** What runs beside the screens and has something to say. */
+export interface Beside {
+  /** A newer version of the app lies ready. */
+  update?: { takeOver(): void };
+  /** Fell due while the page was open, until somebody has seen it. */
+  fellDue?: { lines: DueLine[]; seen(): void };
+  /** The phone's clock moved against its own running. */
+  clockMoved?: { byMs: number; shift(): void; leave(): void };
+}
+
 export interface AppProps {
   logbook: Logbook;
-  /** Set when a newer version of the app lies ready. */
-  update?: { ready: boolean; takeOver(): void };
+  beside: Beside;
 }
 
 /** The frame: which screen, the undo bar over all of them, and the states in which none can be shown. */
-export function App({ logbook, update }: AppProps) {
+export function App({ logbook, beside }: AppProps) {
   const [route, setRoute] = useState(() => routeOf(location.hash));
   const [state, setState] = useState<LogbookState>(logbook.state());
   const [undoable, setUndoable] = useState<Undoable>();
@@ -89,6 +99,17 @@ export function App({ logbook, update }: AppProps) {
     };
   }, [logbook]);
 
+  useEffect(() => {
+    const dress = async () => {
+      const { theme } = await logbook.read('settings', {});
+      if (theme === 'as-the-phone') delete document.documentElement.dataset['theme'];
+      else document.documentElement.dataset['theme'] = theme;
+    };
+    const dressAgain = () => void dress().catch(() => {});
+    dressAgain();
+    return logbook.watch(dressAgain);
+  }, [logbook]);
+
   const undo = useCallback(async () => {
     if (!undoable) return;
     setUndoable(undefined);
@@ -101,28 +122,23 @@ export function App({ logbook, update }: AppProps) {
   }, [logbook, undoable]);
 
   const Screen = useScreen(route.at);
-  const closed = closedNotice(state);
-  if (closed) return closed;
+  if (state.is !== 'open') return <Closed state={state} />;
   const { at, ...names } = route as Route & Record<string, string>;
   return (
     <Door.Provider value={logbook}>
       <UndoSlot.Provider value={setUndoable}>
-        {update?.ready && at !== 'bench' && !hasDrafts() && (
-          <Notice
-            kind="note"
-            title="A newer version is ready"
-            action={<Button onPress={update.takeOver}>Use it now</Button>}
-          >
-            It is used from the next start by itself. Nothing recorded is touched.
-          </Notice>
-        )}
+        <Remarks beside={beside} atBench={at === 'bench'} />
         {said && (
           <Notice kind="error" title="Undo">
             {said}
           </Notice>
         )}
         {Screen === 'failed' ? (
-          <Notice kind="error" title="This page could not be loaded" action={<Button href="#/home">To the start</Button>}>
+          <Notice
+            kind="error"
+            title="This page could not be loaded"
+            action={<Button href="#/home">To the start</Button>}
+          >
             Go to the start and try again. What is recorded is safe.
           </Notice>
         ) : Screen === 'loading' ? (
@@ -132,43 +148,8 @@ export function App({ logbook, update }: AppProps) {
         ) : (
           <Screen key={JSON.stringify(names)} {...names} />
         )}
-        {undoable && (
-          <UndoBar text={undoable.words} onUndo={undo} onGone={() => setUndoable(undefined)} />
-        )}
+        {undoable && <UndoBar text={undoable.words} onUndo={undo} onGone={() => setUndoable(undefined)} />}
       </UndoSlot.Provider>
     </Door.Provider>
   );
-}
-
-function closedNotice(state: LogbookState) {
-  const reload = <Button onPress={() => location.reload()}>Reload</Button>;
-  if (state.is === 'newer-version') {
-    return (
-      <Notice kind="error" title="A newer version has the logbook open" action={reload}>
-        This page has stopped writing so that nothing is lost. Reload it to go on.
-      </Notice>
-    );
-  }
-  if (state.is === 'blocked') {
-    return (
-      <Notice kind="error" title="Another page keeps the logbook closed" action={reload}>
-        Close the other pages of this app, then reload.
-      </Notice>
-    );
-  }
-  if (state.is === 'lost') {
-    return (
-      <Notice kind="error" title="The logbook could not be opened" action={reload}>
-        {`Reload the page. In a private window the browser may keep nothing: use an ordinary one. (${state.why})`}
-      </Notice>
-    );
-  }
-  if (state.is === 'rebuilding') {
-    return (
-      <Notice kind="note" title="Sorting the logbook anew">
-        {`${Math.round(state.share * 100)} % done. This happens once after an update.`}
-      </Notice>
-    );
-  }
-  return undefined;
 }

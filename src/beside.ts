@@ -1,0 +1,121 @@
+import type { DueLine, Logbook } from './logbook.ts';
+import { startPageReminders } from './reminders/pageReminders.ts';
+import type { Beside } from './screens/App.tsx';
+import { clockWatch } from './sensing/clockWatch.ts';
+import { bell } from './sensing/sound.ts';
+
+const BEAT_MS = 10_000;
+const LAST_SEEN = 'clock:last-seen';
+/** Below this the clock was put right by the network, not set by somebody. */
+const SET_BACK_MS = 60_000;
+
+function lastSeenMs(): number {
+  try {
+    return Number(localStorage.getItem(LAST_SEEN) ?? 0);
+  } catch {
+    return 0;
+  }
+}
+
+/** The service worker, and an update when one lies ready; nothing is taken over without being asked for. */
+async function registerWorker(tell: (update: Beside['update']) => void): Promise<void> {
+  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  const { Workbox } = await import('workbox-window');
+  const workbox = new Workbox('/sw.js');
+  let asked = false;
+  workbox.addEventListener('waiting', () =>
+    tell({
+      takeOver: () => {
+        asked = true;
+        workbox.messageSkipWaiting();
+      },
+    }),
+  );
+  workbox.addEventListener('controlling', (event) => {
+    if (asked) location.reload();
+    // Another page took the update: this one goes on with the files it has, and may be loaded anew.
+    else if (event.isUpdate || event.isExternal) tell({ takeOver: () => location.reload() });
+  });
+  const registration = await workbox.register();
+  // One look an hour at most, when somebody comes back to the page; never while nobody looks.
+  let lookedMs = Date.now();
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState !== 'visible' || Date.now() - lookedMs < 3_600_000) return;
+    lookedMs = Date.now();
+    void registration?.update().catch(() => {});
+  });
+  await askForPeriodicSync(registration);
+}
+
+/** Where the phone grants it, the worker is woken now and then; without it nothing is promised. */
+async function askForPeriodicSync(registration: ServiceWorkerRegistration | undefined): Promise<void> {
+  const sync = (
+    registration as { periodicSync?: { register(tag: string, o: object): Promise<void> } } | undefined
+  )?.periodicSync;
+  if (!sync) return;
+  try {
+    const name = 'periodic-background-sync' as PermissionName;
+    if ((await navigator.permissions.query({ name })).state !== 'granted') return;
+    await sync.register('due', { minInterval: 12 * 3_600_000 });
+  } catch {
+    // The phone does not do it; the due list on the first screen does not depend on it.
+  }
+}
+
+/** Asks the browser once, after the first entry, not to clear the logbook by itself. */
+function persistAfterFirstEntry(logbook: Logbook): void {
+  const stop = logbook.watch(() => {
+    stop();
+    void navigator.storage?.persist?.().catch(() => false);
+  });
+}
+
+/** Looks for a clock that was set: while the page is open by two clocks, across a restart by the last beat. */
+function watchClock(tell: (byMs: number) => void): void {
+  const before = lastSeenMs();
+  if (before - Date.now() > SET_BACK_MS) tell(Date.now() - before);
+  const watch = clockWatch();
+  const beat = () => {
+    const byMs = watch.look();
+    if (byMs !== 0) tell(byMs);
+    try {
+      localStorage.setItem(LAST_SEEN, String(Date.now()));
+    } catch {
+      // Then only a jump while the page is open is noticed.
+    }
+  };
+  beat();
+  setInterval(beat, BEAT_MS);
+  document.addEventListener('visibilitychange', beat);
+}
+
+/** Starts what runs beside the screens and tells `draw` whenever any of it has something to say. */
+export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): void {
+  let beside: Beside = {};
+  const tell = (change: Partial<Beside>) => {
+    beside = { ...beside, ...change };
+    draw(beside);
+  };
+  const ringer = bell();
+  addEventListener('pointerdown', () => void ringer.unlock(), { once: true });
+  startPageReminders(logbook, {
+    onDue(lines: DueLine[]) {
+      ringer.ring();
+      tell({ fellDue: { lines, seen: () => tell({ fellDue: undefined }) } });
+    },
+    onCount(overdue) {
+      const badge = navigator as { setAppBadge?(count: number): Promise<void> };
+      void badge.setAppBadge?.(overdue).catch(() => {});
+    },
+  });
+  watchClock((byMs) => {
+    const done = () => tell({ clockMoved: undefined });
+    const shift = async () => {
+      await logbook.run({ type: 'shift-waits', byMs });
+      done();
+    };
+    tell({ clockMoved: { byMs, shift, leave: done } });
+  });
+  persistAfterFirstEntry(logbook);
+  void registerWorker((update) => tell({ update })).catch(() => {});
+}

@@ -1,0 +1,64 @@
+import { Button } from '../controls/Button.tsx';
+import { Notice } from '../controls/Notice.tsx';
+import type { Beside } from './App.tsx';
+import { spanText } from './dayText.ts';
+import { hasDrafts } from './draft.ts';
+import { hrefOf } from './route.ts';
+
+/** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */
+export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean }) {
+  const { update, fellDue, clockMoved } = beside;
+  return (
+    <>
+      {fellDue && (
+        <Notice
+          kind="caution"
+          title={fellDue.lines.length === 1 ? 'Due now' : `${fellDue.lines.length} things due now`}
+          action={
+            <>
+              <Button href={hrefOf({ at: 'home' })} onPress={fellDue.seen}>
+                To the list
+              </Button>
+              <Button kind="quiet" onPress={fellDue.seen}>
+                Seen
+              </Button>
+            </>
+          }
+        >
+          {fellDue.lines
+            .slice(0, 3)
+            .map((line) => `${line.bikeName}: ${line.title}`)
+            .join('; ')}
+          {fellDue.lines.length > 3 && '; …'}
+        </Notice>
+      )}
+      {clockMoved && (
+        <Notice
+          kind="caution"
+          title={`The phone's clock is ${spanText(Math.abs(clockMoved.byMs))} ${clockMoved.byMs > 0 ? 'ahead of' : 'behind'} where it was`}
+          action={
+            <>
+              <Button onPress={clockMoved.shift}>The clock was set: move the waits along</Button>
+              <Button kind="quiet" onPress={clockMoved.leave}>
+                The times are right
+              </Button>
+            </>
+          }
+        >
+          If somebody set the clock, what is waiting would end too early or too late. If the phone only slept,
+          nothing needs doing.
+        </Notice>
+      )}
+      {/* Never in the middle of a step, and never over something half typed. */}
+      {update && !atBench && !hasDrafts() && (
+        <Notice
+          kind="note"
+          title="A newer version is ready"
+          action={<Button onPress={update.takeOver}>Use it now</Button>}
+        >
+          Otherwise it is used once all pages of this app have been closed. Nothing recorded is touched.
+        </Notice>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,163 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import { tmpdir } from 'node:os';
+import { extname, join, normalize } from 'node:path';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { findBrowser } from './findBrowser.mjs';
+
+const KINDS: Record<string, string> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.webmanifest': 'application/manifest+json',
+  '.woff2': 'font/woff2',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+};
+
+/** The built product behind a plain file server that counts what it is asked for. */
+export interface Served {
+  origin: string;
+  hits: string[];
+  /** Other files under the same addresses, for instance of a newer build. */
+  serve(folder: string): void;
+  stop(): Promise<void>;
+}
+
+export async function serveDist(first = 'dist'): Promise<Served> {
+  let folder = first;
+  const hits: string[] = [];
+  const server: Server = createServer((request, response) => {
+    const path = normalize(new URL(request.url ?? '/', 'http://x').pathname);
+    hits.push(path);
+    const file = join(folder, path === '/' ? '/index.html' : path);
+    try {
+      if (!statSync(file).isFile()) throw new Error('not a file');
+      const body = readFileSync(file);
+      response.writeHead(200, {
+        'content-type': KINDS[extname(file)] ?? 'application/octet-stream',
+        'cache-control': 'no-cache',
+      });
+      response.end(body);
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+  const address = server.address();
+  if (typeof address !== 'object' || address === null) throw new Error('no port');
+  return {
+    origin: `http://127.0.0.1:${address.port}`,
+    hits,
+    serve(next) {
+      folder = next;
+    },
+    async stop() {
+      server.closeAllConnections();
+      await new Promise((done) => server.close(done));
+    },
+  };
+}
+
+/** A browser with a profile of its own on disk, so that it can be killed and opened again. */
+export interface Phone {
+  context: BrowserContext;
+  page: Page;
+  /** Requests that went anywhere but to the product; must stay empty. */
+  strays: string[];
+  profile: string;
+  close(): Promise<void>;
+  /** Ends every process of the browser at once, as an empty battery would. */
+  kill(): Promise<void>;
+}
+
+export interface PhoneOptions {
+  profile?: string;
+  landscape?: boolean;
+  dark?: boolean;
+  zone?: string;
+}
+
+export function newProfile(): string {
+  return mkdtempSync(join(tmpdir(), 'pinchbolt-phone-'));
+}
+
+export async function openPhone(origin: string, options: PhoneOptions = {}): Promise<Phone> {
+  const { path, why } = findBrowser({ install: false });
+  if (!path) throw new Error(why);
+  const profile = options.profile ?? newProfile();
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: path,
+    headless: true,
+    viewport: options.landscape ? { width: 844, height: 390 } : { width: 390, height: 844 },
+    hasTouch: true,
+    deviceScaleFactor: 2,
+    colorScheme: options.dark ? 'dark' : 'light',
+    ...(options.zone ? { timezoneId: options.zone } : {}),
+    args: [
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+    ],
+  });
+  const strays: string[] = [];
+  context.on('request', (request) => {
+    const { protocol, origin: asked } = new URL(request.url());
+    if (asked !== origin && protocol.startsWith('http')) strays.push(request.url());
+  });
+  const page = context.pages()[0] ?? (await context.newPage());
+  return {
+    context,
+    page,
+    strays,
+    profile,
+    async close() {
+      await context.close();
+      if (!options.profile) rmSync(profile, { recursive: true, force: true });
+    },
+    async kill() {
+      const gone = new Promise((done) => context.once('close', done));
+      for (const pid of processesOf(profile)) {
+        try {
+          process.kill(pid, 'SIGKILL');
+        } catch {
+          // It went by itself in the meantime.
+        }
+      }
+      await gone;
+    },
+  };
+}
+
+function processesOf(profile: string): number[] {
+  try {
+    return readdirSync('/proc')
+      .filter((name) => /^\d+$/.test(name))
+      .filter((pid) => {
+        try {
+          return readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes(profile);
+        } catch {
+          return false;
+        }
+      })
+      .map(Number);
+  } catch {
+    return execFileSync('pgrep', ['-f', profile], { encoding: 'utf8' }).trim().split('\n').map(Number);
+  }
+}
+
+/** Opens the product and waits until its worker holds every file. */
+export async function firstVisit(phone: Phone, origin: string): Promise<void> {
+  await phone.page.goto(`${origin}/`);
+  await phone.page.getByRole('heading', { level: 1 }).waitFor();
+  await phone.page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (!navigator.serviceWorker.controller) {
+      await new Promise((done) =>
+        navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }),
+      );
+    }
+  });
+}
