@@ -9,7 +9,6 @@ import type {
   WaitKind,
 } from '../journal/entries.ts';
 import type { Names } from './names.ts';
-import { remark } from './phrases.ts';
 
 /** How the journal's short names are written for people. Each list is complete by type. */
 
@@ -90,9 +89,9 @@ export function placeWords(place: Place, names: Names): string {
     case 'bike':
       return `on ${names.bike(place.bikeId) ?? 'a bike no longer named'}`;
     case 'quarantine':
-      return `in quarantine.${remark('Why', place.why)}`.replace(/\.$/, '');
+      return `in quarantine (${place.why})`;
     case 'scrapped':
-      return `scrapped.${remark('How', place.how)}`.replace(/\.$/, '');
+      return `scrapped (${place.how})`;
     case 'sold':
       return place.to ? `sold to ${place.to}` : 'sold';
   }
