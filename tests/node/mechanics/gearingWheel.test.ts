@@ -7,8 +7,8 @@ describe('designation, rule of ISO 5775-1 (public copy)', () => {
     [23, 622, 673],
     [50, 406, 506],
     [47, 584, 678],
-  ])('%s-%s is %s mm over all', (sectionMm, beadSeatMm, expected) =>
-    expect(wheelDiameterMm({ known: 'designation', sectionMm, beadSeatMm })).toBe(expected),
+  ])('%s-%s is %s mm over all', (widthMm, beadSeatMm, expected) =>
+    expect(wheelDiameterMm({ known: 'designation', widthMm, beadSeatMm })).toBe(expected),
   );
 });
 
@@ -24,5 +24,5 @@ test.each([
   ['no rollout', { known: 'rollout', rolloutMm: 0 }],
   ['no turn', { known: 'rollout', rolloutMm: 2000, turns: 0 }],
   ['a wheel of no size', { known: 'diameter', diameterMm: Number.NaN }],
-  ['inches for millimetres', { known: 'designation', sectionMm: 1.75, beadSeatMm: 406 }],
+  ['inches for millimetres', { known: 'designation', widthMm: 1.75, beadSeatMm: 406 }],
 ] as const)('%s is refused', (_, size) => expect(() => wheelDiameterMm(size)).toThrow(RangeError));
