@@ -11,7 +11,7 @@ export const rotorSizes: readonly RotorSizeRow[] = [
   { diameterMm: 140, ...guide },
   { diameterMm: 160, ...guide },
   { diameterMm: 180, ...guide },
-  { diameterMm: 200, source: 'IS adapter Q&A, adapters of 40 beside 43', known: 'memory' },
+  { diameterMm: 200, source: 'Q&A on IS adapters: 200 and 203 from the same front mount', known: 'seen' },
   { diameterMm: 203, ...guide },
   { diameterMm: 220, source: 'rotor seller, sizes up to 220', known: 'seen' },
 ];

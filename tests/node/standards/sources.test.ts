@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { beadSeatNames } from '../../../src/standards/beadSeats.ts';
+import { cureGrid } from '../../../src/standards/cureGrid.ts';
+import { elasticMaterials } from '../../../src/standards/elasticMaterials.ts';
+import { embedmentSource } from '../../../src/standards/embedment.ts';
+import { jointKinds } from '../../../src/standards/jointKinds.ts';
+import type { Sourced } from '../../../src/standards/known.ts';
+import { lockers } from '../../../src/standards/lockers.ts';
+import { mounts } from '../../../src/standards/mounts.ts';
+import { publishedFigures } from '../../../src/standards/publishedFigures.ts';
+import { recheckSchedule } from '../../../src/standards/recheckSchedule.ts';
+import { neverDeferred } from '../../../src/standards/releaseRules.ts';
+import { rideCheck } from '../../../src/standards/rideCheck.ts';
+import { rotorMinimums, rotorSizes, sixBolt } from '../../../src/standards/rotors.ts';
+import { overturningMps2, stoppingFigures } from '../../../src/standards/stoppingFigures.ts';
+import { widthTables } from '../../../src/standards/tyreWidths.ts';
+import { valveLengths, valves } from '../../../src/standards/valves.ts';
+
+const tables: [string, readonly Sourced[]][] = [
+  ['bead seats', beadSeatNames],
+  ['cure grid', [cureGrid]],
+  ['elastic materials', Object.values(elasticMaterials)],
+  ['embedment', [embedmentSource]],
+  ['joint kinds', jointKinds],
+  ['lockers', lockers],
+  ['caliper mounts', mounts],
+  ['published figures', publishedFigures],
+  ['re-check schedule', recheckSchedule],
+  ['never deferred', neverDeferred],
+  ['ride check', rideCheck.flatMap((group) => group.items)],
+  ['rotors', [...rotorSizes, ...rotorMinimums, sixBolt]],
+  ['stopping figures', [...stoppingFigures, overturningMps2]],
+  ['tyre widths', widthTables],
+  ['valves', [...valves, valveLengths]],
+];
+
+describe.each(tables)('%s', (_, rows) => {
+  test('every row says where it stands', () => {
+    expect(rows.length).toBeGreaterThan(0);
+    for (const row of rows) expect(row.source).toMatch(/\S{4}/);
+  });
+
+  test('what is remembered does not pass for seen, and the other way round', () => {
+    for (const { source, known } of rows)
+      if (/from memory/.test(source)) expect(known, source).toBe('memory');
+      else if (known === 'memory') expect.fail(`not said in the source: ${source}`);
+  });
+});
