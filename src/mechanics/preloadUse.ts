@@ -23,7 +23,7 @@ export function ultimateLoadN(stressAreaMm2: number, tensileMPa: number): number
  * @returns the share as a band; `ordinary` up to 0.75 (the usual choice for a screw that is used again), `high` up to
  *   0.9, `near-proof` up to 1, `beyond-proof` above; `low` when even the upper end stays under 0.3 and the joint lives from friction
  * @throws RangeError when the proof load is not positive
- * Source: 0.75 and 0.9 of the proof load, engine manual and Shigley; the 0.3 is our own proposal.
+ * Source: 0.75 and 0.9 of the proof load, engine manual and the textbook Mechanical Engineering Design; the 0.3 is our own proposal.
  * @example preloadUse({ lo: 3500, mid: 5000, hi: 6500 }, 8230).verdict //=> 'high'
  */
 export function preloadUse(preloadN: Band, proofN: number): { share: Band; verdict: PreloadVerdict } {

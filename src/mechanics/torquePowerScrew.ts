@@ -15,7 +15,7 @@ export interface PowerScrew {
  * Nut factor without the small-angle step of the long form:
  * K = (dm/2d)·(tan λ + f·sec α)/(1 − f·tan λ·sec α) + 0.625·fc, with α = 30° and a collar of 1.25·d.
  * @throws RangeError when an argument is out of range, or the friction so high that the nut cannot be turned at all
- * Source: Shigley, power-screw equation for bolts (from memory).
+ * Source: Mechanical Engineering Design, power-screw equation for bolts (from memory).
  * @example powerScrewNutFactor({ diameterMm: 19.05, meanDiameterMm: 18.0162, pitchMm: 1.5875, threadFriction: 0.15, collarFriction: 0.15 }) //=> 0.189…
  */
 export function powerScrewNutFactor(screw: PowerScrew): number {

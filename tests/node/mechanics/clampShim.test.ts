@@ -56,6 +56,9 @@ describe('a closed ring', () => {
   test('without a gap it costs nothing', () => {
     expect(tensionThroughRingN(20000, 45, { ...ring, radialGapMm: 0 })).toBe(20000);
   });
+  test('it takes its pressure times diameter times length: 7.91 MPa × 23.8 mm × 45 mm off 20 000 N', () => {
+    expect(tensionThroughRingN(20000, 45, { ...ring, radialGapMm: 0.01 })).toBeCloseTo(20000 - 8471, 0);
+  });
   test('a wider gap lets less through, never less than nothing', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (gap) => {

@@ -16,11 +16,11 @@ test('examples: M5, 5 N·m, K 0.2 is 5000 N, each way round', () => {
   expect(preloadBandN(5, 5, { lo: 0.16, mid: 0.2, hi: 0.25 }, 0)).toEqual({ lo: 4000, mid: 5000, hi: 6250 });
 });
 
-test('Shigley Ex. 8-3 (from memory): ¾-16 at 25 000 lbf and K 0.2 wants 3750 in·lbf; pounds and inches cancel', () => {
+test('Mechanical Engineering Design, example 8-3 (from memory): ¾-16 at 25 000 lbf and K 0.2 wants 3750 in·lbf; pounds and inches cancel', () => {
   expect(torqueForPreloadNm(25000, 0.75, 0.2) * 1000).toBeCloseTo(3750, 9);
 });
 
-// Shigley tables 8-13 and 8-14 (from memory): 20 dry and 10 lubricated tests of M12 × 1.25 at 90 N·m.
+// Mechanical Engineering Design, tables 8-13 and 8-14 (from memory): 20 dry and 10 lubricated tests of M12 × 1.25 at 90 N·m.
 test.each([
   ['dry', 34300, 0.219],
   ['lubricated', 34180, 0.219],

@@ -38,7 +38,7 @@ describe('stress areas', () => {
   ])('M%d × %d is %d mm²', (diameterMm, pitchMm, mm2) => {
     expect(stressAreaMm2({ diameterMm, pitchMm, form: 'iso' })).toBeCloseTo(mm2, 1);
   });
-  // Shigley, table of unified threads (from memory), in².
+  // Mechanical Engineering Design, table of unified threads (from memory), in².
   test.each([
     [3 / 8, 24, 0.0878],
     [5 / 16, 24, 0.058],

@@ -18,6 +18,16 @@ describe('what is asked about', () => {
     expect(plausibleTorque(nm, diameterMm)).toEqual(expected);
   });
 
+  // Where our own lines are drawn: 1.5 times the 12.9 torque of a screw, 120 N·m where the screw is not known.
+  test.each([
+    [16.2, 5, true],
+    [16.3, 5, false],
+    [120, undefined, true],
+    [121, undefined, false],
+    [0.32, 5, true],
+    [0.31, 5, false],
+  ])('%d N·m on %s mm: %s', (nm, diameterMm, ok) => expect(plausibleTorque(nm, diameterMm).ok).toBe(ok));
+
   test('44 on M5 in foot-pounds was meant in inch-pounds', () => {
     const doubt = plausibleTorque(torqueNm(44, '[ft_i].[lbf_av]'), 5);
     expect(doubt).toMatchObject({ ok: false, reason: 'perhaps-inch-pounds' });

@@ -12,7 +12,7 @@ const threeQuarter = {
   collarFriction: 0.15,
 };
 
-test('Shigley Ex. 8-3 (from memory): ¾-16 at 25 000 lbf and friction 0.15 wants 3551 in·lbf, K 0.1894', () => {
+test('Mechanical Engineering Design, example 8-3 (from memory): ¾-16 at 25 000 lbf and friction 0.15 wants 3551 in·lbf, K 0.1894', () => {
   expect(powerScrewNutFactor(threeQuarter)).toBeCloseTo(0.1894, 4);
   const nm = powerScrewTorqueNm(convert(25000, '[lbf_av]', 'N'), threeQuarter);
   expect(Math.abs(torqueFromNm(nm, '[in_i].[lbf_av]') - 3551)).toBeLessThan(1);

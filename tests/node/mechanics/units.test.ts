@@ -36,6 +36,7 @@ const witness: [AnyUnit, AnyUnit, string, string][] = [
   ['[lbf_av]', 'N', 'lbf', 'N'],
   ['[lb_av]', 'kg', 'lbm', 'kg'],
   ['g', '[lb_av]', 'g', 'lbm'],
+  ['[foz_us]', 'mL', 'floz', 'mL'],
   ['[degF]', 'Cel', 'degF', 'degC'],
   ['deg', 'rad', 'deg', 'rad'],
 ];
