@@ -7,6 +7,8 @@ const stack = { lowerStackMm: 10.9, headTubeMm: 110.2, upperStackMm: 16.5, space
 test('builder’s blog, worked example: 202.9 mm of stack make a steerer of 200 (199.9) mm', () =>
   expect(steererLengthMm(stack)).toBeCloseTo(199.9, 9));
 
+test('a steerer of 160 mm is 39.9 mm short of that stack', () =>
+  expect(steererSpare(160, stack).spareMm).toBeCloseTo(-39.9, 9));
 test('a steerer of 163 mm is 36.9 mm short of that stack and 0.1 mm deep in the stem', () => {
   const { spareMm, insideStemMm } = steererSpare(163, stack);
   expect(spareMm).toBeCloseTo(-36.9, 9);
