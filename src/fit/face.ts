@@ -2,12 +2,12 @@ import type { LengthUnit } from '../mechanics/units.ts';
 import type { FaceKind } from '../standards/faceKinds.ts';
 
 /**
- * One dimension as somebody measured it. Counts carry the UCUM unit `1` and no uncertainty;
- * `typed` keeps the very characters.
+ * One dimension as somebody measured or read it. Lengths keep the unit they were typed in; counts carry the
+ * UCUM unit `1`, printed pressures `bar`, both without uncertainty. `typed` keeps the very characters.
  */
 export interface Measured {
   value: number;
-  unit: LengthUnit | '1';
+  unit: LengthUnit | 'bar' | '1';
   typed: string;
   /** Half the band, mm: the true size is taken to lie within value ± this. */
   uncertaintyMm: number;

@@ -11,7 +11,7 @@ export interface Reading extends Band {
 
 /** A measurement in the unit its key ends in, as a band. */
 export function measuredBand({ value, unit, uncertaintyMm }: Measured): Band {
-  if (unit === '1') return exactly(value);
+  if (unit === '1' || unit === 'bar') return exactly(value);
   const mid = convert<LengthUnit>(value, unit, 'mm');
   return { lo: mid - uncertaintyMm, mid, hi: mid + uncertaintyMm };
 }

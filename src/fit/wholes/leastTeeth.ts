@@ -1,3 +1,5 @@
+import { rollerCircleMm } from '../../mechanics/pitchDiameter.ts';
+import { positive } from '../../mechanics/range.ts';
 import { driveThreads } from '../../standards/driveThreads.ts';
 import { ringMounts } from '../../standards/ringMounts.ts';
 import { type Finding, finding } from '../finding.ts';
@@ -5,7 +7,6 @@ import type { PilePart } from '../pile.ts';
 import { readingOf } from '../reading.ts';
 import { askFor } from '../rule.ts';
 
-const PITCH_MM = 12.7;
 /** Seat radius under a tooth: half a roller and its play below the pitch circle. */
 const ROLLER_SEAT_MM = 3.88;
 /** Metal the listed rings have at least between bolt circle and roller seat; it was fitted to the table. */
@@ -13,15 +14,14 @@ const BOSS_MM = 7;
 
 /**
  * Metal between the bolt circle and the bottom of the teeth.
- * @param teethCount teeth of the ring, ≥ 6
+ * @param teethCount teeth of the ring, whole, 6 to 120
  * @param boltCircleMm bolt circle, mm, > 0
  * @throws RangeError when an argument is out of bounds
  * @example ringBossMm(32, 104) //=> 8.9
  */
 export function ringBossMm(teethCount: number, boltCircleMm: number): number {
-  if (!(teethCount >= 6) || !(boltCircleMm > 0) || !Number.isFinite(teethCount + boltCircleMm))
-    throw new RangeError(`no ring: ${teethCount} teeth on ${boltCircleMm}`);
-  return PITCH_MM / 2 / Math.sin(Math.PI / teethCount) - ROLLER_SEAT_MM - boltCircleMm / 2;
+  positive({ boltCircleMm });
+  return rollerCircleMm(teethCount) / 2 - ROLLER_SEAT_MM - boltCircleMm / 2;
 }
 
 /**

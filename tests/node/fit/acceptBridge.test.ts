@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import { acceptBridge } from '../../../src/fit/acceptBridge.ts';
+import { checkPile } from '../../../src/fit/checkPile.ts';
+import type { Finding } from '../../../src/fit/finding.ts';
+import { magpie } from '../../fixtures/magpie.ts';
+import { face, part } from '../../fixtures/pileParts.ts';
+
+const findings = checkPile(magpie).findings;
+const about = (topic: string): Finding => {
+  const found = findings.find((finding) => finding.topic === topic);
+  if (!found) throw new Error(`no finding about ${topic}`);
+  return found;
+};
+const planOf = (finding: Finding, bridgeId?: string) => {
+  const accepted = acceptBridge(finding, bridgeId);
+  if (!accepted.ok) throw new Error(accepted.reason);
+  return accepted.plan;
+};
+
+describe('what an accepted bridge asks to be entered', () => {
+  test('a shim: one part, two joints, nothing one-way', () => {
+    const plan = planOf(about('bar-in-stem'));
+    expect(plan.parts.map(({ name, kind, count }) => [name, kind, count])).toEqual([
+      ['bar shim 31.8 → 26', 'shim', 1],
+    ]);
+    expect(plan.joints.map(({ one, other }) => [one, other])).toEqual([
+      [
+        { partId: 'stem', faceId: 'bar-clamp' },
+        { planId: 'bar-shim-31.8-26', faceId: 'bar-shim-31.8-26#0' },
+      ],
+      [
+        { planId: 'bar-shim-31.8-26', faceId: 'bar-shim-31.8-26#1' },
+        { partId: 'bar', faceId: 'bar-centre' },
+      ],
+    ]);
+    expect(plan.oneWayChanges).toEqual([]);
+  });
+
+  test('spacers: three of them, one joint that says which side', () => {
+    const plan = planOf(about('crank-width'));
+    expect(plan.parts.map(({ name, count }) => [name, count])).toEqual([['cup spacer 2.5', 3]]);
+    expect(plan.joints.length).toBe(1);
+    expect(plan.joints[0]?.between).toEqual(['2 on the drive side', '1 on the other']);
+  });
+
+  test('cold-setting: no part, one joint, one change with before and after, on the frame', () => {
+    const plan = planOf(about('hub-between-ends'));
+    expect(plan.parts).toEqual([]);
+    expect(plan.oneWayChanges).toMatchObject([
+      { change: 'cold-set', partId: 'frame', key: 'spacingMm', before: 120, after: 130 },
+    ]);
+  });
+
+  test('the other way, cutting the hub, is a change of the hub', () => {
+    const plan = planOf(about('hub-between-ends'), 'one-way:cut-hub');
+    expect(plan.oneWayChanges).toMatchObject([
+      { change: 'cut-hub', partId: 'rear-hub', before: 130, after: 120 },
+    ]);
+  });
+
+  test('an adapter from the shelf is used, not bought', () => {
+    const own = part('own-shim', 'shim', [
+      face('bar-centre', { diameterMm: 31.8 }),
+      face('bar-clamp', { boreMm: 26 }),
+    ]);
+    const finding = checkPile([...magpie, own]).findings.find(({ topic }) => topic === 'bar-in-stem');
+    if (!finding) throw new Error('the bar fits by itself');
+    const plan = planOf(finding);
+    expect(plan.fromShelf).toEqual(['own-shim']);
+    expect(plan.parts).toEqual([]);
+    expect(plan.joints[1]?.one).toEqual({ partId: 'own-shim', faceId: 'bar-clamp' });
+  });
+
+  test('every planned joint of every bridge of the pile is between faces that sit on each other', () => {
+    for (const finding of findings)
+      for (const { bridgeId, links } of finding.bridges) {
+        const plan = planOf(finding, bridgeId);
+        expect(plan.joints.length).toBe(links.length + 1);
+      }
+  });
+
+  test('a hub that never fits has nothing to accept', () => {
+    expect(acceptBridge(about('spokes-hub-rim'))).toEqual({ ok: false, reason: 'no-such-bridge' });
+    expect(acceptBridge(about('bar-in-stem'), 'bar-shim-35-31.8')).toEqual({
+      ok: false,
+      reason: 'no-such-bridge',
+    });
+  });
+
+  test('a finding about a whole row of parts is no joint', () => {
+    const steerer = checkPile(magpie).toMeasure.find(({ topic }) => topic === 'steerer-length');
+    expect(steerer && acceptBridge(steerer)).toEqual({ ok: false, reason: 'not-a-joint' });
+  });
+});

@@ -1,0 +1,170 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { adapterBridges, LINKS_MOST } from '../../../src/fit/bridge.ts';
+import type { Face } from '../../../src/fit/face.ts';
+import { mates } from '../../../src/fit/mates.ts';
+import { meet, rules } from '../../../src/fit/meet.ts';
+import { bridgingPart, tableAdapters } from '../../../src/fit/shelfAdapter.ts';
+import { standardsFor } from '../../../src/fit/standardOf.ts';
+import { whyNot } from '../../../src/fit/whyNot.ts';
+import { faceKinds } from '../../../src/standards/faceKinds.ts';
+import { face, part } from '../../fixtures/pileParts.ts';
+
+/** Sizes that bikes really have, so that random faces come near each other often enough. */
+const sizes = [
+  5, 6, 8, 8.4, 9, 9.525, 10, 14, 19, 22, 22.2, 24, 25.4, 26, 26.4, 27.2, 28.6, 30, 30.1, 30.2, 30.9, 31.6,
+  31.8, 34, 35, 44,
+];
+
+/** Any face of a kind: by standard, by size, or with things left out. */
+const anyFace = (kind: Face['kind']): fc.Arbitrary<Face> => {
+  const row = faceKinds[kind];
+  const standard = fc.constantFrom(null, ...standardsFor(kind).map(({ id }) => id));
+  const nominal = fc.tuple(
+    ...row.dimensions.map(({ key, min, max }) => {
+      const near = sizes.filter((size) => size >= min && size <= max);
+      const value =
+        key.endsWith('Mm') && near.length > 0
+          ? fc.constantFrom(...near)
+          : fc.integer({ min: Math.ceil(min), max: Math.floor(max) });
+      return fc.option(value, { nil: undefined }).map((of) => [key, of] as const);
+    }),
+  );
+  const traits = fc.tuple(
+    ...(row.traits ?? []).map(({ key, choices }) =>
+      fc.option(fc.constantFrom(...choices), { nil: undefined }).map((of) => [key, of] as const),
+    ),
+  );
+  return fc.tuple(standard, nominal, traits).map(([of, sizesOf, looks]) =>
+    face(kind, Object.fromEntries(sizesOf.filter((row): row is [string, number] => row[1] !== undefined)), {
+      standard: of,
+      traits: Object.fromEntries(looks.filter((row): row is [string, string] => row[1] !== undefined)),
+    }),
+  );
+};
+
+const anyPair = fc
+  .constantFrom(...rules)
+  .chain(({ first, second }) => fc.tuple(anyFace(first), anyFace(second)));
+
+const sits = (one: Face, other: Face): boolean => meet(one, other)?.meets === 'yes';
+
+describe('bridges', () => {
+  test('example of the docstring', () => {
+    const bridges = adapterBridges(
+      face('steerer-clamp', { boreMm: 28.6 }),
+      face('steerer', { diameterMm: 25.4 }),
+    );
+    expect(bridges[0]?.bridgeId).toBe('steerer-shim-28.6-25.4');
+  });
+
+  test('no bridge whose faces do not sit on each other, one by one, and none longer than three', () => {
+    fc.assert(
+      fc.property(anyPair, ([one, other]) => {
+        for (const { links } of adapterBridges(one, other)) {
+          expect(links.length).toBeLessThanOrEqual(LINKS_MOST);
+          let open = one;
+          for (const { near, far, adapter } of links) {
+            expect(sits(open, near)).toBe(true);
+            expect([...adapter.faces].sort()).toEqual([near, far].sort());
+            open = far;
+          }
+          expect(sits(open, other)).toBe(true);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  test('no single adapter is missed (oracle: every adapter tried both ways round)', () => {
+    fc.assert(
+      fc.property(anyPair, ([one, other]) => {
+        const tried = tableAdapters
+          .filter(({ faces: [a, b] }) => (sits(one, a) && sits(b, other)) || (sits(one, b) && sits(a, other)))
+          .map(({ id }) => id);
+        const found = adapterBridges(one, other)
+          .filter(({ links }) => links.length === 1)
+          .map(({ bridgeId }) => bridgeId);
+        expect(found.sort()).toEqual(tried.sort());
+      }),
+      { numRuns: 600 },
+    );
+  });
+
+  test('no pair of adapters is missed where no single one helps (oracle: every pair tried)', () => {
+    const pair = fc.constantFrom(
+      ...[22.2, 25.4, 26, 31.8, 35].flatMap((boreMm) =>
+        [22.2, 25.4, 26, 31.8].map(
+          (diameterMm) => [face('bar-clamp', { boreMm }), face('bar-centre', { diameterMm })] as const,
+        ),
+      ),
+    );
+    fc.assert(
+      fc.property(pair, ([one, other]) => {
+        const ways = tableAdapters.flatMap(({ faces }) => [faces, [faces[1], faces[0]] as const]);
+        const starts = ways.filter(([near]) => sits(one, near));
+        const exists =
+          !starts.some(([, far]) => sits(far, other)) &&
+          starts.some(([, far]) => ways.some(([next, last]) => sits(far, next) && sits(last, other)));
+        const best = adapterBridges(one, other)[0];
+        if (exists && !sits(one, other)) expect(best?.links.length).toBe(2);
+      }),
+    );
+  });
+
+  test('shims inside shims are offered last and said to be a poor way', () => {
+    const bridges = adapterBridges(
+      face('bar-clamp', { boreMm: 31.8 }),
+      face('bar-centre', { diameterMm: 22.2 }),
+    );
+    expect(bridges.map(({ bridgeId }) => bridgeId)).toEqual([
+      'bar-shim-31.8-25.4+bar-shim-25.4-22.2',
+      'bar-shim-31.8-26+bar-shim-26-25.4+bar-shim-25.4-22.2',
+    ]);
+    expect(bridges[0]?.discouraged.some((said) => said.includes('Shims inside shims'))).toBe(true);
+  });
+
+  test('every rule answers any two faces without a number that is none', () => {
+    fc.assert(
+      fc.property(anyPair, ([one, other]) => {
+        const verdict = mates(one, other);
+        const turned = mates(other, one);
+        expect(turned?.outcome).toBe(verdict?.outcome);
+        expect(JSON.stringify(verdict ?? {})).not.toContain('NaN');
+        expect(verdict?.because ?? '').not.toContain('NaN');
+        if (verdict?.outcome === 'not-known') expect(verdict.asks.length).toBeGreaterThan(0);
+        if (verdict?.outcome === 'fits-with') expect(verdict.bridges[0]?.reversible).toBe(true);
+        if (verdict?.outcome === 'does-not-fit') expect(verdict.bridges).toEqual([]);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe('why not', () => {
+  const clamp = face('bar-clamp', { boreMm: 31.8 });
+  const bar = face('bar-centre', { diameterMm: 25.4 });
+  const row = (id: string) => {
+    const found = tableAdapters.find((adapter) => adapter.id === id);
+    if (!found) throw new Error(`no adapter ${id}`);
+    return found;
+  };
+  test.each([
+    ['bar-shim-31.8-25.4', 'it-fits', ''],
+    ['bar-shim-31.8-26', 'second-does-not-sit', '25.4 mm in 26 mm is loose by 0.6 mm.'],
+    ['bar-shim-26-25.4', 'first-does-not-sit', '26 mm in 31.8 mm is loose by 5.8 mm.'],
+    ['steerer-shim-28.6-25.4', 'no-face-for-first', ''],
+  ])('%s between 31.8 and 25.4: %s', (id, reason, because) => {
+    expect(whyNot(clamp, bar, row(id))).toEqual({ adapterId: id, reason, because });
+  });
+
+  test('an adapter that meets only the first face', () => {
+    expect(whyNot(clamp, face('steerer', { diameterMm: 25.4 }), row('bar-shim-31.8-26')).reason).toBe(
+      'no-face-for-second',
+    );
+  });
+
+  test('a part with one face goes between nothing', () => {
+    expect(bridgingPart(part('ring', 'shim', [clamp]))).toBeUndefined();
+  });
+});

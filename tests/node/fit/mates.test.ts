@@ -1,0 +1,362 @@
+import { describe, expect, test } from 'vitest';
+import type { Face } from '../../../src/fit/face.ts';
+import { mates } from '../../../src/fit/mates.ts';
+import type { Outcome } from '../../../src/fit/verdict.ts';
+import { caliper, face, named } from '../../fixtures/pileParts.ts';
+
+type Row = [why: string, one: Face, other: Face, outcome: Outcome, bridgeId?: string];
+
+const clamp = (boreMm: number) => face('bar-clamp', { boreMm });
+const bar = (diameterMm: number) => face('bar-centre', { diameterMm });
+const tube = (boreMm: number, material?: string) =>
+  face('seat-tube', { boreMm }, material ? { traits: { material } } : {});
+const post = (diameterMm: number) => face('post', { diameterMm });
+const slot = (widthMm: number, traits: Record<string, string> = {}) =>
+  face('axle-slot', { widthMm }, { traits });
+const axle = (diameterMm: number, traits: Record<string, string> = {}) =>
+  face('axle', { diameterMm }, { traits });
+const ends = (spacingMm: number, traits: Record<string, string> = {}) =>
+  face('end-spacing', { spacingMm }, { traits });
+const hub = (spacingMm: number) => face('hub-spacing', { spacingMm });
+const chain = (chainWidthMm: number) => face('chain', { chainWidthMm });
+const teeth = (chainWidthMm: number) => face('ring-teeth', { teethCount: 36, chainWidthMm });
+const is = (end: string) => named('disc-mount', 'is', { traits: { end } });
+const caliperOver = (standard: string, rotorMm: number) =>
+  named('caliper-mount', standard, { nominal: { rotorMm } });
+const postMount = (nativeRotorMm: number) => named('disc-mount', 'post', { nominal: { nativeRotorMm } });
+
+const parts = 'bar and stem size articles (a parts maker; bikeforums.net t-458173)';
+const isAdapters = 'Q&A on IS adapters: a front 180 adapter is a rear 160 adapter';
+
+const rows: Row[] = [
+  ['inch and metric names of one size: 31.75 is 31.8', clamp(31.8), bar(31.75), 'fits'],
+  ['7/8 in is 22.225', clamp(22.2), bar(22.225), 'fits'],
+  [`${parts}: 25.8 and 26.0 share clamps`, clamp(25.8), bar(26), 'fits'],
+  [`${parts}: and the other way`, clamp(26), bar(25.8), 'fits'],
+  [`${parts}: never 26.0 in 25.4`, clamp(25.4), bar(26), 'does-not-fit'],
+  [`${parts}: 25.4 in 26.0 with a shim`, clamp(26), bar(25.4), 'fits-with', 'bar-shim-26-25.4'],
+  [
+    'workshop forum, retrobike.co.uk: shim 31.8 to 25.4',
+    clamp(31.8),
+    bar(25.4),
+    'fits-with',
+    'bar-shim-31.8-25.4',
+  ],
+  [
+    'workshop forum, retrobike.co.uk: shim 31.8 to 26.0',
+    clamp(31.8),
+    bar(26),
+    'fits-with',
+    'bar-shim-31.8-26',
+  ],
+  [
+    'cyclechat.net 54970: 1 in steerer in a 1-1/8 stem with a shim',
+    face('steerer-clamp', { boreMm: 28.6 }),
+    face('steerer', { diameterMm: 25.4 }),
+    'fits-with',
+    'steerer-shim-28.6-25.4',
+  ],
+  [
+    'a 1-1/8 steerer in a 1 in stem: never',
+    face('steerer-clamp', { boreMm: 25.4 }),
+    face('steerer', { diameterMm: 28.6 }),
+    'does-not-fit',
+  ],
+  [
+    'seat post article: shims go from big to small only',
+    tube(30.9),
+    post(27.2),
+    'fits-with',
+    'seatpost-shim-30.9-27.2',
+  ],
+  ['seat post article: a thicker post never', tube(27.2), post(30.9), 'does-not-fit'],
+  [
+    'one step of 0.2 can be reamed, and never undone',
+    tube(27.2, 'steel'),
+    post(27.4),
+    'one-way-only',
+    'one-way:ream-bore',
+  ],
+  ['nobody reams carbon', tube(27.2, 'carbon'), post(27.4), 'does-not-fit'],
+  [
+    'keller74.wordpress.com: 10 axle in 14 slots with bushes',
+    slot(14),
+    axle(10),
+    'fits-with',
+    'axle-bush-14-10',
+  ],
+  ['3/8 in (9.525) in a 10 slot', slot(10), axle(9.525), 'fits'],
+  [
+    '10 axle in a 9.6 slot: a few strokes of the file',
+    slot(9.6, { material: 'steel', end: 'rear' }),
+    axle(10),
+    'one-way-only',
+    'one-way:file-slot',
+  ],
+  ['the same on a fork: no', slot(9.6, { material: 'steel', end: 'front' }), axle(10), 'does-not-fit'],
+  ['the same on aluminium: no', slot(9.6, { material: 'aluminium', end: 'rear' }), axle(10), 'does-not-fit'],
+  ['a nutted hub in closed ends', slot(12, { shape: 'closed' }), axle(12, { type: 'solid' }), 'does-not-fit'],
+  [
+    'gsport.co.uk: 108 hubs in 110 frames, a washer on each side',
+    ends(110),
+    hub(108),
+    'fits-with',
+    'axle-washer:1+1x1',
+  ],
+  ['109 in 110 by hand', ends(110), hub(109), 'fits'],
+  [
+    '126 steel set to 130',
+    ends(126, { material: 'steel', end: 'rear' }),
+    hub(130),
+    'one-way-only',
+    'one-way:cold-set',
+  ],
+  [
+    '126 aluminium to 130: only the hub can give',
+    ends(126, { material: 'aluminium' }),
+    hub(130),
+    'one-way-only',
+    'one-way:cut-hub',
+  ],
+  ['wikibooks chain sizes: 1/8 chain on 3/32 teeth works', chain(3.175), teeth(2.38), 'fits'],
+  ['wikibooks chain sizes: 3/32 chain on 1/8 teeth does not', chain(2.38), teeth(3.175), 'does-not-fit'],
+  [isAdapters, is('front'), caliperOver('post', 180), 'fits-with', 'is-post-160-180'],
+  [isAdapters, is('rear'), caliperOver('post', 160), 'fits-with', 'is-post-140-160'],
+  ['byka.info: posts for 180 take no 160 rotor', postMount(180), caliperOver('post', 160), 'does-not-fit'],
+  [
+    'posts for 160 and a 203 rotor: the 43 step',
+    postMount(160),
+    caliperOver('post', 203),
+    'fits-with',
+    'post-post-160-203',
+  ],
+  ['a 74 post caliper on posts of its rotor', postMount(160), caliperOver('post', 160), 'fits'],
+  [
+    'brainybiker.com: six-bolt rotor on a centre-lock hub by adapter',
+    named('rotor-seat', 'centre-lock'),
+    named('rotor-mount', 'six-bolt'),
+    'fits-with',
+    'rotor-six-bolt-on-centre-lock',
+  ],
+  [
+    'from memory: not the other way',
+    named('rotor-seat', 'six-bolt'),
+    named('rotor-mount', 'centre-lock'),
+    'does-not-fit',
+  ],
+  [
+    'hughsbicycle.blogspot.com: ISO cups in an American shell by plates',
+    named('shell', 'american'),
+    named('bb-cup', 'iso'),
+    'fits-with',
+    'shell-american-iso',
+  ],
+  [
+    'ploafmaster.com: ISO cups in a Mid shell by a sleeve',
+    named('shell', 'mid'),
+    named('bb-cup', 'iso'),
+    'fits-with',
+    'shell-mid-iso',
+  ],
+  [
+    'killasgarage.bike: ISO cups in a BB30 shell by a bonded sleeve, for good',
+    named('shell', 'bb30'),
+    named('bb-cup', 'iso'),
+    'one-way-only',
+    'shell-bb30-iso',
+  ],
+  ['a 41.0 press cup in a Mid bore', named('shell', 'mid'), named('bb-cup', 'pf41'), 'does-not-fit'],
+  ['a Mid bearing in a 41.0 press shell', named('shell', 'pf41'), named('bb-cup', 'mid'), 'does-not-fit'],
+  ['Italian cups in an ISO shell', named('shell', 'iso'), named('bb-cup', 'italian'), 'does-not-fit'],
+  [
+    'milewidesports.com: integrated bearings of 41 and 42 are not exchanged',
+    named('head-tube-lower', 'IS42/28.6'),
+    named('headset-cup-lower', 'IS41/28.6'),
+    'does-not-fit',
+  ],
+  [
+    'danscomp.com: a race machined on the fork wants an integrated headset',
+    named('crown-race', 'EC34/28.6'),
+    face('crown-seat', { diameterMm: 30 }, { traits: { race: 'machined-45' } }),
+    'does-not-fit',
+  ],
+  [
+    'of the angle of its bearing',
+    named('crown-race', 'IS42/28.6'),
+    face('crown-seat', { diameterMm: 30 }, { traits: { race: 'machined-45' } }),
+    'fits',
+  ],
+  [
+    'a JIS fork in an ISO race: file the seat',
+    face('crown-race', { boreMm: 26.4 }),
+    face('crown-seat', { diameterMm: 27 }),
+    'one-way-only',
+    'one-way:file-seat',
+  ],
+  [
+    'a left pedal in a right crank',
+    named('pedal-hole', '9/16x20', { traits: { side: 'right' } }),
+    named('pedal-spindle', '9/16x20', { traits: { side: 'left' } }),
+    'does-not-fit',
+  ],
+  [
+    'a 9/16 pedal in a 1/2 crank',
+    named('pedal-hole', '1/2x20'),
+    named('pedal-spindle', '9/16x20'),
+    'does-not-fit',
+  ],
+  [
+    'freewheel page: 30 × 1 never on 1.375',
+    named('driver-mount', '1.375x24'),
+    named('sprocket-mount', '30x1'),
+    'does-not-fit',
+  ],
+  [
+    'freewheel page: 1.375 and 1.370 are neighbours',
+    named('driver-mount', '1.375x24'),
+    named('sprocket-mount', '1.370x24'),
+    'not-known',
+  ],
+  ['JIS crank on ISO square', named('taper-hole', 'jis-taper'), named('taper', 'iso-taper'), 'fits'],
+  [
+    'ISO 5775 page: 26 in decimal and fractional are two sizes',
+    face('rim-seat', { beadSeatMm: 559 }),
+    face('tyre-bead', { beadSeatMm: 584, widthMm: 38 }),
+    'does-not-fit',
+  ],
+  [
+    'suspensiontraveler.com: a pivotal saddle wants its own post',
+    named('post-head', 'two-rail'),
+    named('saddle-mount', 'pivotal'),
+    'does-not-fit',
+  ],
+  [
+    'a rail clamp on a plain 7/8 post',
+    named('post-head', 'plain-7/8'),
+    named('saddle-mount', 'two-rail'),
+    'fits-with',
+    'rail-clamp-plain-7/8',
+  ],
+  [
+    'three 2.5 spacers on 68, from memory',
+    face('shell', { widthMm: 68 }),
+    face('bb-bore', { systemWidthMm: 91.5 }),
+    'fits-with',
+    'cup-spacer:2+1x2.5',
+  ],
+  [
+    'one 2.5 spacer on 73, from memory',
+    face('shell', { widthMm: 73 }),
+    face('bb-bore', { systemWidthMm: 91.5 }),
+    'fits-with',
+    'cup-spacer:1+0x2.5',
+  ],
+  ['none on 68 for 86.5', face('shell', { widthMm: 68 }), face('bb-bore', { systemWidthMm: 86.5 }), 'fits'],
+  [
+    'a 73 shell is too wide for 86.5',
+    face('shell', { widthMm: 73 }),
+    face('bb-bore', { systemWidthMm: 86.5 }),
+    'does-not-fit',
+  ],
+  [
+    'skatepro.hu: a 24 spindle does not go into a 22 bearing',
+    face('bb-bore', { boreMm: 22 }),
+    face('spindle', { diameterMm: 24 }),
+    'does-not-fit',
+  ],
+  [
+    'a 19 spindle in a 22 bearing by a sleeve of 1.5',
+    face('bb-bore', { boreMm: 22 }),
+    face('spindle', { diameterMm: 19 }),
+    'fits-with',
+    'spindle-sleeve-22-19',
+  ],
+  [
+    'valve pages: 6 mm valve in an 8.3 hole wants a sleeve',
+    face('valve-hole', { diameterMm: 8.3 }),
+    face('valve-stem', { diameterMm: 6 }),
+    'fits-with',
+    'valve-sleeve-8-6.4',
+  ],
+  [
+    'valve pages: 6 mm valve in a 6.4 hole',
+    face('valve-hole', { diameterMm: 6.4 }),
+    face('valve-stem', { diameterMm: 6 }),
+    'fits',
+  ],
+  [
+    'valve pages: an 8 mm valve in a 6.4 hole is refused',
+    face('valve-hole', { diameterMm: 6.4 }),
+    face('valve-stem', { diameterMm: 8 }),
+    'does-not-fit',
+  ],
+];
+
+test.each(rows)('%s', (...[, one, other, outcome, bridgeId]: Row) => {
+  for (const verdict of [mates(one, other), mates(other, one)]) {
+    expect(verdict?.outcome).toBe(outcome);
+    expect(verdict?.bridges[0]?.bridgeId).toBe(bridgeId);
+  }
+});
+
+test('a head tube and a saddle never meet', () => {
+  expect(mates(named('head-tube-upper', 'EC30/25.4'), named('saddle-mount', 'two-rail'))).toBeUndefined();
+});
+
+describe('measured beats printed, within the band of the caliper', () => {
+  const measuredBar = (value: number, uncertaintyMm?: number) =>
+    face('bar-centre', { diameterMm: 31.8 }, { measured: { diameterMm: caliper(value, uncertaintyMm) } });
+
+  test('a measurement that agrees confirms the printed size', () => {
+    expect(mates(clamp(31.8), measuredBar(31.76))?.outcome).toBe('fits');
+  });
+
+  test('a bar printed 31.8 that measures 26.0 is a 26.0 bar', () => {
+    const verdict = mates(clamp(31.8), measuredBar(26));
+    expect(verdict?.bridges[0]?.bridgeId).toBe('bar-shim-31.8-26');
+  });
+
+  test('a size on the limit is not known, and asks for the same place again', () => {
+    const verdict = mates(clamp(31.8), measuredBar(31.9));
+    expect(verdict?.outcome).toBe('not-known');
+    expect(verdict?.asks.map(({ kind, key }) => [kind, key])).toEqual([['bar-centre', 'diameterMm']]);
+    expect(mates(clamp(31.8), measuredBar(31.89, 0.005))?.outcome).toBe('fits');
+  });
+
+  test('inches are read as inches', () => {
+    const inch = face(
+      'bar-centre',
+      {},
+      {
+        measured: { diameterMm: { value: 1, unit: '[in_i]', typed: '1 in', uncertaintyMm: 0.05 } },
+      },
+    );
+    expect(mates(clamp(25.4), inch)?.gapMm?.mid).toBeCloseTo(0, 9);
+  });
+
+  test('nothing known: asked for what is missing', () => {
+    const verdict = mates(face('bar-clamp'), bar(31.8));
+    expect(verdict?.outcome).toBe('not-known');
+    expect(verdict?.asks[0]?.how).toContain('Face plate on');
+  });
+
+  test('a table size from memory is used, and said to be so', () => {
+    const verdict = mates(named('axle-slot', 'axle-14'), named('axle', 'axle-14'));
+    expect(verdict?.notes[0]).toContain('from memory');
+  });
+
+  test('a plain shell and a bearing, both measured to hundredths', () => {
+    const bore = (value: number) => face('shell', {}, { measured: { boreMm: caliper(value, 0.01) } });
+    const bearing = (value: number) => face('bb-cup', {}, { measured: { diameterMm: caliper(value, 0.01) } });
+    expect(mates(bore(41.2), bearing(41.275))?.outcome).toBe('fits');
+    expect(mates(bore(41.2), bearing(41))?.outcome).toBe('does-not-fit');
+    expect(mates(bore(41), bearing(41.275))?.outcome).toBe('does-not-fit');
+    expect(mates(bore(41.2), bearing(41.2))?.outcome).toBe('not-known');
+  });
+});
+
+test('a slot is never filed for a through axle', () => {
+  expect(mates(slot(10, { material: 'steel', end: 'rear' }), axle(12, { type: 'through' }))?.outcome).toBe(
+    'does-not-fit',
+  );
+});

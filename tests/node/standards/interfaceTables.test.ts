@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest';
+import { spanOf, standardsFor } from '../../../src/fit/standardOf.ts';
+import { axles } from '../../../src/standards/axles.ts';
+import { brakeMounts, isNativeRotorMm } from '../../../src/standards/brakeMounts.ts';
+import { clamps } from '../../../src/standards/clamps.ts';
+import { driveThreads } from '../../../src/standards/driveThreads.ts';
+import { type FaceKind, faceKindIds, faceKinds } from '../../../src/standards/faceKinds.ts';
+import { headsets } from '../../../src/standards/headsets.ts';
+import type { InterfaceRow } from '../../../src/standards/interfaceRow.ts';
+import { pedals } from '../../../src/standards/pedals.ts';
+import { ringMounts } from '../../../src/standards/ringMounts.ts';
+import { seatposts } from '../../../src/standards/seatposts.ts';
+import { shells } from '../../../src/standards/shells.ts';
+import { spacings } from '../../../src/standards/spacings.ts';
+import { spindles } from '../../../src/standards/spindles.ts';
+
+const tables: Record<string, readonly InterfaceRow[]> = {
+  shells,
+  spindles,
+  headsets,
+  clamps,
+  seatposts,
+  axles,
+  spacings,
+  ringMounts,
+  pedals,
+  driveThreads,
+  brakeMounts,
+};
+
+describe.each(Object.entries(tables))('%s', (_, rows) => {
+  test('ids are their own, every row has a source', () => {
+    expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
+    for (const { source, label, faces } of rows) {
+      expect(source.trim()).not.toBe('');
+      expect(`${label}${Object.keys(faces).join()}`).not.toBe('');
+    }
+  });
+
+  test('every size belongs to a dimension of its face kind and is plausible there', () => {
+    for (const { id, faces } of rows)
+      for (const [kind, sizes] of Object.entries(faces))
+        for (const [key, span] of Object.entries(sizes)) {
+          const row = faceKinds[kind as FaceKind].dimensions.find((dimension) => dimension.key === key);
+          const [lo, hi] = spanOf(span);
+          expect(row, `${id} ${kind} ${key}`).toBeDefined();
+          expect(lo, id).toBeLessThanOrEqual(hi);
+          expect(lo, `${id} ${key}`).toBeGreaterThanOrEqual(row?.min ?? Number.POSITIVE_INFINITY);
+          expect(hi, `${id} ${key}`).toBeLessThanOrEqual(row?.max ?? Number.NEGATIVE_INFINITY);
+        }
+  });
+});
+
+const row = (id: string): InterfaceRow => {
+  const found = Object.values(tables)
+    .flat()
+    .find((candidate) => candidate.id === id);
+  if (!found) throw new Error(`no row ${id}`);
+  return found;
+};
+
+/** Figures as the source prints them; a span has to hold the printed figure, a size has to be it. */
+test.each<[source: string, id: string, kind: FaceKind, key: string, printed: number]>([
+  ['thread table, bikeraceinfo.com: hole from 33.6', 'iso', 'shell', 'boreMm', 33.6],
+  ['thread table, bikeraceinfo.com: hole to 33.9', 'iso', 'shell', 'boreMm', 33.9],
+  ['thread table, bikeraceinfo.com: cup from 34.6', 'iso', 'bb-cup', 'diameterMm', 34.6],
+  ['1.37 in, by definition of the inch', 'iso', 'bb-cup', 'diameterMm', 1.37 * 25.4],
+  ['thread table, bikeraceinfo.com: Italian hole', 'italian', 'shell', 'boreMm', 34.6],
+  ['thread table, bikeraceinfo.com: Italian cup', 'italian', 'bb-cup', 'diameterMm', 35.9],
+  ['plain bores, pardo.net: 51.3', 'american', 'shell', 'boreMm', 51.3],
+  ['plain bores, pardo.net: also printed 51.4', 'american', 'shell', 'boreMm', 51.4],
+  ['plain bores, pardo.net: 41.96', 'bb30', 'shell', 'boreMm', 41.96],
+  ["spacer chart and bearing maker's drawings: 46", 'pf30', 'shell', 'boreMm', 46],
+  ['spacer chart: 41', 'pf41', 'shell', 'boreMm', 41],
+  ['plain bores, pardo.net: 37', 'direct37', 'shell', 'boreMm', 37],
+  ['Spanish bottom bracket page: bearing 37 outside', 'spanish', 'bb-cup', 'diameterMm', 37],
+  ['headset guide of 2010: 1 in JIS from 29.85', 'EC29/25.4', 'head-tube-upper', 'boreMm', 29.85],
+  ['headset guide of 2010: 1 in ISO to 30.10', 'EC30/25.4', 'head-tube-upper', 'boreMm', 30.1],
+  ['headset notes of 2022: JIS cup 30.0', 'EC29/25.4', 'headset-cup-upper', 'diameterMm', 30],
+  ['headset notes of 2022: JIS race 27.0', 'EC29/25.4', 'crown-race', 'boreMm', 27],
+  ['headset notes of 2022: ISO race 26.4', 'EC30/25.4', 'crown-race', 'boreMm', 26.4],
+  ['bore table, cryer.org.uk: 32.5', 'EC32/25.4', 'head-tube-lower', 'boreMm', 32.5],
+  ['bore table, cryer.org.uk: 33.8', 'EC34/28.6', 'head-tube-lower', 'boreMm', 33.8],
+  ['headset guide of 2010: cup 34.10', 'EC34/28.6', 'headset-cup-lower', 'diameterMm', 34.1],
+  ['Q&A copy, transwikia.com: 30 at the crown', 'EC34/28.6', 'crown-race', 'boreMm', 30],
+  ['bore table, cryer.org.uk: 36.8', 'EC37/31.8', 'head-tube-lower', 'boreMm', 36.8],
+  ['bore table, cryer.org.uk: 49.6', 'EC49/38.1', 'head-tube-lower', 'boreMm', 49.6],
+  ['bore table, cryer.org.uk: 43.9', 'ZS44/28.6', 'head-tube-lower', 'boreMm', 43.9],
+  ['bore table, cryer.org.uk: 41.1', 'IS41/28.6', 'head-tube-lower', 'boreMm', 41.1],
+  ['bore table, cryer.org.uk: 41.9', 'IS42/28.6', 'head-tube-lower', 'boreMm', 41.9],
+  ['3/8 in, by definition of the inch', 'axle-3/8', 'axle', 'diameterMm', (3 / 8) * 25.4],
+  ['workshop thread list: slot for 3/8 from 9.6', 'axle-3/8', 'axle-slot', 'widthMm', 9.6],
+  ['BMX axle pages: 14', 'axle-14', 'axle', 'diameterMm', 14],
+  ['9/16 in, by definition of the inch', '9/16x20', 'pedal-spindle', 'diameterMm', (9 / 16) * 25.4],
+  ['1/2 in, by definition of the inch', '1/2x20', 'pedal-spindle', 'diameterMm', 12.7],
+  ['1.375 in, by definition of the inch', '1.375x24', 'driver-mount', 'diameterMm', 1.375 * 25.4],
+  ['3/4 in, by definition of the inch', 'round-19', 'spindle', 'diameterMm', 19.05],
+  ['mount article, bikeman.com: 51 apart', 'is', 'caliper-mount', 'holeSpacingMm', 51],
+  ['mount article, bikeman.com: 74 apart', 'post', 'disc-mount', 'holeSpacingMm', 74],
+  ['rail article, xjd.com: 7', 'two-rail', 'saddle-mount', 'railMm', 7],
+  ['rail article, xjd.com: 7 × 9', 'two-rail-oval', 'saddle-mount', 'railHeightMm', 9],
+])('%s', (_, id, kind, key, printed) => {
+  const span = row(id).faces[kind]?.[key];
+  expect(span).toBeDefined();
+  const [lo, hi] = spanOf(span ?? Number.NaN);
+  // Half a unit of the last digit these pages print.
+  expect(printed).toBeGreaterThanOrEqual(lo - 0.005);
+  expect(printed).toBeLessThanOrEqual(hi + 0.005);
+});
+
+test.each([
+  ['scope of ISO 6696: fixed cup left-handed, adjustable cup right-handed', 'iso', 'left'],
+  ["bearing maker's drawings", 't47', 'left'],
+  ['thread table, bikeraceinfo.com', 'italian', 'right'],
+  ['thread table, bikeraceinfo.com', 'french', 'right'],
+])('hand of the drive side, %s: %s %s', (_, id, hand) => {
+  expect(shells.find((shell) => shell.id === id)?.driveSide).toBe(hand);
+});
+
+test('front IS takes 160, rear 140: they differ by 20 (Q&A on IS adapters; mount article, bikeman.com)', () => {
+  expect(isNativeRotorMm.front - isNativeRotorMm.rear).toBe(20);
+});
+
+describe('face kinds', () => {
+  test.each(faceKindIds)('%s says how each of its sizes is taken', (kind) => {
+    const { dimensions, traits = [], named } = faceKinds[kind];
+    expect(dimensions.length + traits.length + (named ? 1 : 0)).toBeGreaterThan(0);
+    for (const { key, how, min, max } of dimensions) {
+      expect(key).toMatch(/(Mm|Count|Bar)$/);
+      expect(how.length).toBeGreaterThan(8);
+      expect(min).toBeLessThan(max);
+    }
+    for (const { choices, how } of traits) {
+      expect(choices.length).toBeGreaterThan(1);
+      expect(how.length).toBeGreaterThan(8);
+    }
+  });
+
+  test('a face that has to be named has names to choose from', () => {
+    for (const kind of faceKindIds)
+      if (faceKinds[kind].named) expect(standardsFor(kind).length, kind).toBeGreaterThan(0);
+  });
+});
