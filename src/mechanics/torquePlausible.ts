@@ -1,4 +1,4 @@
-import { notNegative, positive } from './range.ts';
+import { positive } from './range.ts';
 
 export type TorqueDoubt = 'zero' | 'perhaps-inch-pounds' | 'perhaps-foot-pounds' | 'absurd';
 export type TorquePlausibility =
@@ -30,7 +30,8 @@ const ABSURD_NM = 300;
  * @example plausibleTorque(500, 5) //=> { ok: false, reason: 'absurd' }
  */
 export function plausibleTorque(nm: number, threadDiameterMm?: number): TorquePlausibility {
-  notNegative({ nm });
+  // Not the guard of the formulas: a slip of thirteen digits is to be asked about, not thrown.
+  if (!(nm >= 0 && nm <= Number.MAX_VALUE)) throw new RangeError(`nm must not be negative: ${nm}`);
   if (threadDiameterMm !== undefined) positive({ threadDiameterMm });
   if (nm === 0) return { ok: false, reason: 'zero' };
   const solid = threadDiameterMm !== undefined && threadDiameterMm <= SOLID_UP_TO_MM;

@@ -9,6 +9,8 @@ describe('what is asked about', () => {
   test.each([
     ['500 N·m on M5', 500, 5, { ok: false, reason: 'absurd' }],
     ['500 N·m on anything', 500, undefined, { ok: false, reason: 'absurd' }],
+    ['a key held down', 5e300, undefined, { ok: false, reason: 'absurd' }],
+    ['a key held down, on M5', 5e300, 5, { ok: false, reason: 'absurd' }],
     ['nothing at all', 0, 5, { ok: false, reason: 'zero' }],
     ['a thousandth of a newton metre on M10', 0.001, 10, { ok: false, reason: 'absurd' }],
     ['5 N·m on M5', 5, 5, { ok: true }],

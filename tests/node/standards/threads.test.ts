@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { stressAreaMm2 } from '../../../src/mechanics/threadGeometry.ts';
-import { handOf, threadRow, threads } from '../../../src/standards/threads.ts';
+import { handOf, threadNamed, threadRow, threads } from '../../../src/standards/threads.ts';
 
 test('examples: M5 has a pitch of 0.8, the non-drive pedal tightens to the left', () => {
   expect(threadRow('M5').pitchMm).toBe(0.8);
@@ -45,3 +45,25 @@ test('every thread has an id of its own, a core and a source', () => {
   }
 });
 test('an unlisted thread is a programmer error', () => expect(() => threadRow('M7')).toThrow(RangeError));
+
+describe('a thread as people write it', () => {
+  test.each([
+    ['M8 × 1,25', 'M8'],
+    ['M5', 'M5'],
+    ['m 5', 'M5'],
+    ['M5x0.8', 'M5'],
+    ['M8×1', 'M8x1'],
+    ['M8-1', 'M8x1'],
+    ['9/16', '9/16-20'],
+    ['9/16 in × 20', '9/16-20'],
+    ['9/16"-20', '9/16-20'],
+    ['3/8 inch x 26', '3/8-26'],
+    ['M36', 'M36-24'],
+    ['3/8', undefined],
+    ['M7', undefined],
+    ['', undefined],
+  ])('%j is %s', (words, id) => expect(threadNamed(words)?.id).toBe(id));
+  test('every row answers to its own id and to its own size', () => {
+    for (const row of threads) expect(threadNamed(row.id)).toBe(row);
+  });
+});
