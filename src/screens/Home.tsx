@@ -7,14 +7,17 @@ import { BikeList } from './home/BikeList.tsx';
 import { DemoNotice } from './home/DemoNotice.tsx';
 import { DueList } from './home/DueList.tsx';
 import { FirstWords } from './home/FirstWords.tsx';
+import { type Demo, useDemo } from './home/useDemo.ts';
 import { hrefOf } from './route.ts';
 
-function Filled({ bikes }: { bikes: BikeRow[] }) {
+function Filled({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
+  const bringing = demo.state.is === 'loading';
   return (
     <>
+      {bringing && <DemoNotice {...demo} />}
       <DueList />
       <BikeList bikes={bikes} />
-      {bikes.some(({ demo }) => demo) && <DemoNotice />}
+      {!bringing && bikes.some((bike) => bike.demo) && <DemoNotice {...demo} />}
     </>
   );
 }
@@ -22,20 +25,15 @@ function Filled({ bikes }: { bikes: BikeRow[] }) {
 /** The first screen: what is due, what waits, the bikes. */
 export function Home() {
   const bikes = useView('bikes', undefined);
+  const demo = useDemo();
   return (
     <Screen
       title="Workshop"
       actions={
         <>
-          <Button icon="shelf" href={hrefOf({ at: 'shelf' })}>
-            Shelf
-          </Button>
-          <Button icon="spanner" href={hrefOf({ at: 'tools' })}>
-            Tools
-          </Button>
-          <Button icon="settings" label="Settings" href={hrefOf({ at: 'settings' })}>
-            Set
-          </Button>
+          <Button href={hrefOf({ at: 'shelf' })}>Shelf</Button>
+          <Button href={hrefOf({ at: 'tools' })}>Tools</Button>
+          <Button href={hrefOf({ at: 'settings' })}>Settings</Button>
         </>
       }
     >
@@ -48,7 +46,8 @@ export function Home() {
           What is recorded is safe. Reload the page.
         </Notice>
       )}
-      {bikes.is === 'there' && (bikes.value.length === 0 ? <FirstWords /> : <Filled bikes={bikes.value} />)}
+      {bikes.is === 'there' &&
+        (bikes.value.length === 0 ? <FirstWords {...demo} /> : <Filled bikes={bikes.value} demo={demo} />)}
     </Screen>
   );
 }

@@ -1,16 +1,23 @@
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/Notice.tsx';
-import { useDemo } from './useDemo.ts';
+import type { Demo } from './useDemo.ts';
 
-/** Says that the demo is in the logbook, and takes it out in one tap. */
-export function DemoNotice() {
-  const { demo, remove } = useDemo();
+/** Says that the demo is in the logbook, or on its way, and takes it out in one tap. */
+export function DemoNotice({ state, remove }: Demo) {
+  if (state.is === 'loading') {
+    return (
+      <Notice kind="note" title={`Bringing the demo in: ${Math.round(state.share * 100)} %`}>
+        Its months are written down anew, line by line.
+      </Notice>
+    );
+  }
+  const failed = state.is === 'failed';
   return (
     <Notice
-      kind={demo.is === 'failed' ? 'error' : 'note'}
-      title={demo.is === 'failed' ? demo.sentence : 'The demo is in the logbook'}
+      kind={failed ? 'error' : 'note'}
+      title={failed ? state.sentence : 'The demo is in the logbook'}
       action={
-        <Button icon="cross" onPress={remove} disabled={demo.is === 'removing'}>
+        <Button icon="cross" onPress={remove} disabled={state.is === 'removing'}>
           Remove the demo
         </Button>
       }

@@ -11,7 +11,8 @@ import { hrefOf } from '../route.ts';
 const DAY_MS = 86_400_000;
 const SOON_MS = 7 * DAY_MS;
 const AHEAD_MS = 60 * DAY_MS;
-const SHOWN = 8;
+/** More than these at once stand in the way of the bikes below. */
+const SHOWN = 5;
 
 const waitNames: Record<string, string> = {
   cure: 'Threadlocker cures',

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/Notice.tsx';
-import { useDemo } from './useDemo.ts';
+import type { Demo } from './useDemo.ts';
 
 /** A browser tab on a phone that keeps a separate store for what is put on its Home Screen. */
 function useTabToLeave(): boolean {
@@ -21,10 +21,8 @@ function useTabToLeave(): boolean {
 }
 
 /** What somebody reads who opens the logbook for the first time: what it is for, and what it cannot do for them. */
-export function FirstWords() {
-  const { demo, load } = useDemo();
+export function FirstWords({ state, load }: Demo) {
   const toLeave = useTabToLeave();
-  const loading = demo.is === 'loading';
   return (
     <div class="stack">
       {toLeave && (
@@ -41,16 +39,10 @@ export function FirstWords() {
       <Button kind="main" icon="plus" wide href="#/new-bike">
         Start a bike
       </Button>
-      <Button
-        icon="lookup"
-        wide
-        onPress={load}
-        disabled={loading}
-        under="Two invented bikes, out again in one tap"
-      >
-        {loading ? `Bringing it in, ${Math.round(demo.share * 100)} %` : 'Look at the demo'}
+      <Button icon="lookup" wide onPress={load} under="Two invented bikes">
+        Look at the demo
       </Button>
-      {demo.is === 'failed' && <Notice kind="error" title={demo.sentence} />}
+      {state.is === 'failed' && <Notice kind="error" title={state.sentence} />}
       <Notice kind="caution" title="Your neck, your check">
         A brake, a bar, a stem, a fork or a wheel that lets go can maim or kill. Makers' figures and local
         rules come first. What is ticked here was written down, nothing more: let a qualified mechanic look

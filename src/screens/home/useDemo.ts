@@ -7,17 +7,23 @@ export type DemoState =
   | { is: 'removing' }
   | { is: 'failed'; sentence: string };
 
+export interface Demo {
+  state: DemoState;
+  load(): Promise<void>;
+  remove(): Promise<void>;
+}
+
 /** Brings the invented bikes in and takes them out again, and tells how far it has come. */
-export function useDemo(): { demo: DemoState; load(): Promise<void>; remove(): Promise<void> } {
+export function useDemo(): Demo {
   const logbook = useLogbook();
-  const [demo, setDemo] = useState<DemoState>({ is: 'idle' });
+  const [state, setState] = useState<DemoState>({ is: 'idle' });
   const attempt = async (first: DemoState, work: () => Promise<string | undefined>, otherwise: string) => {
-    setDemo(first);
+    setState(first);
     try {
       const sentence = await work();
-      setDemo(sentence === undefined ? { is: 'idle' } : { is: 'failed', sentence });
+      setState(sentence === undefined ? { is: 'idle' } : { is: 'failed', sentence });
     } catch {
-      setDemo({ is: 'failed', sentence: otherwise });
+      setState({ is: 'failed', sentence: otherwise });
     }
   };
   const load = () =>
@@ -25,7 +31,7 @@ export function useDemo(): { demo: DemoState; load(): Promise<void>; remove(): P
       { is: 'loading', share: 0 },
       async () => {
         const { loadDemo } = await import('../../exchange/demo.ts');
-        await loadDemo(logbook, (share) => setDemo({ is: 'loading', share }));
+        await loadDemo(logbook, (share) => setState({ is: 'loading', share }));
         return undefined;
       },
       'The demo could not be brought in. Take out what came of it, then try again.',
@@ -40,5 +46,5 @@ export function useDemo(): { demo: DemoState; load(): Promise<void>; remove(): P
       },
       'The demo could not be removed. Try again.',
     );
-  return { demo, load, remove };
+  return { state, load, remove };
 }

@@ -1,0 +1,82 @@
+import { useState } from 'preact/hooks';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import type { BikeRow } from '../../journal/rows.ts';
+import { useRun } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { AskSheet } from './AskSheet.tsx';
+import { NoteSheet } from './NoteSheet.tsx';
+import { SaveNotice } from './SaveNotice.tsx';
+
+/** The lower edge of the card: notes, history, the sheet to hand on, and what is done to the card as a whole. */
+export function CardFoot({ bike }: { bike: BikeRow }) {
+  const { bikeId, name, putAway } = bike;
+  const [sheet, setSheet] = useState<'note' | 'name' | 'about' | 'away'>();
+  const { run, save, clear } = useRun();
+  const shut = () => {
+    setSheet(undefined);
+    clear();
+  };
+  const describe = async (change: { name?: string; about?: string }) => {
+    if (await run({ type: 'describe-bike', bikeId, ...change }, { undo: 'Card changed' })) shut();
+  };
+  const away = async (why: string) => {
+    if (await run({ type: 'put-bike-away', bikeId, why }, { undo: `${name} put away` })) shut();
+  };
+  return (
+    <section>
+      <Ruler label="The card" />
+      <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
+      <ListRow icon="clock" title="History" href={hrefOf({ at: 'history', place: `b:${bikeId}` })} />
+      <ListRow icon="printer" title="Build sheet" href={hrefOf({ at: 'sheet', bikeId })} />
+      <ListRow icon="pencil" title="Another name" onPress={() => setSheet('name')} />
+      <ListRow icon="pencil" title="What it is to become" onPress={() => setSheet('about')} />
+      {putAway === undefined ? (
+        <ListRow icon="lock" title="Put it away" onPress={() => setSheet('away')} />
+      ) : (
+        <ListRow
+          icon="open"
+          title="Take it out again"
+          detail={`Put away: ${putAway}`}
+          onPress={() => run({ type: 'take-bike-out', bikeId }, { undo: `${name} taken out` })}
+        />
+      )}
+      {sheet === undefined && <SaveNotice save={save} />}
+      {sheet === 'note' && <NoteSheet about={{ bikeId }} name={name} onClose={shut} />}
+      {sheet === 'name' && (
+        <AskSheet
+          title="Another name"
+          label="Name"
+          first={name}
+          act="Rename it"
+          save={save}
+          onWords={(words) => describe({ name: words })}
+          onClose={shut}
+        />
+      )}
+      {sheet === 'about' && (
+        <AskSheet
+          title="What it is to become"
+          label="About this bike"
+          first={bike.about}
+          act="Write it down"
+          save={save}
+          onWords={(words) => describe({ about: words })}
+          onClose={shut}
+        />
+      )}
+      {sheet === 'away' && (
+        <AskSheet
+          title="Put it away"
+          label="Why"
+          hint="Nothing is lost: the card moves behind the fold of the list."
+          offers={['Taken apart', 'Given away', 'Resting for the winter']}
+          act="Put it away"
+          save={save}
+          onWords={away}
+          onClose={shut}
+        />
+      )}
+    </section>
+  );
+}

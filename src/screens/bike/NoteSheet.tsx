@@ -1,0 +1,72 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { PhotoFull } from '../../controls/PhotoFull.tsx';
+import { PhotoStrip, type StripPhoto } from '../../controls/PhotoStrip.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { Id } from '../../journal/entries.ts';
+import type { Photo } from '../../logbook.ts';
+import { photoFromFile } from '../../sensing/photo.ts';
+import { useLogbook, useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import { photoWords } from './photoWords.ts';
+import { SaveNotice } from './SaveNotice.tsx';
+
+export interface NoteSheetProps {
+  /** What the note is about; it is found again in the history of each. */
+  about: { bikeId?: Id; jointId?: Id };
+  name: string;
+  onClose: () => void;
+}
+
+/** A remark with pictures, written down with the day; it is read again in the history. */
+export function NoteSheet({ about, name, onClose }: NoteSheetProps) {
+  const logbook = useLogbook();
+  const { run, save } = useRun();
+  const [draft, change, clear] = useDraft(`note:${about.jointId ?? about.bikeId}`, { words: '' });
+  const [photos, setPhotos] = useState<Photo[]>([]);
+  const [shown, setShown] = useState<number>();
+  const [trouble, setTrouble] = useState<string>();
+  const add = async (file: File) => {
+    const made = await photoFromFile(file);
+    setTrouble(made.ok ? undefined : photoWords[made.reason]);
+    if (made.ok) setPhotos((old) => [...old, { photoId: logbook.newId(), ...made.photo }]);
+  };
+  const keep = async () => {
+    const photoIds = photos.map(({ photoId }) => photoId);
+    const entries = await run(
+      { type: 'add-note', words: draft.words, ...about, ...(photoIds.length > 0 ? { photoIds } : {}) },
+      { photos, undo: 'Note written down' },
+    );
+    if (!entries) return;
+    clear();
+    onClose();
+  };
+  const strip: StripPhoto[] = photos.map((photo) => ({ id: photo.photoId, photo, alt: name }));
+  return (
+    <Sheet
+      open
+      title="Note or photo"
+      onClose={onClose}
+      actions={
+        <Button kind="main" icon="pencil" disabled={save.is === 'saving'} onPress={keep}>
+          Write it down
+        </Button>
+      }
+    >
+      <div class="stack">
+        <SaveNotice save={save} />
+        <TextField
+          label={`About ${name}`}
+          lines={4}
+          value={draft.words}
+          onInput={(words) => change({ words })}
+          error={trouble}
+          maxLength={2000}
+        />
+        <PhotoStrip photos={strip} onOpen={setShown} onAdd={add} />
+      </div>
+      <PhotoFull photos={strip} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
+    </Sheet>
+  );
+}

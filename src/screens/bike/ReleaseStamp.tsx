@@ -1,0 +1,45 @@
+import { Button } from '../../controls/Button.tsx';
+import { Stamp } from '../../controls/Stamp.tsx';
+import type { BikeRow } from '../../journal/rows.ts';
+import { dayText } from '../dayText.ts';
+import { hrefOf } from '../route.ts';
+import { type ReleaseState, releaseState } from './releaseState.ts';
+
+function StampOf({ state }: { state: ReleaseState }) {
+  switch (state.is) {
+    case 'never':
+      return <Stamp kind="held" word="Not released" />;
+    case 'stands':
+      return <Stamp kind="released" line={dayText(state.atMs)} />;
+    case 'not-to-ride':
+      return <Stamp kind="held" word="Not to ride" line={dayText(state.atMs)} />;
+    case 'withdrawn':
+      return <Stamp kind="void" word="Withdrawn" line={`Release of ${dayText(state.atMs)}`} />;
+    case 'revoked':
+      return <Stamp kind="void" word="Revoked" line={`Release of ${dayText(state.atMs)}`} />;
+  }
+}
+
+function reason(state: ReleaseState): string | undefined {
+  if (state.is === 'stands') {
+    return state.open === 0 ? undefined : `Signed with ${state.open} open, named on the release.`;
+  }
+  if (state.is === 'withdrawn') return `Why: ${state.why}`;
+  if (state.is === 'revoked') return `On ${dayText(state.revokedAtMs)}: ${state.why}.`;
+  return undefined;
+}
+
+/** The stamp on the card: may it be ridden, since when, and what ended that. */
+export function ReleaseStamp({ bike }: { bike: BikeRow }) {
+  const state = releaseState(bike);
+  const why = reason(state);
+  return (
+    <section class="bike-release" aria-label="Release">
+      <StampOf state={state} />
+      {why && <p class="bike-why">{why}</p>}
+      <Button icon="check" href={hrefOf({ at: 'release', bikeId: bike.bikeId })}>
+        Release
+      </Button>
+    </section>
+  );
+}

@@ -1,0 +1,57 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { spanShort } from '../../controls/timeLeft.ts';
+import type { Id } from '../../journal/entries.ts';
+import type { JointRow, WaitRow } from '../../journal/rows.ts';
+import { useNow } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { StartWait } from './StartWait.tsx';
+import { WaitSheet } from './WaitSheet.tsx';
+
+const names = { cure: 'Threadlocker cures', seal: 'Seal', adhesive: 'Adhesive sets', other: 'Wait' } as const;
+
+/** What cures, seals or settles on this bike, with the time left. */
+export function WaitsSection({
+  bikeId,
+  waits,
+  joints,
+}: {
+  bikeId: Id;
+  waits: WaitRow[];
+  joints: JointRow[];
+}) {
+  const nowMs = useNow(1000);
+  const [sheet, setSheet] = useState<'start' | Id>();
+  const opened = waits.find(({ waitId }) => waitId === sheet);
+  const jointOf = ({ jointId }: WaitRow) => joints.find((joint) => joint.jointId === jointId)?.name;
+  return (
+    <Fold label="Waits" end={waits.length} open={waits.length > 0}>
+      {waits.map((wait) => {
+        const leftMs = (wait.dueAtMs ?? nowMs) - nowMs;
+        const span = spanShort(Math.abs(leftMs));
+        const atSeal = wait.waitKind === 'seal' && wait.jointId;
+        return (
+          <ListRow
+            key={wait.waitId}
+            title={`${names[wait.waitKind]}: ${wait.title}`}
+            detail={jointOf(wait)}
+            state={leftMs > 0 ? 'waits' : 'due'}
+            stateWord={leftMs > 0 ? `${span} left` : `Over since ${span}`}
+            {...(atSeal
+              ? { href: hrefOf({ at: 'seal', jointId: atSeal }) }
+              : { onPress: () => setSheet(wait.waitId) })}
+          />
+        );
+      })}
+      <div class="bike-acts">
+        <Button icon="hourglass" onPress={() => setSheet('start')}>
+          Start a wait
+        </Button>
+      </div>
+      {sheet === 'start' && <StartWait bikeId={bikeId} onClose={() => setSheet(undefined)} />}
+      {opened && <WaitSheet wait={opened} jointName={jointOf(opened)} onClose={() => setSheet(undefined)} />}
+    </Fold>
+  );
+}

@@ -1,0 +1,32 @@
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Mark } from '../../controls/Mark.tsx';
+import type { JointRow } from '../../journal/rows.ts';
+import { unitLabel } from '../../mechanics/units.ts';
+import { rulingTarget } from '../bench/rulingTarget.ts';
+import { figureText } from '../bench/targetWords.ts';
+import { hrefOf } from '../route.ts';
+import { jointMark } from './jointMark.ts';
+
+/** A joint of a list: its state, its torque beside its target, and whether it keeps moving. */
+export function JointLine({ joint }: { joint: JointRow }) {
+  const mark = jointMark(joint);
+  const ruling = rulingTarget(joint.targets);
+  return (
+    <ListRow
+      title={joint.name}
+      detail={
+        <>
+          {ruling.ok && `Target ${figureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`}
+          {joint.moved >= 2 && (
+            <span class="joint-moved">
+              <Mark state="held" word={joint.moved === 2 ? 'Moved twice' : `Moved ${joint.moved} times`} />
+            </span>
+          )}
+        </>
+      }
+      state={mark.state}
+      stateWord={mark.word}
+      href={hrefOf({ at: 'joint', jointId: joint.jointId })}
+    />
+  );
+}
