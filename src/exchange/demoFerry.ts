@@ -1,181 +1,10 @@
-import type { Command } from '../journal/commands.ts';
 import { rideCheck } from '../standards/rideCheck.ts';
 import type { DemoPen } from './demo.ts';
-import {
-  bar,
-  buildAll,
-  celsius,
-  checkAll,
-  dry,
-  id,
-  joint,
-  judged,
-  mL,
-  nm,
-  printed,
-  table,
-} from './demoWords.ts';
+import { bar, buildAll, celsius, checkAll, id, joint, mL, nm, printed } from './demoWords.ts';
+import { ferryJoints, ferryParts, ferryTorques } from './ferryParts.ts';
 
 const BIKE = 'ferry';
 const here = { on: 'bike' as const, bikeId: id(BIKE) };
-
-type PartLine = [
-  key: string,
-  label: string,
-  name: string,
-  kind: string,
-  more?: Partial<Extract<Command, { type: 'add-part' }>>,
-];
-
-const parts: PartLine[] = [
-  [
-    'f-frame',
-    'F-001',
-    'Frame, 20-inch folding tug, steel',
-    'frame',
-    { serial: '4471', condition: 'repainted, hinge bushes new' },
-  ],
-  ['f-fork', 'F-002', 'Fork, steel, disc tabs', 'fork', {}],
-  ['f-headset', 'F-003', 'Headset, external', 'headset', {}],
-  ['f-stem', 'F-004', 'Stem, folding riser', 'stem', {}],
-  [
-    'f-bar',
-    'F-005',
-    'Flat bar',
-    'bar',
-    { origin: 'off-a-bike', originWords: 'an old town bike', unknown: 'age and falls before' },
-  ],
-  ['f-bb', 'F-006', 'Bottom bracket, threaded cups', 'bottom-bracket', {}],
-  ['f-cranks', 'F-007', 'Cranks, two-piece', 'cranks', {}],
-  ['f-pedals', 'F-008', 'Pedals, broad platform', 'pedals', { condition: 'good' }],
-  ['f-saddle', 'F-009', 'Saddle, sprung', 'saddle', { condition: 'worn in, rails straight' }],
-  ['f-post', 'F-010', 'Seatpost, long', 'seatpost', {}],
-  ['f-hub-front', 'F-011', 'Front hub, 6-bolt', 'front-hub', {}],
-  ['f-hub-rear', 'F-012', 'Rear hub', 'rear-hub', {}],
-  ['f-rim-front', 'F-013', 'Front rim, 406', 'rim', {}],
-  ['f-rim-rear', 'F-014', 'Rear rim, 406', 'rim', {}],
-  ['f-tyre-front', 'F-015', 'Front tyre, 50-406', 'tyre', {}],
-  ['f-tyre-rear', 'F-016', 'Rear tyre, 50-406', 'tyre', {}],
-  ['f-rotor', 'F-017', 'Rotor 160', 'rotor', { condition: '1.8 mm all round' }],
-  ['f-caliper', 'F-018', 'Front caliper', 'caliper', {}],
-  ['f-chain', 'F-019', 'Chain, 1/8', 'chain', {}],
-];
-
-const joints = [
-  joint(BIKE, 'f-j-spokes', 'spokes', 'Rear wheel spokes', ['f-rim-rear', 'f-hub-rear'], null, [], []),
-  joint(BIKE, 'f-j-bead-front', 'bead', 'Front tyre on rim', ['f-tyre-front', 'f-rim-front'], null, [], []),
-  joint(BIKE, 'f-j-bead-rear', 'bead', 'Rear tyre on rim', ['f-tyre-rear', 'f-rim-rear'], null, [], []),
-  joint(
-    BIKE,
-    'f-j-rotor',
-    'rotor',
-    'Rotor on front hub',
-    ['f-rotor', 'f-hub-front'],
-    ['M5', 6],
-    [printed('f-rotor', 4)],
-    [{ kind: 'threadlocker' }],
-  ),
-  joint(BIKE, 'f-j-headset', 'headset', 'Headset', ['f-headset', 'f-frame', 'f-fork'], null, []),
-  joint(
-    BIKE,
-    'f-j-stem',
-    'stem-steerer',
-    'Riser on steerer',
-    ['f-stem', 'f-fork'],
-    ['M6', 2],
-    [printed('f-stem', 9, 10)],
-  ),
-  joint(BIKE, 'f-j-bb', 'bottom-bracket', 'Bottom bracket cups', ['f-bb', 'f-frame'], null, [
-    table(38, 'threaded cups, 33.9 to 40.7'),
-  ]),
-  joint(
-    BIKE,
-    'f-j-post',
-    'seatpost',
-    'Seatpost in seat tube',
-    ['f-post', 'f-frame'],
-    ['M8', 1],
-    [judged(12)],
-  ),
-  joint(
-    BIKE,
-    'f-j-rails',
-    'saddle-rails',
-    'Saddle on post',
-    ['f-saddle', 'f-post'],
-    ['M6', 2],
-    [printed('f-post', 10)],
-  ),
-  joint(
-    BIKE,
-    'f-j-axle-front',
-    'front-axle',
-    'Front axle nuts',
-    ['f-hub-front', 'f-fork'],
-    ['3/8 × 26', 2],
-    [table(24, 'front axle nuts, 20.3 to 27.1')],
-  ),
-  joint(
-    BIKE,
-    'f-j-axle-rear',
-    'rear-axle',
-    'Rear axle nuts',
-    ['f-hub-rear', 'f-frame'],
-    ['3/8 × 26', 2],
-    [table(30, 'rear axle nuts, 27.1 to 33.9')],
-  ),
-  joint(
-    BIKE,
-    'f-j-pinch',
-    'crank-pinch',
-    'Left crank pinch bolts',
-    ['f-cranks', 'f-bb'],
-    ['M5', 2],
-    [printed('f-cranks', 12, 14)],
-  ),
-  joint(
-    BIKE,
-    'f-j-pedals',
-    'pedal',
-    'Pedals in cranks',
-    ['f-pedals', 'f-cranks'],
-    ['9/16 × 20', 2],
-    [table(36, 'pedals, 34.7 to 39.5')],
-  ),
-  joint(
-    BIKE,
-    'f-j-bar',
-    'bar-clamp',
-    'Bar in riser',
-    ['f-bar', 'f-stem'],
-    ['M5', 4],
-    [printed('f-stem', 5)],
-    dry,
-  ),
-  joint(
-    BIKE,
-    'f-j-caliper',
-    'caliper',
-    'Front caliper on fork',
-    ['f-caliper', 'f-fork'],
-    ['M6', 2],
-    [printed('f-caliper', 7)],
-  ),
-];
-
-const torques: Record<string, number> = {
-  'f-j-rotor': 4,
-  'f-j-stem': 9,
-  'f-j-bb': 38,
-  'f-j-post': 12,
-  'f-j-rails': 10,
-  'f-j-axle-front': 24,
-  'f-j-axle-rear': 30,
-  'f-j-pinch': 13,
-  'f-j-pedals': 36,
-  'f-j-bar': 5,
-  'f-j-caliper': 7,
-};
 
 const toolFor = (torqueNm: number) => (torqueNm <= 10 ? 'tool-small' : 'tool-large');
 
@@ -285,7 +114,7 @@ export async function ferry(pen: DemoPen): Promise<void> {
     about: '20-inch folding tug for the shopping and the train',
     demo: true,
   });
-  for (const [key, label, name, kind, more] of parts) {
+  for (const [key, label, name, kind, more] of ferryParts) {
     await pen.write({
       type: 'add-part',
       partId: id(key),
@@ -297,10 +126,10 @@ export async function ferry(pen: DemoPen): Promise<void> {
       ...more,
     });
   }
-  for (const made of joints) await pen.write(made);
+  for (const made of ferryJoints) await pen.write(made);
   await pen.write({ type: 'plan-steps', bikeId });
   pen.at(215, 90);
-  await buildAll(pen, BIKE, torques, { toolFor });
+  await buildAll(pen, BIKE, ferryTorques, { toolFor });
   pen.at(215, 200);
   await seal(pen, 'front', 60, 215);
   pen.at(214, 40);

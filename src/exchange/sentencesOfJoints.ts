@@ -48,7 +48,8 @@ function jointAbout(
   ].join('');
 }
 
-function sealWords(mark: SealMark): string {
+/** A mark of the sealing of a tyre, as the rest of a sentence. */
+export function sealWords(mark: SealMark): string {
   const read = (reading: {
     reading?: {
       pressure?: Parameters<typeof quantityWords>[0];

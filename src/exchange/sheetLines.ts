@@ -1,0 +1,117 @@
+import type { Id } from '../journal/entries.ts';
+import type { AsBuilt } from '../logbook.ts';
+import { cautions } from '../standards/releaseRules.ts';
+import { type Names, partCalled } from './names.ts';
+import { dayWords, remark } from './phrases.ts';
+import { dueText } from './sentencesOfWork.ts';
+import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
+import { sheetOfJoint } from './sheetOfJoint.ts';
+import { sheetOfPart } from './sheetOfPart.ts';
+import { riddenText, sheetOfRelease } from './sheetOfRelease.ts';
+
+/** What the sheet takes from outside the bike's own record. */
+export interface SheetCircumstances {
+  /** Who does the work, as set in the settings. */
+  doer: string;
+  /** Time zone in which dates are printed. */
+  zone: string;
+  /** Names of parts that are no longer on the bike. */
+  names: Names;
+}
+
+function standing({ bike }: AsBuilt, zone: string): SheetLine {
+  const { release, revoked } = bike ?? {};
+  if (!release) return loud('State', 'not released');
+  if (release.withdrawn !== undefined)
+    return loud('State', `release withdrawn.${remark('Why', release.withdrawn)}`);
+  if (release.statement === 'not-to-ride') return loud('State', 'signed as NOT to be ridden');
+  if (revoked?.releaseId === release.releaseId) {
+    return loud('State', `release revoked on ${dayWords(revoked.atMs, zone)} by later work`);
+  }
+  return field(
+    'State',
+    `released on ${dayWords(release.atMs, zone)}${release.statement === 'first-ride' ? ' for a first short ride' : ''}`,
+  );
+}
+
+function section(text: string, lines: SheetLine[], none: string): SheetLine[] {
+  return [{ is: 'section', text }, ...(lines.length > 0 ? lines : [field('None', none)])];
+}
+
+/**
+ * The as-built sheet of a bike: what it is made of, what was done to each joint, by what figures, when, with
+ * what and by whom; every release with what was open; and the content that `standards/entryContent.ts` lists.
+ * @param built the bike as it was at an instant
+ * @returns lines in the order of the paper; empty when there was no such bike yet
+ * @example sheetLines(built, { doer: 'the builder', zone: 'UTC', names })[0] //=> { is: 'title', text: 'Magpie, as built' }
+ */
+export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumstances): SheetLine[] {
+  const { bike, parts, joints, rides, open, releases, rechecks, defects, atMs } = built;
+  if (!bike) return [];
+  const here = new Map<Id, string>(parts.map(({ partId, name, label }) => [partId, partCalled(name, label)]));
+  const known: Names = {
+    ...names,
+    bike: (id) => (id === bike.bikeId ? bike.name : names.bike(id)),
+    part: (id) => here.get(id) ?? names.part(id),
+  };
+  const by = doer.trim() || 'not named in the settings';
+  const when = { zone, by, atMs };
+  const together = joints.filter(({ state }) => state !== 'apart');
+  const apart = joints.filter(
+    ({ state, partIds }) => state === 'apart' && partIds.every((id) => here.has(id)),
+  );
+  return [
+    { is: 'title', text: `${bike.name}, as built` },
+    field('As it was on', whenWords(atMs, zone)),
+    standing(built, zone),
+    field('Total time', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
+    ...(bike.about.trim() ? [field('About', bike.about.trim())] : []),
+    { is: 'caution', text: cautions.release },
+    ...section(
+      'Open items',
+      open.map(({ words, blocks }) => (blocks ? loud('Keeps it from riding', words) : field('Open', words))),
+      'nothing was open',
+    ),
+    ...section(
+      'Releases',
+      releases.toReversed().flatMap((release) => sheetOfRelease(release, built, zone)),
+      'never released',
+    ),
+    ...section(
+      'Joints',
+      together.flatMap((joint) => sheetOfJoint(joint, built, known, when)),
+      'no joints written down',
+    ),
+    ...(apart.length > 0
+      ? section(
+          'Taken apart',
+          apart.map(({ name, apartWhy }) => loud(name, apartWhy ?? 'no reason given')),
+          '',
+        )
+      : []),
+    ...section(
+      'Parts',
+      parts.flatMap((part) => sheetOfPart(part, zone, by)),
+      'no parts',
+    ),
+    ...section(
+      'Re-checks',
+      rechecks.map((recheck) => {
+        const due = recheck.dueAtMs !== undefined && recheck.dueAtMs <= atMs;
+        const text = `${recheck.title}: ${due ? 'due' : dueText(recheck)}, counted from ${dayWords(recheck.setAtMs, zone)}`;
+        return due ? loud('Next check', text) : field('Next check', text);
+      }),
+      'no check is set',
+    ),
+    ...section(
+      'Defects',
+      defects.map(({ words, restriction, foundAtMs, decision }) =>
+        loud(
+          decision === 'do-not-ride' ? 'Do not ride' : 'Ride within limits',
+          `${words}${restriction ? `, ${restriction}` : ''}, found ${dayWords(foundAtMs, zone)}`,
+        ),
+      ),
+      'none open',
+    ),
+  ];
+}

@@ -1,0 +1,82 @@
+import type { JointRow } from '../journal/rows.ts';
+import type { AsBuilt } from '../logbook.ts';
+import { jointKindRow } from '../standards/jointKinds.ts';
+import type { Names } from './names.ts';
+import { countWords, dayWords, listWords, numberWords, quantityWords, spanWords } from './phrases.ts';
+import { called } from './sentences.ts';
+import { betweenText, fastenerText, sealWords, targetText } from './sentencesOfJoints.ts';
+import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
+import { outcomeWords, toolWords } from './tradeWords.ts';
+
+interface When {
+  zone: string;
+  by: string;
+  atMs: number;
+}
+
+function workOn({ state, applied, fasteners, targets }: JointRow, { zone, by }: When): SheetLine[] {
+  if (state === 'hand-tight')
+    return [loud('Work done', 'tightened by hand only; its torque is still to come')];
+  if (!applied) {
+    const wanted = fasteners.length > 0 || targets.some(({ torque }) => torque);
+    return [
+      wanted
+        ? loud('Work done', 'no torque on record')
+        : field('Work done', 'put together, nothing to tighten'),
+    ];
+  }
+  const { applied: torque, bolts, passes, tool, marked, atMs } = applied;
+  return [
+    field(
+      'Work done',
+      `tightened to ${quantityWords(torque)}, ${countWords(bolts, 'bolt')}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark put across' : ''}`,
+    ),
+    field('Done on', whenWords(atMs, zone)),
+    field('Done by', by),
+    tool ? field('Tool', toolWords(tool)) : loud('Tool', 'none named'),
+  ];
+}
+
+function lockerOf({ locked }: JointRow, { zone, atMs }: When): SheetLine[] {
+  if (!locked) return [];
+  const cured = locked.curedAtMs <= atMs;
+  const text = `${locked.grade.replaceAll('-', ' ')}, on ${locked.surface.replaceAll('-', ' ')}, ${locked.primer ? 'with' : 'without'} primer, put on ${whenWords(locked.atMs, zone)}, ${cured ? 'cured since' : 'to be left until'} ${whenWords(locked.curedAtMs, zone)}`;
+  return [
+    cured ? field('Locker', text) : loud('Locker', `${text}, ${spanWords(locked.curedAtMs - atMs)} to go`),
+  ];
+}
+
+function foundAt({ found, moved }: JointRow, { zone }: When): SheetLine[] {
+  if (!found) return [];
+  const how = [
+    ...(found.movedAt ? [`at ${quantityWords(found.movedAt)}`] : []),
+    ...(found.turnedDeg === undefined ? [] : [`by ${numberWords(found.turnedDeg)}°`]),
+  ];
+  const often = moved > 1 ? `; ${countWords(moved, 'time')} now` : '';
+  const text = `${outcomeWords[found.outcome]}${how.length > 0 ? ` ${how.join(', ')}` : ''}${often}, looked at ${dayWords(found.atMs, zone)}`;
+  return [found.outcome === 'held' ? field('Found', text) : loud('Found', text)];
+}
+
+/** A joint on the sheet: what meets, what lies between, the figures and whose they are, what the hand gave. */
+export function sheetOfJoint(joint: JointRow, { seals }: AsBuilt, names: Names, when: When): SheetLine[] {
+  const { name, kind, partIds, between, fasteners, targets, matters, note, jointId } = joint;
+  const seal = seals.find((row) => row.jointId === jointId)?.marks.at(-1);
+  return [
+    { is: 'heading', text: name },
+    field(
+      'Kind',
+      `${jointKindRow(kind).label.toLowerCase()}${matters ? '; if it lets go, the rider can fall' : ''}`,
+    ),
+    field('Parts', listWords(partIds.map(called(names).part)) || 'none named'),
+    field('Between', betweenText(between, names) || 'nothing written down'),
+    ...(fasteners.length > 0 ? [field('Fasteners', fastenerText(fasteners))] : []),
+    ...(targets.length > 0
+      ? targets.map((target) => field('Data used', targetText(target, names)))
+      : [field('Data used', 'none')]),
+    ...workOn(joint, when),
+    ...foundAt(joint, when),
+    ...lockerOf(joint, when),
+    ...(seal ? [field('Seal', `${sealWords(seal)}, ${whenWords(seal.atMs, when.zone)}`)] : []),
+    ...(note?.trim() ? [field('Note', note.trim())] : []),
+  ];
+}

@@ -1,0 +1,55 @@
+import type { AsBuilt } from '../logbook.ts';
+import { rideCheck } from '../standards/rideCheck.ts';
+import { countWords, dayWords, listWords, numberWords } from './phrases.ts';
+import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
+
+type Release = AsBuilt['releases'][number];
+
+const statements: Record<string, string> = {
+  'first-ride': 'passed for a first short ride',
+  ride: 'passed to be ridden',
+  'not-to-ride': 'FAILED, not to be ridden',
+};
+
+/** @example riddenText({ count: 2, km: 12.5, minutes: 50 }) //=> '2 rides, 12.5 km, 50 minutes' */
+export const riddenText = ({ count, km, minutes }: Release['ridden']): string =>
+  `${countWords(count, 'ride')}, ${numberWords(km)} km, ${countWords(minutes, 'minute')}`;
+
+/** What was looked over for a release: everything since the one before it, the newest look at each group. */
+function lookedOver({ atMs }: Release, { inspections, releases }: AsBuilt): SheetLine {
+  const before = Math.max(
+    ...releases.map((other) => other.atMs).filter((other) => other < atMs),
+    Number.NEGATIVE_INFINITY,
+  );
+  const seen = new Map(
+    inspections.filter((look) => look.atMs > before && look.atMs <= atMs).map((look) => [look.groupId, look]),
+  );
+  if (seen.size === 0) return loud('Looked over', 'nothing on record');
+  const groups = [...seen.values()].map(({ groupId, items }) => {
+    const title = rideCheck.find(({ id }) => id === groupId)?.title ?? groupId;
+    const bad = items.filter(({ ok }) => !ok).length;
+    return `${title.toLowerCase()} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not as it should be` : ''})`;
+  });
+  const missing = rideCheck.filter(({ id }) => !seen.has(id)).map(({ title }) => title.toLowerCase());
+  const text = `check before riding: ${listWords(groups)}${missing.length > 0 ? `; not looked over: ${listWords(missing)}` : ''}`;
+  return missing.length > 0 ? loud('Looked over', text) : field('Looked over', text);
+}
+
+/** A release on the sheet: pass or fail, what it covers, what was looked over, and every item open that day. */
+export function sheetOfRelease(release: Release, built: AsBuilt, zone: string): SheetLine[] {
+  const { atMs, statement, covers, by, open, restrictions, ridden } = release;
+  const says = statements[statement] ?? statement;
+  return [
+    { is: 'heading', text: `Signed ${dayWords(atMs, zone)}` },
+    statement === 'not-to-ride' ? loud('Statement', says) : field('Statement', says),
+    field('This covers', covers.trim()),
+    lookedOver(release, built),
+    field('Signed on', whenWords(atMs, zone)),
+    field('Total time then', riddenText(ridden)),
+    field('Signed by', by.trim() || 'not named'),
+    ...(restrictions?.trim() ? [loud('Restrictions', restrictions.trim())] : []),
+    ...(open.length === 0
+      ? [field('Open then', 'nothing')]
+      : open.map(({ words }) => loud('Open then', words))),
+  ];
+}

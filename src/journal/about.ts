@@ -1,0 +1,234 @@
+import type { Face } from '../fit/face.ts';
+import type {
+  LengthUnit,
+  PressureUnit,
+  TemperatureUnit,
+  TorqueUnit,
+  Typed,
+  VolumeUnit,
+} from '../mechanics/units.ts';
+import type { JointKind } from '../standards/jointKinds.ts';
+import type { InstructionKind } from '../standards/recheckSchedule.ts';
+
+export type Id = string;
+
+/** Where a part is. On a bike, or on none. */
+export type Place =
+  | { on: 'shelf'; tag?: string }
+  | { on: 'bike'; bikeId: Id }
+  | { on: 'quarantine'; why: string }
+  | { on: 'scrapped'; how: string }
+  | { on: 'sold'; to?: string };
+
+export type Origin = 'bought-new' | 'bought-used' | 'off-a-bike' | 'gift' | 'found' | 'made' | 'unknown';
+
+/** What is known of a part apart from where it is. */
+export interface PartAbout {
+  /** The builder's own label, as written on the tag. */
+  label: string;
+  name: string;
+  /** A part kind of `fit/partKinds.ts`. */
+  kind: string;
+  serial?: string;
+  origin: Origin;
+  originWords?: string;
+  condition?: string;
+  /** What nobody knows about it; unknown life is not zero life. */
+  unknown?: string;
+  note?: string;
+  photoIds?: Id[];
+  faces?: Face[];
+  /** Which wheel it belongs to, where a bike has two of the kind. */
+  position?: 'front' | 'rear';
+  massG?: number;
+  /** Wear so far when it arrived, if anybody knows. */
+  kmBefore?: number | 'unknown';
+}
+
+export type TargetSource =
+  | 'printed-on-the-part'
+  | 'makers-document'
+  | 'mating-part'
+  | 'general-table'
+  | 'own-judgement'
+  | 'none';
+
+/** A torque asked for, by whom, and for which part. */
+export interface Target {
+  source: TargetSource;
+  torque?: Typed<TorqueUnit>;
+  /** Upper figure where a range is printed. */
+  upTo?: Typed<TorqueUnit>;
+  /** The part whose figure it is. */
+  partId?: Id;
+  /** Edition, page, photo: where the figure can be read again. */
+  reference?: string;
+}
+
+export type BetweenKind =
+  | 'dry'
+  | 'grease'
+  | 'assembly-paste'
+  | 'anti-seize'
+  | 'threadlocker'
+  | 'retaining-compound'
+  | 'adapter'
+  | 'shim'
+  | 'spacer'
+  | 'washer'
+  | 'other';
+
+/** What goes between the faces; a shim or adapter is a part and is named by its id. */
+export interface Between {
+  kind: BetweenKind;
+  partId?: Id;
+  words?: string;
+}
+
+export interface Fastener {
+  thread: string;
+  count: number;
+  hand: 'right' | 'left';
+  words?: string;
+}
+
+export interface JointAbout {
+  name: string;
+  kind: JointKind;
+  partIds: Id[];
+  between: Between[];
+  fasteners: Fastener[];
+  targets: Target[];
+  /** Brakes, steering, wheel retention, cranks and pedals, beads, seat: an entry here revokes a release. */
+  matters: boolean;
+  note?: string;
+}
+
+export type StepKind = 'fit' | 'torque' | 'press' | 'lock' | 'seat' | 'measure' | 'cut' | 'adjust' | 'check';
+
+export interface StepAbout {
+  kind: StepKind;
+  title: string;
+  detail?: string;
+  jointId?: Id;
+  partId?: Id;
+  /** Place in the list; a step put between two others takes the middle. */
+  rank: number;
+}
+
+export type WaitKind = 'cure' | 'seal' | 'adhesive' | 'other';
+
+/** The tool as it was that day; a later change of the tool's record does not touch it. */
+export interface ToolSnapshot {
+  toolId: Id;
+  name: string;
+  minNm?: number;
+  maxNm?: number;
+  lastCheckMs?: number;
+  state: 'checked' | 'check-overdue' | 'never-checked' | 'dropped';
+}
+
+export interface ToolAbout {
+  name: string;
+  minNm?: number;
+  maxNm?: number;
+  /** Tolerance class in per cent of the reading. */
+  tolerancePercent?: number;
+  lastCheckMs?: number;
+  checkBasis?: 'laboratory' | 'bench-check' | 'unknown';
+  checkEveryDays?: number;
+  droppedAtMs?: number | null;
+  note?: string;
+}
+
+export interface Reading {
+  pressure?: Typed<PressureUnit>;
+  temperature?: Typed<TemperatureUnit>;
+  gauge?: string;
+}
+
+export type SealMark =
+  | { mark: 'seated'; dry: boolean; beadLine: 'even' | 'uneven' | 'not-looked'; reading?: Reading }
+  | { mark: 'dry-reading'; reading: Reading }
+  | { mark: 'sealant'; sealantKind: string; amount: Typed<VolumeUnit> }
+  | { mark: 'spun-and-shaken' }
+  | { mark: 'laid-left' }
+  | { mark: 'laid-right' }
+  | { mark: 'soaped'; bubbles: 'none' | 'bead' | 'valve' | 'spoke-holes' | 'sidewall'; words?: string }
+  | { mark: 'reading'; reading: Reading }
+  | { mark: 'burped'; words?: string }
+  | { mark: 'pumped'; reading: Reading }
+  | { mark: 'let-down'; reading?: Reading }
+  | { mark: 'verdict'; verdict: 'holds' | 'still-sealing' | 'leaks' | 'will-not-seat'; words?: string };
+
+export type CutKind = 'file' | 'saw' | 'drill' | 'braze' | 'cold-set' | 'ream' | 'grind' | 'other';
+
+/** A one-way change: it belongs to the part for life. */
+export interface OneWayChange {
+  cut: CutKind;
+  where: string;
+  before: Typed<LengthUnit>;
+  after: Typed<LengthUnit>;
+  /** What is left: wall, web, metal in front of a slot. */
+  left?: Typed<LengthUnit>;
+  leftWords?: string;
+  how: string;
+  why: string;
+  rulesOut?: string;
+  photoIds?: Id[];
+  inspection?: { everyDays?: number; everyKm?: number; words: string };
+}
+
+export type Outcome = 'held' | 'moved' | 'turned';
+
+export interface RecheckAbout {
+  kind: InstructionKind;
+  title: string;
+  instruction: string;
+  jointId?: Id;
+  partId?: Id;
+  /** Due by whichever comes first; the instant is fixed when it is set, so a journey does not move it. */
+  dueDays?: number;
+  dueRides?: number;
+  dueKm?: number;
+  dueAtMs?: number;
+  /** Which turn of the schedule this is; 0 is the first. */
+  turn: number;
+  /** Rides and distance on the bike when it was set; counts start from there. */
+  ridesThen: number;
+  kmThen: number;
+}
+
+export interface OpenItem {
+  what:
+    | 'joint-open'
+    | 'hand-tight'
+    | 'no-torque-source'
+    | 'uncured'
+    | 'unsealed'
+    | 'step-open'
+    | 'step-skipped'
+    | 'recheck-overdue'
+    | 'defect'
+    | 'check-open'
+    | 'check-finding'
+    | 'fit-finding'
+    | 'moved-twice';
+  words: string;
+  jointId?: Id;
+  /** May not ride with it open. */
+  blocks: boolean;
+}
+
+export interface Settings {
+  torqueUnit: TorqueUnit;
+  pressureUnit: PressureUnit;
+  lengthUnit: LengthUnit;
+  temperatureUnit: TemperatureUnit;
+  distanceUnit: 'km' | '[mi_i]';
+  theme: 'as-the-phone' | 'light' | 'dark';
+  /** Who does the work; stands on the sheet. */
+  doer: string;
+  /** Own figures in place of the default re-check spans, by joint kind and turn. */
+  schedule?: Record<string, { rides?: number; km?: number; days?: number }>;
+}

@@ -1,0 +1,174 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+
+const top = fileURLToPath(new URL('../..', import.meta.url));
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name);
+    return statSync(path).isDirectory() ? filesBelow(path) : [path];
+  });
+}
+
+const sources = ['src', 'sw']
+  .flatMap((folder) => filesBelow(join(top, folder)))
+  .filter((path) => /\.tsx?$/.test(path));
+
+interface Wall {
+  folder: string;
+  may: string[];
+  mayTypes: string[];
+  packages: string[];
+}
+
+/** The import table of DEVELOPERS.md: what is written there is what holds. */
+function readTable(): Wall[] {
+  const text = readFileSync(join(top, 'DEVELOPERS.md'), 'utf8');
+  const rows = [...text.matchAll(/^\| (src\/\S+|sw) *\|(.*)\|$/gm)];
+  return rows.map(([, folder = '', cell = '']) => {
+    const wall: Wall = { folder, may: [], mayTypes: [], packages: [] };
+    for (const clause of cell.split(';').map((part) => part.trim())) {
+      const types = clause.startsWith('types of ');
+      for (const name of clause
+        .replace('types of ', '')
+        .split(',')
+        .map((part) => part.trim())) {
+        if (name === '') continue;
+        if (types) wall.mayTypes.push(name);
+        else if (name.startsWith('src/') || name === 'sw') wall.may.push(name);
+        else wall.packages.push(name);
+      }
+    }
+    return wall;
+  });
+}
+
+interface Import {
+  from: string;
+  /** Path from the top, or the name of a package. */
+  to: string;
+  typesOnly: boolean;
+}
+
+function importsOf(path: string): Import[] {
+  const text = readFileSync(path, 'utf8');
+  const from = relative(top, path);
+  const found = [
+    ...text.matchAll(/^(?:import|export) (type )?[^'"]*?from '([^']+)'/gm),
+    ...[...text.matchAll(/^import ()'([^']+)'/gm)],
+    ...[...text.matchAll(/typeof import\('([^']+)'\)/g)].map((match) => [match[0], 'type ', match[1]]),
+    ...[...text.matchAll(/(?<!typeof )import\('([^']+)'\)/g)].map((match) => [match[0], '', match[1]]),
+  ];
+  return found.map(([, type, to = '']) => ({
+    from,
+    to: to.startsWith('.')
+      ? relative(top, join(path, '..', to))
+      : to.startsWith('node:')
+        ? to
+        : packageName(to),
+    typesOnly: type === 'type ' || onlyTypes(text, to),
+  }));
+}
+
+function packageName(specifier: string): string {
+  return specifier
+    .split('/')
+    .slice(0, specifier.startsWith('@') ? 2 : 1)
+    .join('/');
+}
+
+/** `import { type A, type B } from` brings no code along. */
+function onlyTypes(text: string, to: string): boolean {
+  const statement = text.match(
+    new RegExp(`import \\{([^}]*)\\} from '${to.replaceAll(/[.*+?^$()|[\\]\\\\]/g, '\\\\$&')}'`),
+  );
+  const names = statement?.[1]
+    ?.split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  return names !== undefined && names.length > 0 && names.every((name) => name.startsWith('type '));
+}
+
+const walls = readTable();
+const wallOf = (path: string) => walls.find(({ folder }) => path === folder || path.startsWith(`${folder}/`));
+
+describe('the import table of DEVELOPERS.md', () => {
+  test('names every folder there is, and none that is not', () => {
+    const folders = new Set(
+      sources
+        .map((path) => relative(top, path))
+        .map((path) => (path.startsWith('sw/') ? 'sw' : path.split('/').slice(0, 2).join('/')))
+        .filter((path) => !['src/main.tsx', 'src/beside.ts'].includes(path)),
+    );
+    expect([...folders].sort()).toEqual(walls.map(({ folder }) => folder).sort());
+  });
+
+  test.each(walls.map((wall) => [wall.folder, wall] as const))('%s imports nothing else', (folder, wall) => {
+    const strays = sources
+      .filter((path) => wallOf(relative(top, path))?.folder === folder && !path.endsWith('precache.ts'))
+      .flatMap(importsOf)
+      .filter(({ to, typesOnly }) => {
+        if (to === folder || to.startsWith(`${folder}/`)) return false;
+        const inside = (names: string[]) => names.some((name) => to === name || to.startsWith(`${name}/`));
+        if (inside(wall.may) || wall.packages.includes(to)) return false;
+        return !(typesOnly && inside(wall.mayTypes));
+      })
+      .map(({ from, to }) => `${from} → ${to}`);
+    expect(strays).toEqual([]);
+  });
+});
+
+describe('pure folders', () => {
+  const pure = ['mechanics', 'standards', 'fit', 'planning', 'journal'].map((name) => `src/${name}/`);
+  const files = sources
+    .map((path) => relative(top, path))
+    .filter((path) => pure.some((folder) => path.startsWith(folder)));
+
+  test.each([
+    ['the clock', /\bDate\.now\b/],
+    ['today', /new Date\(\s*\)/],
+    ['chance', /Math\.random/],
+    ['the page', /\b(document|window|navigator|localStorage|indexedDB)\b(?=[.(])/],
+  ])('read no %s', (_name, pattern) => {
+    const strays = files.filter((path) =>
+      pattern.test(withoutComments(readFileSync(join(top, path), 'utf8'))),
+    );
+    expect(strays).toEqual([]);
+  });
+});
+
+function withoutComments(text: string): string {
+  return text.replaceAll(/\/\*[\s\S]*?\*\//g, '').replaceAll(/(?<!:)\/\/.*$/gm, '');
+}
+
+describe('the house', () => {
+  const all = ['src', 'sw', 'tests', 'public']
+    .flatMap((folder) => filesBelow(join(top, folder)))
+    .map((path) => relative(top, path));
+
+  test('no file is called util, helpers, common, misc or types', () => {
+    expect(all.filter((path) => /(^|\/)(utils?|helpers?|common|misc|types)\.\w+$/.test(path))).toEqual([]);
+  });
+
+  test('nothing is left open or switched off', () => {
+    const marks = /\b(TODO|FIXME|XXX|HACK)\b|@ts-ignore|@ts-nocheck|\b(describe|test|it)\.(skip|only|todo)\b/;
+    const strays = all
+      .filter((path) => /\.(tsx?|mjs|css|html)$/.test(path) && path !== 'tests/node/architecture.test.ts')
+      .filter((path) => marks.test(readFileSync(join(top, path), 'utf8')));
+    expect(strays).toEqual([]);
+  });
+
+  test('no address of another origin stands in what is shipped', () => {
+    const strays = [...sources, ...filesBelow(join(top, 'public'))]
+      .filter((path) => /\.(tsx?|css|html|webmanifest)$/.test(path))
+      .filter((path) => /https?:\/\/(?!www\.w3\.org\/)/.test(withoutComments(readFileSync(path, 'utf8'))));
+    expect(strays.map((path) => relative(top, path))).toEqual([]);
+  });
+
+  test('no file of the source is longer than 400 lines', () => {
+    const long = sources.filter((path) => readFileSync(path, 'utf8').split('\n').length > 400);
+    expect(long.map((path) => relative(top, path))).toEqual([]);
+  });
+});
