@@ -1,4 +1,4 @@
-import type { Id } from '../journal/entries.ts';
+import type { Id, OpenItem } from '../journal/entries.ts';
 import type { AsBuilt } from '../logbook.ts';
 import { cautions } from '../standards/releaseRules.ts';
 import { type Names, partCalled } from './names.ts';
@@ -34,6 +34,12 @@ function standing({ bike }: AsBuilt, zone: string): SheetLine {
   );
 }
 
+function openLine({ what, words, blocks }: OpenItem): SheetLine {
+  // A check clears the bike for one release; that it is undone says nothing against the last one.
+  if (what === 'check-open') return field('Before the next release', words);
+  return blocks ? loud('Keeps it from riding', words) : field('Open', words);
+}
+
 function section(text: string, lines: SheetLine[], none: string): SheetLine[] {
   return [{ is: 'section', text }, ...(lines.length > 0 ? lines : [field('None', none)])];
 }
@@ -67,11 +73,7 @@ export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumsta
     field('Total time', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
     ...(bike.about.trim() ? [field('About', bike.about.trim())] : []),
     { is: 'caution', text: cautions.release },
-    ...section(
-      'Open items',
-      open.map(({ words, blocks }) => (blocks ? loud('Keeps it from riding', words) : field('Open', words))),
-      'nothing was open',
-    ),
+    ...section('Open items', open.map(openLine), 'nothing was open'),
     ...section(
       'Releases',
       releases.toReversed().flatMap((release) => sheetOfRelease(release, built, zone)),

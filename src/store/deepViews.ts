@@ -1,8 +1,17 @@
-import type { Id, OpenItem } from '../journal/entries.ts';
-import { foldAll } from '../journal/fold.ts';
+import type { Entry, EntryOf, Id, OpenItem } from '../journal/entries.ts';
+import { effective, foldAll } from '../journal/fold.ts';
 import { MemoryRows } from '../journal/memoryRows.ts';
 import { openItems } from '../journal/openItems.ts';
-import type { BikeRow, JointRow, PartRow, RidesRow } from '../journal/rows.ts';
+import type {
+  BikeRow,
+  DefectRow,
+  JointRow,
+  PartRow,
+  RecheckRow,
+  ReleaseRow,
+  RidesRow,
+  SealRow,
+} from '../journal/rows.ts';
 import { upcast } from '../journal/upcasts.ts';
 import type { Database, JournalLine } from './database.ts';
 import * as read from './read.ts';
@@ -13,6 +22,33 @@ export interface AsBuilt {
   joints: JointRow[];
   rides: RidesRow | undefined;
   atMs: number;
+  seals: SealRow[];
+  defects: DefectRow[];
+  rechecks: RecheckRow[];
+  /** What was open at that instant, word for word. */
+  open: OpenItem[];
+  /** Every release until then, with what had been ridden when it was signed. */
+  releases: (ReleaseRow['releases'][number] & { ridden: Ridden })[];
+  /** What was looked over before riding, oldest first. */
+  inspections: { groupId: string; atMs: number; items: EntryOf<'ride-check-confirmed'>['items'] }[];
+}
+
+/** Total time in service: rides, distance and minutes. */
+export interface Ridden {
+  count: number;
+  km: number;
+  minutes: number;
+}
+
+function riddenUntil(entries: Entry[], bikeId: Id, atMs: number): Ridden {
+  const rides = entries.filter(
+    (entry) => entry.type === 'ride-logged' && entry.bikeId === bikeId && entry.happenedAtMs <= atMs,
+  ) as EntryOf<'ride-logged'>[];
+  return {
+    count: rides.length,
+    km: rides.reduce((sum, { km = 0 }) => sum + km, 0),
+    minutes: rides.reduce((sum, { minutes = 0 }) => sum + minutes, 0),
+  };
 }
 
 async function linesAt(db: Database, place: string): Promise<JournalLine[]> {
@@ -41,12 +77,24 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
     .map(({ entry }) => upcast(entry))
     .filter((entry) => entry.happenedAtMs <= atMs || entry.type === 'entry-corrected');
   foldAll(rows, entries);
+  const counted = effective(entries);
+  const releases = rows.get('release', bikeId)?.releases ?? [];
   return {
     bike: rows.get('bike', bikeId),
     parts: rows.group('part', `part@${bikeId}`),
     joints: rows.group('joint', `joint@${bikeId}`),
     rides: rows.get('rides', bikeId),
     atMs,
+    seals: rows.group('seal', `seal@${bikeId}`),
+    defects: rows.group('defect', `defect@${bikeId}`),
+    rechecks: rows.group('recheck', `recheck@${bikeId}`),
+    open: rows.get('bike', bikeId) ? openItems(rows, bikeId, atMs) : [],
+    releases: releases.map((release) => ({ ...release, ridden: riddenUntil(counted, bikeId, release.atMs) })),
+    inspections: counted.flatMap((entry) =>
+      entry.type === 'ride-check-confirmed' && entry.bikeId === bikeId
+        ? [{ groupId: entry.groupId, atMs: entry.happenedAtMs, items: entry.items }]
+        : [],
+    ),
   };
 }
 

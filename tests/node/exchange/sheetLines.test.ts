@@ -1,0 +1,66 @@
+import { expect, test } from 'vitest';
+import { type SheetLine, sheetText } from '../../../src/exchange/sheetLine.ts';
+import { sheetLines } from '../../../src/exchange/sheetLines.ts';
+import { cautions } from '../../../src/standards/releaseRules.ts';
+import { done } from '../logbook/openTestLogbook.ts';
+import { builtBike, circumstances, NINE } from './builtBike.ts';
+import { typed } from './everyEntry.ts';
+
+const HOUR_MS = 3_600_000;
+const textsOf = (lines: SheetLine[], label: string) =>
+  lines.flatMap((line) => (line.is === 'field' && line.label === label ? [line.text] : []));
+
+test('a sheet of an earlier instant knows nothing of what came later', async () => {
+  const { asBuilt, logbook } = await builtBike();
+  const early = sheetLines(await asBuilt(NINE + HOUR_MS / 2), circumstances);
+  expect(textsOf(early, 'Work done')).toEqual(['no torque on record']);
+  expect(textsOf(early, 'State')).toEqual(['not released']);
+  expect(textsOf(early, 'Total time')).toEqual(['0 rides, 0 km, 0 minutes']);
+  expect(sheetLines(await asBuilt(NINE - HOUR_MS), circumstances)).toEqual([]);
+  logbook.close();
+});
+
+test('target, applied and found stand as three values, each as it was typed', async () => {
+  const { asBuilt, logbook, clock } = await builtBike();
+  await done(logbook, {
+    type: 'find-torque',
+    jointId: 'j1',
+    outcome: 'moved',
+    way: 'tightening',
+    movedAt: typed('4,1', 'N.m'),
+  });
+  const lines = sheetLines(await asBuilt(clock.nowMs), circumstances);
+  expect(textsOf(lines, 'Data used')[0]).toContain('5 N·m, printed on the part');
+  expect(textsOf(lines, 'Work done')[0]).toContain('5,2 N·m');
+  expect(textsOf(lines, 'Found')[0]).toContain('moved before the target was reached at 4,1 N·m');
+  // 43.11: later work ends what an earlier signature said.
+  expect(textsOf(lines, 'State')[0]).toMatch(/^release revoked on 3 May 2026/);
+  logbook.close();
+});
+
+test('a part that has left is not on the sheet, and what it was joined to stands as taken apart only while all of it is here', async () => {
+  const { asBuilt, logbook, clock } = await builtBike();
+  await done(logbook, { type: 'take-joint-apart', jointId: 'j1', why: 'paint' });
+  const apart = sheetLines(await asBuilt(clock.nowMs), circumstances);
+  expect(textsOf(apart, 'Stem on steerer')).toEqual(['paint']);
+  clock.nowMs += HOUR_MS;
+  await done(logbook, { type: 'move-part', partId: 'p2', to: { on: 'shelf' } });
+  const moved = sheetLines(await asBuilt(clock.nowMs), circumstances);
+  const named = moved.flatMap((line) =>
+    line.is === 'heading' ? line.text : line.is === 'field' ? line.label : [],
+  );
+  expect(named).toContain('Frame (P-001)');
+  expect(named.filter((text) => text.includes('Stem'))).toEqual([]);
+  logbook.close();
+});
+
+test('the caution stands on the sheet once, and the plain text holds every line', async () => {
+  const { asBuilt, logbook, clock } = await builtBike();
+  const lines = sheetLines(await asBuilt(clock.nowMs), circumstances);
+  expect(lines.filter(({ is }) => is === 'caution')).toEqual([{ is: 'caution', text: cautions.release }]);
+  const text = sheetText(lines);
+  for (const line of lines) expect(text).toContain(line.text);
+  expect(text.split(cautions.release)).toHaveLength(2);
+  expect(text).not.toMatch(/undefined|NaN|\[object/);
+  logbook.close();
+});
