@@ -1,10 +1,9 @@
 import type { Face } from '../face.ts';
-import { readingOf, traitOf } from '../reading.ts';
+import { readingOf } from '../reading.ts';
 import { askFor, mm, type Rule, unknown } from '../rule.ts';
 import type { Judgement } from '../verdict.ts';
 import { sizedRule } from './sized.ts';
-
-const encyclopaedia = 'en.wikipedia.org, ISO 5775';
+import { tyreRule } from './tyreRule.ts';
 
 function spokesMatch(hub: Face, rim: Face): Judgement {
   const holes = [readingOf(hub, 'holesCount'), readingOf(rim, 'holesCount')] as const;
@@ -18,30 +17,6 @@ function spokesMatch(hub: Face, rim: Face): Judgement {
     : { meets: 'no', because: `${holes[0].mid} holes in the hub, ${holes[1].mid} in the rim.` };
 }
 
-function tyreOnRim(rim: Face, tyre: Face): Judgement {
-  const seats = [readingOf(rim, 'beadSeatMm'), readingOf(tyre, 'beadSeatMm')] as const;
-  if (!seats[0] || !seats[1])
-    return unknown('The bead seat diameter of one of them is missing.', [
-      ...(seats[0] ? [] : [askFor(rim, 'beadSeatMm')]),
-      ...(seats[1] ? [] : [askFor(tyre, 'beadSeatMm')]),
-    ]);
-  if (seats[0].mid !== seats[1].mid)
-    return {
-      meets: 'no',
-      because: `Tyre for ${seats[1].mid}, rim of ${seats[0].mid}: near is not equal, whatever the inches say.`,
-      source: encyclopaedia,
-      known: 'seen',
-    };
-  if (traitOf(rim, 'bead') === 'straight' && traitOf(tyre, 'tubeless') === 'no')
-    return {
-      meets: 'no',
-      because: 'A rim with straight walls holds only a tyre that is marked for it.',
-      source: 'extract of BS ISO 5775-2:2015 on straight side rims; the refusal is our own',
-      known: 'proposal',
-    };
-  return { meets: 'yes', because: `Both are ${seats[0].mid}.`, source: encyclopaedia, known: 'seen' };
-}
-
 /** Hub, rim, tyre, valve. */
 export const wheelRules: readonly Rule[] = [
   {
@@ -53,15 +28,7 @@ export const wheelRules: readonly Rule[] = [
     known: 'proposal',
     judge: spokesMatch,
   },
-  {
-    topic: 'tyre-on-rim',
-    first: 'rim-seat',
-    second: 'tyre-bead',
-    risk: 'A tyre that is nearly the size jumps off the rim.',
-    source: encyclopaedia,
-    known: 'seen',
-    judge: tyreOnRim,
-  },
+  tyreRule,
   {
     topic: 'tyre-in-frame',
     first: 'tyre-room',

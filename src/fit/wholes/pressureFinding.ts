@@ -1,16 +1,22 @@
+import { type CeilingGround, type CeilingRefusal, pressureCeiling } from '../../mechanics/pressureCeiling.ts';
 import { type Finding, finding } from '../finding.ts';
 import { mayTouch, type PilePart } from '../pile.ts';
 import { facesOf } from '../placed.ts';
-import { pressureCeiling } from '../pressureCeiling.ts';
 import { readingOf, traitOf } from '../reading.ts';
 import { askFor } from '../rule.ts';
 
-const limitedBy = {
+const limitedBy: Record<CeilingGround, string> = {
   tyre: 'printed on the tyre',
   rim: 'printed on the rim',
-  'straight-walls': 'a rim with straight walls',
-  'unmarked-tubeless': 'sealant in a tyre not marked for it',
-} as const;
+  'straight-side': 'a rim with straight walls',
+  'not-marked-tubeless': 'sealant in a tyre not marked for it',
+};
+
+const refused: Record<CeilingRefusal, string> = {
+  'no-limit-printed': 'The tyre does not say how much it bears.',
+  'straight-side-needs-a-tubeless-tyre': 'No pressure is right for this tyre on straight walls.',
+  'tyre-wider-than-the-rim-table': 'The rim maker gives no pressure for a tyre this wide.',
+};
 
 /** The pressure each tyre may be given on its rim. A bike with nothing printed is asked about. */
 export function pressureFindings(parts: readonly PilePart[]): Finding[] {
@@ -20,28 +26,38 @@ export function pressureFindings(parts: readonly PilePart[]): Finding[] {
       .map((tyre) => {
         const rimMax = readingOf(rim.face, 'maxPressureBar');
         const tyreMax = readingOf(tyre.face, 'maxPressureBar');
-        const ceiling = pressureCeiling({
-          tyreMaxBar: tyreMax?.mid ?? null,
-          rimMaxBar: rimMax?.mid ?? null,
-          straightWalls: traitOf(rim.face, 'bead') === 'straight',
-          unmarkedTubeless:
-            traitOf(tyre.face, 'run') === 'sealant' && traitOf(tyre.face, 'tubeless') !== 'yes',
-        });
+        const width = readingOf(tyre.face, 'widthMm');
+        const asks = [
+          ...(tyreMax ? [] : [askFor(tyre.face, 'maxPressureBar')]),
+          ...(rimMax ? [] : [askFor(rim.face, 'maxPressureBar')]),
+          ...(width ? [] : [askFor(tyre.face, 'widthMm')]),
+        ];
         const rest = {
+          asks,
           risk: 'A tyre blown off its rim takes fingers and eyes.',
           source: "lowest maximum wins: a tyre maker's page on straight-wall rims",
           known: 'seen',
         } as const;
-        const missing = [
-          ...(tyreMax ? [] : [askFor(tyre.face, 'maxPressureBar')]),
-          ...(rimMax ? [] : [askFor(rim.face, 'maxPressureBar')]),
-        ];
-        return finding('pressure-ceiling', [rim.ref, tyre.ref], {
-          outcome: ceiling ? 'fits' : 'not-known',
-          because: ceiling
-            ? `At most ${ceiling.bar} bar: ${limitedBy[ceiling.by]}.`
-            : 'Neither tyre nor rim says how much it bears.',
-          asks: missing,
+        const refs = [rim.ref, tyre.ref];
+        if (!width)
+          return finding('pressure-ceiling', refs, {
+            outcome: 'not-known',
+            because: 'The pressure a rim bears falls with the width of the tyre, and that is missing.',
+            ...rest,
+          });
+        const ceiling = pressureCeiling({
+          ...(tyreMax ? { tyreMaxBar: tyreMax.mid } : {}),
+          ...(rimMax ? { rimMax: rimMax.mid } : {}),
+          tyreWidthMm: width.mid,
+          straightSide: traitOf(rim.face, 'bead') === 'straight',
+          markedTubeless: traitOf(tyre.face, 'tubeless') === 'yes',
+          withoutTube: traitOf(tyre.face, 'run') === 'sealant',
+        });
+        return finding('pressure-ceiling', refs, {
+          outcome: ceiling.ok ? 'fits' : 'not-known',
+          because: ceiling.ok
+            ? `At most ${ceiling.ceilingBar} bar: ${limitedBy[ceiling.decidedBy]}.`
+            : refused[ceiling.reason],
           ...rest,
         });
       }),

@@ -165,6 +165,33 @@ describe('what follows from several parts together', () => {
     expect(hub?.notes[1]).toContain('it meets the frame');
   });
 
+  test('pressure: 40 psi (2.75 bar) rules a tyre not marked tubeless, below the printed 3.5 and 4.0', () => {
+    const [front] = outcomeOf(magpie, 'pressure-ceiling');
+    expect(front?.because).toContain('At most 2.75 bar');
+    const printedNothing = magpie.map((part) => ({
+      ...part,
+      faces: part.faces.map((face) => {
+        const { maxPressureBar: _, ...nominal } = face.nominal;
+        return { ...face, nominal };
+      }),
+    }));
+    expect(outcomeOf(printedNothing, 'pressure-ceiling')[0]?.outcome).toBe('not-known');
+  });
+
+  test('a rim nobody measured leaves the tyre width open', () => {
+    const parts = magpie.map((part) => ({
+      ...part,
+      faces: part.faces.map((face) => {
+        const { innerWidthMm: _, ...nominal } = face.nominal;
+        return { ...face, nominal };
+      }),
+    }));
+    expect(outcomeOf(parts, 'tyre-on-rim')[0]).toMatchObject({
+      outcome: 'not-known',
+      asks: [{ kind: 'rim-seat', key: 'innerWidthMm' }],
+    });
+  });
+
   test('twins are refused', () => {
     const [frame] = magpie;
     if (!frame) throw new Error('the pile is empty');

@@ -303,6 +303,26 @@ test('a head tube and a saddle never meet', () => {
   expect(mates(named('head-tube-upper', 'EC30/25.4'), named('saddle-mount', 'two-rail'))).toBeUndefined();
 });
 
+const rim = (innerWidthMm: number, bead = 'hooked') =>
+  face('rim-seat', { beadSeatMm: 622, innerWidthMm }, { traits: { bead } });
+const tyre = (widthMm: number, tubeless = 'yes') =>
+  face('tyre-bead', { beadSeatMm: 622, widthMm }, { traits: { tubeless } });
+const etrto = 'German cycling FAQ, table as of 2006';
+
+test.each([
+  [`${etrto}: 28 on 19`, rim(19), tyre(28), 'fits', 0],
+  [`${etrto}: 25 on 19 is outside`, rim(19), tyre(25), 'not-known', 0],
+  [`${etrto}: 50 on 17 is inside, but more than twice the rim`, rim(17), tyre(50), 'fits', 1],
+  [`${etrto}: 35 on 25 is outside`, rim(25), tyre(35), 'not-known', 0],
+  ["tyre seller's article: 38 on 17 to 27, later than 2006", rim(25), tyre(38), 'fits', 0],
+  ['straight walls and a tyre not marked for them', rim(23, 'straight'), tyre(47, 'no'), 'does-not-fit', 0],
+  ['road.cc: 28 on 25 straight walls; 29 is the least', rim(25, 'straight'), tyre(28), 'does-not-fit', 0],
+] as const)('%s', (_, one, other, outcome, notes) => {
+  const verdict = mates(one, other);
+  expect(verdict?.outcome).toBe(outcome);
+  expect(verdict?.notes.length).toBe(notes);
+});
+
 describe('measured beats printed, within the band of the caliper', () => {
   const measuredBar = (value: number, uncertaintyMm?: number) =>
     face('bar-centre', { diameterMm: 31.8 }, { measured: { diameterMm: caliper(value, uncertaintyMm) } });

@@ -1,0 +1,90 @@
+import { straightSideWidthBreaks } from '../../mechanics/pressureCeiling.ts';
+import { beadSeatsMatch, widthOnRim } from '../../mechanics/tyreFit.ts';
+import { widthTables } from '../../standards/tyreWidths.ts';
+import type { Face } from '../face.ts';
+import { readingOf, traitOf } from '../reading.ts';
+import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { Judgement } from '../verdict.ts';
+
+const encyclopaedia = { source: 'en.wikipedia.org, ISO 5775', known: 'seen' } as const;
+const straightWalls = {
+  source:
+    'extract of BS ISO 5775-2:2015 and pages of tyre makers on straight side rims; the refusal is our own',
+  known: 'proposal',
+} as const;
+
+/** What the editions at hand say about a width; where none allows it, the rim maker's own figure decides. */
+function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
+  const verdicts = widthTables.map((table) => ({
+    ...widthOnRim(table, tyreMm, rimMm),
+    source: table.source,
+  }));
+  const words = `${mm(tyreMm)} tyre on ${mm(rimMm)} inside`;
+  const said = verdicts.filter(({ answer }) => answer !== 'not-in-this-table');
+  const editions = said.map(({ answer, edition }) => `${answer} in the table ${edition}`).join(', ');
+  const source = said.map((verdict) => verdict.source).join('; ') || encyclopaedia.source;
+  if (said.length > 0 && said.every(({ answer }) => answer === 'outside'))
+    return {
+      ...unknown(`${words}: ${editions}; only the rim maker's own figure can allow it.`, [
+        askFor(rim, 'innerWidthMm'),
+      ]),
+      source,
+      known: 'seen',
+    };
+  const wide = verdicts.some(({ wideForRim }) => wideForRim);
+  return {
+    meets: 'yes',
+    because: said.length > 0 ? `${words}: ${editions}.` : `${words}: in no table at hand.`,
+    notes: wide
+      ? ['Wider than twice the rim: at low pressure it squirms and lets go of the rim sooner.']
+      : [],
+    source,
+    known: 'seen',
+  };
+}
+
+function tyreOnRim(rim: Face, tyre: Face): Judgement {
+  const [rimSeat, tyreSeat] = [readingOf(rim, 'beadSeatMm'), readingOf(tyre, 'beadSeatMm')];
+  if (!rimSeat || !tyreSeat)
+    return unknown('The bead seat diameter of one of them is missing.', [
+      ...(rimSeat ? [] : [askFor(rim, 'beadSeatMm')]),
+      ...(tyreSeat ? [] : [askFor(tyre, 'beadSeatMm')]),
+    ]);
+  if (!beadSeatsMatch(tyreSeat.mid, rimSeat.mid).ok)
+    return {
+      meets: 'no',
+      because: `Tyre for ${tyreSeat.mid}, rim of ${rimSeat.mid}: near is not equal, whatever the inches say.`,
+      ...encyclopaedia,
+    };
+  const straight = traitOf(rim, 'bead') === 'straight';
+  if (straight && traitOf(tyre, 'tubeless') === 'no')
+    return {
+      meets: 'no',
+      because: 'A rim with straight walls holds only a tyre that is marked for it.',
+      ...straightWalls,
+    };
+  const [rimWidth, tyreWidth] = [readingOf(rim, 'innerWidthMm'), readingOf(tyre, 'widthMm')];
+  if (!rimWidth || !tyreWidth)
+    return unknown(`Both are ${rimSeat.mid}; whether the widths go together is open.`, [
+      ...(rimWidth ? [] : [askFor(rim, 'innerWidthMm')]),
+      ...(tyreWidth ? [] : [askFor(tyre, 'widthMm')]),
+    ]);
+  if (straight && straightSideWidthBreaks(tyreWidth.mid, rimWidth.mid).length > 0)
+    return {
+      meets: 'no',
+      because: `${mm(tyreWidth.mid)} is too narrow for straight walls ${mm(rimWidth.mid)} apart.`,
+      ...straightWalls,
+    };
+  // The table counts whole millimetres; a caliper between two rows belongs to the nearer one.
+  return byWidth(rim, Math.round(rimWidth.mid), Math.round(tyreWidth.mid));
+}
+
+/** Tyre and rim: one bead seat, and a width some edition of the table allows. */
+export const tyreRule: Rule = {
+  topic: 'tyre-on-rim',
+  first: 'rim-seat',
+  second: 'tyre-bead',
+  risk: 'A tyre that is nearly the size jumps off the rim.',
+  ...encyclopaedia,
+  judge: tyreOnRim,
+};
