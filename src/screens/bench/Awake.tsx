@@ -1,0 +1,28 @@
+import { useEffect, useState } from 'preact/hooks';
+import { Icon } from '../../controls/Icon.tsx';
+import { type AwakeState, keepAwake } from '../../sensing/wakeLock.ts';
+
+/** Keeps the screen on for as long as it is drawn, and says whether that works. */
+export function Awake() {
+  const [state, setState] = useState<AwakeState>('released');
+  useEffect(() => {
+    const kept = keepAwake(setState);
+    return () => void kept.release();
+  }, []);
+  if (state === 'released') return null;
+  if (state === 'held')
+    return (
+      <p class="bench-awake small">
+        <Icon name="sun" sizePx={20} />
+        The screen stays on
+      </p>
+    );
+  return (
+    <p class="bench-awake bench-loud" role="status">
+      <Icon name="moon" sizePx={24} />
+      {state === 'lost'
+        ? 'The screen may go dark: the phone has stopped keeping it on. What you count stays.'
+        : 'This browser cannot keep the screen on. Set a longer screen time in the phone.'}
+    </p>
+  );
+}

@@ -1,0 +1,145 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Stamp } from '../../controls/Stamp.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import { whenText } from '../dayText.ts';
+import { useRun } from '../door.tsx';
+import { quantityText } from '../quantityText.ts';
+import { hrefOf } from '../route.ts';
+import { BenchFrame } from './BenchFrame.tsx';
+import { useBenchKeys } from './benchKeys.ts';
+import { ReasonSheet, reopenReasons } from './ReasonSheet.tsx';
+import { StepFoot } from './StepFoot.tsx';
+import type { StepProps } from './stepProps.ts';
+import { stepMark, stepWords } from './stepWords.ts';
+import { Tile } from './Tile.tsx';
+
+/** What was logged at the step, in a few lines under the stamp. */
+function logged({ step, joint, view, settings }: StepProps): { word?: string; lines: string[] } {
+  const when = step.doneAtMs === undefined ? [] : [whenText(step.doneAtMs)];
+  const applied = joint?.applied;
+  if (step.kind === 'torque' && applied && applied.entryId === step.doneBy) {
+    const { bolts, passes, tool, marked, between } = applied;
+    const counted = `${bolts} ${bolts === 1 ? 'bolt' : 'bolts'}, ${passes === 1 ? '1 pass' : `${passes} passes`}`;
+    const with_ = [
+      tool ? tool.name : 'No tool named',
+      between?.replace('-', ' '),
+      marked ? 'paint mark' : undefined,
+    ];
+    return {
+      lines: [
+        quantityText(applied.applied, settings.torqueUnit),
+        ...when,
+        counted,
+        with_.filter((word) => word !== undefined).join(', '),
+      ],
+    };
+  }
+  const locked = joint?.locked;
+  if (step.kind === 'lock' && locked && locked.entryId === step.doneBy) {
+    const wait = view.waits.find(({ waitId }) => waitId === locked.waitId);
+    const due = wait?.endedAtMs === undefined ? (wait?.dueAtMs ?? locked.curedAtMs) : undefined;
+    return {
+      word: 'Put on',
+      lines: [...when, ...(due === undefined ? [] : [`Leave alone until ${whenText(due)}`])],
+    };
+  }
+  return { word: 'Done', lines: when };
+}
+
+/** A step that is done or skipped: what was logged, the way to correct it, and the way to do it again. */
+export function ClosedStep(props: StepProps & { justSaved: boolean }) {
+  const { view, step, index, joint, justSaved, onShow, onBack, onNext, onUndo } = props;
+  const [asking, setAsking] = useState(false);
+  const { run, save, clear } = useRun();
+  const words = stepWords(step.kind);
+  const mark = stepMark[step.state];
+  const skipped = step.state === 'skipped';
+  const { word, lines } = logged(props);
+  const place = step.jointId ? `j:${step.jointId}` : `b:${view.bike.bikeId}`;
+  const reopen = async (why: string) => {
+    const command = { type: 'reopen-step', stepId: step.stepId, why } as const;
+    if (await run(command, { undo: `Open again: ${step.title}` })) setAsking(false);
+  };
+  useBenchKeys({ next: onNext, back: onBack, undo: () => void onUndo() });
+  return (
+    <BenchFrame
+      view={view}
+      index={index}
+      onShow={onShow}
+      actions={
+        <StepFoot
+          save={justSaved ? { is: 'saved', entries: [] } : save.is === 'saved' ? { is: 'idle' } : save}
+          main={
+            skipped ? (
+              <Button kind="main" size="greasy" icon="undo" onPress={() => void reopen('Doing it after all')}>
+                Do it now
+              </Button>
+            ) : (
+              ''
+            )
+          }
+          onBack={onBack}
+          onNext={onNext}
+        />
+      }
+    >
+      <StepCard
+        title={step.title}
+        icon={words.icon}
+        state={mark.state}
+        stateWord={mark.word}
+        caption={words.order}
+      >
+        {skipped ? (
+          <div>
+            <Stamp kind="held" word="Skipped" line={step.why} />
+          </div>
+        ) : (
+          <div>
+            <Stamp kind="applied" {...(word ? { word } : {})} line={lines[0]} />
+            {lines.slice(1).map((line) => (
+              <p key={line} class="bench-read">
+                {line}
+              </p>
+            ))}
+          </div>
+        )}
+        {joint?.state === 'hand-tight' && <p class="bench-loud">The joint is hand-tight now.</p>}
+        <div class="tiles">
+          {!skipped && (
+            <Tile icon="pencil" href={hrefOf({ at: 'history', place })}>
+              Correct it
+            </Tile>
+          )}
+          {!skipped && (
+            <Tile
+              icon="undo"
+              onPress={() => {
+                clear();
+                setAsking(true);
+              }}
+            >
+              Open again
+            </Tile>
+          )}
+          {joint && (
+            <Tile icon="lookup" href={hrefOf({ at: 'joint', jointId: joint.jointId })}>
+              Joint
+            </Tile>
+          )}
+        </div>
+      </StepCard>
+      {asking && (
+        <ReasonSheet
+          title={`Open again: ${step.title}`}
+          presets={reopenReasons}
+          act="Open it for this reason"
+          save={save}
+          onReason={(why) => void reopen(why)}
+          onClose={() => setAsking(false)}
+        />
+      )}
+    </BenchFrame>
+  );
+}

@@ -1,0 +1,82 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { PhotoFull } from '../../controls/PhotoFull.tsx';
+import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
+import { useRun } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { NoteSheet } from './NoteSheet.tsx';
+import { ReasonSheet, skipReasons } from './ReasonSheet.tsx';
+import type { Gathered } from './stepDraft.ts';
+import type { StepProps } from './stepProps.ts';
+import { Tile } from './Tile.tsx';
+
+export interface ExtrasProps extends Pick<StepProps, 'step' | 'joint' | 'onLogged'> {
+  gathered: Gathered;
+  /** Tiles of this kind of step alone; they come first. */
+  children?: ComponentChildren;
+}
+
+/** What can go with any step: a photo, a note, a reason to skip it, a look at the joint. */
+export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProps) {
+  const { draft, change, photos, addPhoto, photoProblem } = gathered;
+  const [open, setOpen] = useState<'note' | 'skip'>();
+  const [shown, setShown] = useState<number>();
+  const { run, save } = useRun();
+  const prints = photos.map((photo, index) => ({
+    id: photo.photoId,
+    photo,
+    alt: `${step.title}, ${index + 1}`,
+  }));
+  const skip = async (why: string) => {
+    const command = { type: 'skip-step', stepId: step.stepId, why } as const;
+    const entries = await run(command, { undo: `Skipped: ${step.title}` });
+    if (!entries) return;
+    gathered.clear();
+    onLogged(entries);
+  };
+  return (
+    <>
+      <div class="tiles">
+        {children}
+        <Tile
+          icon="camera"
+          onFile={addPhoto}
+          value={photos.length > 0 ? `${photos.length} taken` : undefined}
+        >
+          Photo
+        </Tile>
+        <Tile icon="note" onPress={() => setOpen('note')} value={draft.note.trim() || undefined}>
+          Note
+        </Tile>
+        <Tile icon="flag" onPress={() => setOpen('skip')}>
+          Skip
+        </Tile>
+        {joint && (
+          <Tile icon="lookup" href={hrefOf({ at: 'joint', jointId: joint.jointId })}>
+            Joint
+          </Tile>
+        )}
+      </div>
+      {photoProblem && (
+        <p class="bench-loud" role="alert">
+          {photoProblem}
+        </p>
+      )}
+      {photos.length > 0 && <PhotoStrip photos={prints} onOpen={setShown} />}
+      <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
+      {open === 'note' && (
+        <NoteSheet note={draft.note} onNote={(note) => change({ note })} onClose={() => setOpen(undefined)} />
+      )}
+      {open === 'skip' && (
+        <ReasonSheet
+          title={`Skip: ${step.title}`}
+          presets={skipReasons}
+          act="Skip for this reason"
+          save={save}
+          onReason={(why) => void skip(why)}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,73 @@
+import { Button } from '../../controls/Button.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import type { StepRow } from '../../journal/rows.ts';
+import { useRun } from '../door.tsx';
+import { BenchFrame, type BenchView } from './BenchFrame.tsx';
+import { anyCounted, uncounted } from './boltCount.ts';
+import { SaveLine } from './SaveLine.tsx';
+import { useStepDraft } from './stepDraft.ts';
+import type { StepProps } from './stepProps.ts';
+import { stepWords } from './stepWords.ts';
+
+/** Kinds whose doing is logged by a bare tick; the others want a number or a choice, so they are never logged from here. */
+const TICKED: readonly StepRow['kind'][] = ['fit', 'press', 'seat', 'cut', 'adjust', 'check'];
+
+export interface InterruptedProps extends Pick<StepProps, 'step' | 'index' | 'onShow' | 'onLogged'> {
+  view: BenchView;
+  /** On to the step. */
+  onStep: () => void;
+}
+
+/** After a break nobody trusts a half memory: asks what became of the step that was open. */
+export function Interrupted({ view, step, index, onShow, onLogged, onStep }: InterruptedProps) {
+  const { run, save } = useRun();
+  const { draft, change } = useStepDraft(step.stepId, undefined);
+  const words = stepWords(step.kind);
+  const ticked = TICKED.includes(step.kind);
+  const yes = async () => {
+    if (!ticked) return onStep();
+    if (save.is === 'saving') return;
+    const command = { type: 'finish-step', stepId: step.stepId } as const;
+    const entries = await run(command, { undo: `Done: ${step.title}` });
+    if (entries) onLogged(entries);
+  };
+  const anew = () => {
+    if (anyCounted(draft)) change(uncounted);
+    onStep();
+  };
+  return (
+    <BenchFrame
+      view={view}
+      index={index}
+      onShow={onShow}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            wide
+            size="greasy"
+            icon="check"
+            under={ticked ? 'Logs it now' : 'On to the step, to log it there'}
+            onPress={() => void yes()}
+          >
+            Yes, it is done
+          </Button>
+          <Button wide size="greasy" icon={words.icon} onPress={onStep}>
+            No, do it now
+          </Button>
+          <Button wide size="greasy" icon="question" under="Do it again from the start" onPress={anew}>
+            Not sure
+          </Button>
+        </>
+      }
+    >
+      <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
+        <p class="bench-ask">Was it done before the break?</p>
+        {anyCounted(draft) && (
+          <p class="bench-read">Some bolts were counted off. The count is still there.</p>
+        )}
+        {step.detail && <p class="bench-read">{step.detail}</p>}
+      </StepCard>
+    </BenchFrame>
+  );
+}

@@ -1,0 +1,70 @@
+import { Button } from '../../controls/Button.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import type { JointRow } from '../../journal/rows.ts';
+import { useRun } from '../door.tsx';
+import { BenchFrame } from './BenchFrame.tsx';
+import { useBenchKeys } from './benchKeys.ts';
+import { Extras } from './Extras.tsx';
+import { LockerForm } from './LockerForm.tsx';
+import { lockerCommand, lockerSaid, nearDiscBrake } from './putLocker.ts';
+import { StepFoot } from './StepFoot.tsx';
+import { useSteadyTap } from './steadyTap.ts';
+import { useStepDraft } from './stepDraft.ts';
+import type { StepProps } from './stepProps.ts';
+
+/** Threadlocker on a joint: what went on which surface, and the wait that starts with it. */
+export function LockStep(props: StepProps & { joint: JointRow }) {
+  const { view, step, index, joint, settings, onShow, onBack, onNext, onLogged, onUndo } = props;
+  const gathered = useStepDraft(step.stepId, undefined);
+  const { draft, change } = gathered;
+  const { run, save } = useRun();
+  const steady = useSteadyTap();
+  const command = lockerCommand(draft, joint, step);
+  const put = steady(async () => {
+    if (!command || !draft.grade || save.is === 'saving') return;
+    const { photos } = gathered;
+    const entries = await run({ ...command, ...gathered.said() }, { photos, undo: lockerSaid(draft.grade) });
+    if (!entries) return;
+    gathered.clear();
+    onLogged(entries);
+  });
+  useBenchKeys({ next: onNext, back: onBack, applied: put, undo: () => void onUndo() });
+  const waitHours = command && Math.round(command.waitMs / 3_600_000);
+  return (
+    <BenchFrame
+      view={view}
+      index={index}
+      onShow={onShow}
+      actions={
+        <StepFoot
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="drop"
+              disabled={!command}
+              under={waitHours ? `Starts a wait of ${waitHours} h` : 'Choose grade and surface first'}
+              onPress={put}
+            >
+              Put on
+            </Button>
+          }
+          onBack={onBack}
+          onNext={onNext}
+        />
+      }
+    >
+      <StepCard title={step.title} icon="drop" state="open" caption="Threadlocker">
+        {step.detail && <p class="bench-read">{step.detail}</p>}
+        <LockerForm
+          draft={draft}
+          change={change}
+          nearDiscBrake={nearDiscBrake(joint)}
+          temperatureUnit={settings.temperatureUnit}
+        />
+        <Extras {...{ step, joint, onLogged, gathered }} />
+      </StepCard>
+    </BenchFrame>
+  );
+}

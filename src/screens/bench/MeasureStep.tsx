@@ -1,0 +1,110 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Filters } from '../../controls/Filters.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import { type AnyUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
+import { useRun } from '../door.tsx';
+import { BenchFrame } from './BenchFrame.tsx';
+import { useBenchKeys } from './benchKeys.ts';
+import { Extras } from './Extras.tsx';
+import { NumberPad } from './NumberPad.tsx';
+import { StepFoot } from './StepFoot.tsx';
+import { useStepDraft } from './stepDraft.ts';
+import type { StepProps } from './stepProps.ts';
+
+const kinds = {
+  length: ['mm', 'cm', '[in_i]'],
+  pressure: ['bar', '[psi]', 'kPa'],
+  force: ['N', 'kgf', '[lbf_av]'],
+  mass: ['g', 'kg', '[lb_av]'],
+  angle: ['deg'],
+} as const satisfies Record<string, readonly AnyUnit[]>;
+type Measured = keyof typeof kinds;
+
+const tabs: { value: Measured; label: string }[] = [
+  { value: 'length', label: 'Length' },
+  { value: 'pressure', label: 'Pressure' },
+  { value: 'force', label: 'Force' },
+  { value: 'mass', label: 'Mass' },
+  { value: 'angle', label: 'Angle' },
+];
+const kindOf = (unit: AnyUnit): Measured =>
+  tabs.find(({ value }) => (kinds[value] as readonly AnyUnit[]).includes(unit))?.value ?? 'length';
+
+/** A measure taken at the bench, kept as typed with its unit. */
+export function MeasureStep(props: StepProps) {
+  const { view, step, index, joint, settings, onShow, onBack, onNext, onLogged, onUndo } = props;
+  const gathered = useStepDraft(step.stepId, undefined);
+  const { draft, change } = gathered;
+  const [typing, setTyping] = useState(false);
+  const { run, save } = useRun();
+  const unit = (draft.unit as AnyUnit | undefined) ?? settings.lengthUnit;
+  const kind = kindOf(unit);
+  const log = async (measured: Typed<AnyUnit>) => {
+    if (save.is === 'saving') return;
+    const command = { type: 'finish-step', stepId: step.stepId, measured, ...gathered.said() } as const;
+    const undo = `${measured.typed} ${unitLabel[measured.unit]}: ${step.title}`;
+    const entries = await run(command, { photos: gathered.photos, undo });
+    if (!entries) return;
+    setTyping(false);
+    gathered.clear();
+    onLogged(entries);
+  };
+  useBenchKeys({
+    next: typing ? undefined : onNext,
+    back: typing ? undefined : onBack,
+    applied: typing ? undefined : () => setTyping(true),
+    undo: typing ? undefined : () => void onUndo(),
+  });
+  if (typing)
+    return (
+      <NumberPad<AnyUnit>
+        title={step.title}
+        label="Measured"
+        typed={draft.typed}
+        unit={unit}
+        units={kinds[kind]}
+        onTyped={(typed, typedUnit) => change({ typed, unit: typedUnit })}
+        save={save}
+        onLog={(measured) => void log(measured)}
+        onClose={() => setTyping(false)}
+      >
+        <Filters
+          label="What is measured"
+          tabs={tabs}
+          on={[kind]}
+          onToggle={(chosen) => change({ unit: kinds[chosen][0] })}
+        />
+      </NumberPad>
+    );
+  return (
+    <BenchFrame
+      view={view}
+      index={index}
+      onShow={onShow}
+      actions={
+        <StepFoot
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="ruler"
+              under={draft.typed ? `${draft.typed} ${unitLabel[unit]}, not logged yet` : undefined}
+              onPress={() => setTyping(true)}
+            >
+              Type the measure
+            </Button>
+          }
+          onBack={onBack}
+          onNext={onNext}
+        />
+      }
+    >
+      <StepCard title={step.title} icon="ruler" state="open" caption="Measure">
+        {step.detail && <p class="bench-read">{step.detail}</p>}
+        <Extras {...{ step, joint, onLogged, gathered }} />
+      </StepCard>
+    </BenchFrame>
+  );
+}

@@ -1,0 +1,105 @@
+import { Button } from '../../controls/Button.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import { useRun, useView } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { BenchFrame } from './BenchFrame.tsx';
+import { useBenchKeys } from './benchKeys.ts';
+import { Extras } from './Extras.tsx';
+import { StepFoot } from './StepFoot.tsx';
+import { useSteadyTap } from './steadyTap.ts';
+import { useStepDraft } from './stepDraft.ts';
+import type { StepProps } from './stepProps.ts';
+import { stepWords } from './stepWords.ts';
+import { Tile } from './Tile.tsx';
+
+/** Whether the tyre of a joint was put on its seats; only asked for a step that seats one. */
+function useSeated(jointId: string | undefined): boolean {
+  const seen = useView('joint', { jointId: jointId ?? '' });
+  const marks = (seen.is === 'there' && seen.value?.seal?.marks) || [];
+  return marks.some(({ mark }) => mark === 'seated');
+}
+
+/** A step that is done when it is done: fit, press, seat, cut, adjust, check. */
+export function PlainStep(props: StepProps) {
+  const { view, step, index, joint, onShow, onBack, onNext, onLogged, onUndo } = props;
+  const gathered = useStepDraft(step.stepId, undefined);
+  const { run, save } = useRun();
+  const steady = useSteadyTap();
+  const words = stepWords(step.kind);
+  const sealJointId = step.kind === 'seat' ? joint?.jointId : undefined;
+  const seated = useSeated(sealJointId);
+  const finish = steady(async () => {
+    if (save.is === 'saving') return;
+    const { photos } = gathered;
+    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.said() } as const;
+    const entries = await run(command, { photos, undo: `Done: ${step.title}` });
+    if (!entries) return;
+    gathered.clear();
+    onLogged(entries);
+  });
+  const toSeal = sealJointId !== undefined && !seated;
+  useBenchKeys({
+    next: onNext,
+    back: onBack,
+    applied: toSeal ? undefined : finish,
+    undo: () => void onUndo(),
+  });
+  return (
+    <BenchFrame
+      view={view}
+      index={index}
+      onShow={onShow}
+      actions={
+        <StepFoot
+          save={save}
+          main={
+            toSeal ? (
+              <Button
+                kind="main"
+                size="greasy"
+                icon="tyre"
+                under="Bead, sealant and pressure are logged there"
+                href={hrefOf({ at: 'seal', jointId: sealJointId })}
+              >
+                Seat the tyre
+              </Button>
+            ) : (
+              <Button
+                kind="main"
+                size="greasy"
+                icon="check"
+                under={seated ? 'The tyre is logged as seated' : undefined}
+                onPress={finish}
+              >
+                Done
+              </Button>
+            )
+          }
+          middle={
+            toSeal && (
+              <Button size="greasy" onPress={finish}>
+                Is seated
+              </Button>
+            )
+          }
+          onBack={onBack}
+          onNext={onNext}
+        />
+      }
+    >
+      <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
+        {step.detail && <p class="bench-read">{step.detail}</p>}
+        {step.kind === 'cut' && (
+          <p class="bench-read">What is cut stays cut. Measure before and after, and log both on the part.</p>
+        )}
+        <Extras {...{ step, joint, onLogged, gathered }}>
+          {step.kind === 'cut' && step.partId && (
+            <Tile icon="saw" href={hrefOf({ at: 'change-part', partId: step.partId })}>
+              Log the cut
+            </Tile>
+          )}
+        </Extras>
+      </StepCard>
+    </BenchFrame>
+  );
+}

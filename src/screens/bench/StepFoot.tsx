@@ -1,0 +1,31 @@
+import type { ComponentChildren } from 'preact';
+import { Button } from '../../controls/Button.tsx';
+import type { SaveState } from '../door.tsx';
+import { SaveLine } from './SaveLine.tsx';
+
+export interface StepFootProps {
+  save: SaveState;
+  /** The one thing to do. */
+  main: ComponentChildren;
+  /** Between back and next. */
+  middle?: ComponentChildren;
+  onBack: () => void;
+  onNext: () => void;
+}
+
+/** What the thumb does: the main action over the whole width, back and next below it. */
+export function StepFoot({ save, main, middle, onBack, onNext }: StepFootProps) {
+  return (
+    <>
+      <SaveLine save={save} />
+      {main}
+      <Button size="greasy" icon="back" onPress={onBack}>
+        Back
+      </Button>
+      {middle}
+      <Button size="greasy" icon="next" onPress={onNext}>
+        Next
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { hrefOf } from '../route.ts';
+
+/** Before there is a step: how joints become steps, and what to do first. */
+export function EmptyPlan({ bikeId, joints }: { bikeId: string; joints: number }) {
+  if (joints > 0)
+    return (
+      <Notice kind="empty" title="No steps yet">
+        {joints === 1 ? 'One joint is' : `${joints} joints are`} written down. “From the joints” makes the
+        steps: put together, threadlocker where it is wanted, then torque, in a sensible order. You can change
+        all of it.
+      </Notice>
+    );
+  return (
+    <Notice
+      kind="empty"
+      title="No steps yet"
+      action={
+        <Button icon="plus" href={hrefOf({ at: 'new-joint', bikeId })}>
+          Write down a joint
+        </Button>
+      }
+    >
+      Steps come from joints: where two parts meet, there is something to put together and mostly something to
+      tighten. Write down the joints first, or add steps of your own.
+    </Notice>
+  );
+}

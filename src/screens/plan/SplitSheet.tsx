@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { StepRow } from '../../journal/rows.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import type { SaveState } from '../door.tsx';
+
+export interface SplitSheetProps {
+  step: StepRow;
+  save: SaveState;
+  onSplit: (titles: string[]) => void;
+  onClose: () => void;
+}
+
+/** One step made into several of the same kind: left and right, upper and lower. */
+export function SplitSheet({ step, save, onSplit, onClose }: SplitSheetProps) {
+  const [titles, setTitles] = useState([`${step.title}, first`, `${step.title}, second`]);
+  const given = titles.map((title) => title.trim()).filter((title) => title !== '');
+  return (
+    <Sheet
+      open
+      title={`Split: ${step.title}`}
+      onClose={onClose}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button icon="plus" onPress={() => setTitles([...titles, ''])}>
+            One more
+          </Button>
+          <Button kind="main" icon="check" disabled={given.length < 2} onPress={() => onSplit(given)}>
+            Make {given.length} steps
+          </Button>
+        </>
+      }
+    >
+      <div class="stack">
+        {titles.map((title, index) => (
+          <TextField
+            key={index}
+            label={`Step ${index + 1}`}
+            value={title}
+            onInput={(typed) => setTitles(titles.map((old, place) => (place === index ? typed : old)))}
+            maxLength={120}
+          />
+        ))}
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,151 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Mark } from '../../controls/Mark.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import type { Command } from '../../journal/commands.ts';
+import type { StepRow } from '../../journal/rows.ts';
+import { ReasonSheet, reopenReasons, skipReasons } from '../bench/ReasonSheet.tsx';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import { stepMark, stepWords } from '../bench/stepWords.ts';
+import { useRun } from '../door.tsx';
+import { RenameSheet } from './RenameSheet.tsx';
+import { SplitSheet } from './SplitSheet.tsx';
+
+const dropReasons = ['Not needed on this bike', 'Is in the list twice', 'Joint was given up'] as const;
+
+export interface StepSheetProps {
+  step: StepRow;
+  steps: readonly StepRow[];
+  onBench: () => void;
+  onAddBehind: () => void;
+  onClose: () => void;
+}
+
+/** What can be done with one step of the plan: its place, its words, and whether it stays. */
+export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSheetProps) {
+  const [asking, setAsking] = useState<'skip' | 'drop' | 'reopen' | 'split' | 'rename'>();
+  const { run, save, clear } = useRun();
+  const { stepId, title, state } = step;
+  const index = steps.findIndex((each) => each.stepId === stepId);
+  const before = steps[index - 1];
+  const after = steps[index + 1];
+  const busy = save.is === 'saving';
+  const ask = (what: typeof asking) => {
+    clear();
+    setAsking(what);
+  };
+  /** Carries it out and comes back to the list. */
+  const and = async (command: Command, undo: string) => {
+    if (!busy && (await run(command, { undo }))) onClose();
+  };
+  const moveTo = (afterStepId: string | null) => {
+    if (!busy) void run({ type: 'move-step', stepId, afterStepId });
+  };
+
+  const reason = { save, onClose: () => setAsking(undefined) };
+  if (asking === 'skip')
+    return (
+      <ReasonSheet
+        {...reason}
+        title={`Skip: ${title}`}
+        presets={skipReasons}
+        act="Skip for this reason"
+        onReason={(why) => void and({ type: 'skip-step', stepId, why }, `Skipped: ${title}`)}
+      />
+    );
+  if (asking === 'drop')
+    return (
+      <ReasonSheet
+        {...reason}
+        title={`Drop: ${title}`}
+        presets={dropReasons}
+        act="Drop for this reason"
+        onReason={(why) => void and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`)}
+      />
+    );
+  if (asking === 'reopen')
+    return (
+      <ReasonSheet
+        {...reason}
+        title={`Open again: ${title}`}
+        presets={reopenReasons}
+        act="Open it for this reason"
+        onReason={(why) => void and({ type: 'reopen-step', stepId, why }, `Open again: ${title}`)}
+      />
+    );
+  if (asking === 'split')
+    return (
+      <SplitSheet
+        {...reason}
+        step={step}
+        onSplit={(titles) => void and({ type: 'split-step', stepId, titles }, `Split: ${title}`)}
+      />
+    );
+  if (asking === 'rename')
+    return (
+      <RenameSheet
+        {...reason}
+        step={step}
+        onRename={(changed) => void and({ type: 'describe-step', stepId, ...changed }, `Changed: ${title}`)}
+      />
+    );
+  return (
+    <Sheet
+      open
+      title={title}
+      onClose={onClose}
+      actions={
+        <Button kind="main" wide icon={stepWords(step.kind).icon} onPress={onBench}>
+          To the bench with it
+        </Button>
+      }
+    >
+      <div class="stack">
+        <p>
+          {stepWords(step.kind).work}, <Mark {...stepMark[state]} />
+        </p>
+        {step.why && <p class="small">{step.why}</p>}
+        <p role="status">
+          Step {index + 1} of {steps.length}
+          {before ? `, behind “${before.title}”` : ', the first'}
+          {after ? `, before “${after.title}”` : ', the last'}
+        </p>
+        <SaveLine save={save} />
+        <div class="plan-acts">
+          <Button icon="up" disabled={!before} onPress={() => moveTo(steps[index - 2]?.stepId ?? null)}>
+            Earlier
+          </Button>
+          <Button icon="down" disabled={!after} onPress={() => after && moveTo(after.stepId)}>
+            Later
+          </Button>
+          <Button icon="plus" onPress={onAddBehind}>
+            Add behind
+          </Button>
+          <Button icon="pencil" onPress={() => ask('rename')}>
+            Change words
+          </Button>
+          {state === 'open' && (
+            <>
+              <Button icon="saw" onPress={() => ask('split')}>
+                Split
+              </Button>
+              <Button icon="flag" onPress={() => ask('skip')}>
+                Skip
+              </Button>
+            </>
+          )}
+          {state !== 'open' && (
+            <Button icon="undo" onPress={() => ask('reopen')}>
+              Open again
+            </Button>
+          )}
+          {state !== 'done' && (
+            <Button kind="danger" icon="cross" onPress={() => ask('drop')}>
+              Drop
+            </Button>
+          )}
+        </div>
+      </div>
+    </Sheet>
+  );
+}
