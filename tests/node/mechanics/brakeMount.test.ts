@@ -46,6 +46,10 @@ describe('rotor on mount', () => {
   test('160 mount, 180 rotor, +20', () =>
     expect(adapterFits(160, 180, 20)).toEqual({ ok: true, radialErrorMm: 0 }));
   test('bare mount, its own rotor', () => expect(adapterFits(160, 160, 0)).toMatchObject({ ok: true }));
+  test('half a millimetre is within what the slots take up, one is not (own judgement)', () => {
+    expect(adapterFits(160, 181, 20)).toEqual({ ok: true, radialErrorMm: 0.5 });
+    expect(adapterFits(160, 182, 20)).toMatchObject({ ok: false, radialErrorMm: 1 });
+  });
   test('a forgotten adapter leaves the pads far in', () =>
     expect(adapterFits(160, 180, 0)).toMatchObject({ ok: false, radialErrorMm: 10 }));
   test('an adapter too many', () =>

@@ -36,6 +36,17 @@ test.each([
   expect(deviations(37, toleranceClass)).toMatchObject({ upperUm, lowerUm, known: 'memory' }),
 );
 
+// Where the rule changes: k leaves the zero line only in grades 4 to 7; holes up to 3 mm are not lifted.
+test.each([
+  [37, 'k8', 39, 0],
+  [37, 'k5', 13, 2],
+  [3, 'P7', -6, -16],
+  [3, 'N7', -4, -14],
+  [3.01, 'N7', -4, -16],
+])('%s %s is %s/%s µm (ISO 286-2, from memory)', (size, toleranceClass, upperUm, lowerUm) =>
+  expect(deviations(size, toleranceClass)).toMatchObject({ upperUm, lowerUm }),
+);
+
 // Worked out from the rows above; no outside witness.
 test.each([
   ['H7', 'p6', 42, 1, 'interference'],

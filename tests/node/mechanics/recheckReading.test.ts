@@ -36,6 +36,11 @@ describe('pulled in the tightening direction (own scale, no published one)', () 
       reason: 'turns-freely',
       preloadLeft: { lo: 0, mid: 0, hi: 0 },
     }));
+  test('moving at 4.5 of 5 leaves 78 to 90 % of the preload (breakaway up to 15 % above running, from memory)', () => {
+    const { preloadLeft } = readRecheck(pulled(4.5));
+    expect(preloadLeft?.lo).toBeCloseTo(0.7826, 4);
+    expect(preloadLeft?.hi).toBeCloseTo(0.9, 12);
+  });
   test('reaching the target proves nothing of the preload (a stuck bolt clicks too)', () =>
     expect(readRecheck(pulled(null)).preloadLeft).toBeNull());
 });

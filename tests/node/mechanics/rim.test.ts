@@ -63,6 +63,15 @@ describe('valve in its hole', () => {
     expect(valveInHole(8, 6.4)).toMatchObject({ ok: false, reason: 'hole-too-small' }));
   test('a narrow valve in a hole of 8.4 wants a sleeve', () =>
     expect(valveInHole(6, 8.4)).toMatchObject({ how: 'sleeve' }));
+  test.each([
+    [6.1, 'hole-too-small'],
+    [6.2, 'fits'],
+    [6.6, 'fits'],
+    [6.7, 'sleeve'],
+  ])('6 mm in %s: %s (own limits)', (holeMm, said) => {
+    const found = valveInHole(6, holeMm);
+    expect(found.ok ? found.how : found.reason).toBe(said);
+  });
   test('a stem as wide as its hole does not go in', () => expect(valveInHole(6, 6).ok).toBe(false));
   test('a rim deeper than every valve on sale', () =>
     expect(valveLengthMm(90, valveLengths.lengthsMm)).toBeNull());
