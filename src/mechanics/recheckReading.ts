@@ -1,5 +1,6 @@
 import { type Band, band } from './band.ts';
 import { notNegative, positive } from './range.ts';
+import type { Working } from './working.ts';
 
 /** What a re-check met. Torques in N·m. */
 export type RecheckFound =
@@ -29,6 +30,8 @@ export interface RecheckReading {
   reason: RecheckReason;
   /** Share of the preload that seems to be left; null where the reading says nothing of it. */
   preloadLeft: Band | null;
+  /** How the share was worked out; null where nothing was. */
+  working: Working | null;
 }
 
 /** Tightening direction: bedding in explains a fifth, hardly a half. Own judgement, no published scale. */
@@ -43,20 +46,41 @@ export const SOUND_LOOSENING_FINE = 0.8;
 /** Breaking away takes up to 15 % more than running; from memory. */
 const BREAKAWAY: Band = band(1, 1.07, 1.15);
 
-const left = (share: number): Band =>
-  band(
-    Math.min(1, share / BREAKAWAY.hi),
-    Math.min(1, share / BREAKAWAY.mid),
-    Math.min(1, share / BREAKAWAY.lo),
-  );
+const plain = (verdict: RecheckVerdict, reason: RecheckReason): RecheckReading => ({
+  verdict,
+  reason,
+  preloadLeft: null,
+  working: null,
+});
 
-const reading = (
+/** A reading below the torque a sound joint shows: what it leaves of the preload. */
+function short(
   verdict: RecheckVerdict,
   reason: RecheckReason,
-  preloadLeft: Band | null = null,
-): RecheckReading => ({ verdict, reason, preloadLeft });
-
-const nothing = band(0, 0, 0);
+  movedAtNm: number,
+  soundNm: number,
+): RecheckReading {
+  const share = movedAtNm / soundNm;
+  const at = (breakaway: number) => Math.min(1, share / breakaway);
+  const preloadLeft = band(at(BREAKAWAY.hi), at(BREAKAWAY.mid), at(BREAKAWAY.lo));
+  return {
+    verdict,
+    reason,
+    preloadLeft,
+    working: {
+      result: preloadLeft,
+      unit: '1',
+      formula: 'F / F0 = (T moved / T sound) / breakaway',
+      inputs: [
+        { name: 'torque at the first movement', value: movedAtNm, unit: 'N·m' },
+        { name: 'torque a sound joint shows', value: soundNm, unit: 'N·m' },
+        { name: 'breakaway over running friction', value: BREAKAWAY, unit: '1' },
+      ],
+      source: 'torque and preload in proportion; breakaway from memory',
+      known: 'memory',
+    },
+  };
+}
 
 /**
  * Reads a re-check. A bolt that reaches its target without moving shows only that it takes at least that much
@@ -69,24 +93,25 @@ const nothing = band(0, 0, 0);
  */
 export function readRecheck(found: RecheckFound): RecheckReading {
   if (found.way === 'mark')
-    return found.linesUp ? reading('held', 'mark-lines-up') : reading('failed', 'mark-has-moved');
+    return found.linesUp ? plain('held', 'mark-lines-up') : plain('failed', 'mark-has-moved');
 
   const { installedNm, movedAtNm } = found;
   positive({ installedNm });
-  if (found.turnsFreely) return reading('failed', 'turns-freely', nothing);
-  if (movedAtNm === null) return reading('held', 'reached-without-moving');
+  if (found.turnsFreely) return short('failed', 'turns-freely', 0, installedNm);
+  if (movedAtNm === null) return plain('held', 'reached-without-moving');
   notNegative({ movedAtNm });
   const share = movedAtNm / installedNm;
 
   if (found.way === 'tightening') {
-    if (share >= 1) return reading('held', 'reached-without-moving');
-    if (share >= SETTLED_FROM) return reading('settled', 'moved-close-to-target', left(share));
-    if (share >= LOOSENED_FROM) return reading('loosened', 'moved-well-short', left(share));
-    return reading('failed', 'moved-at-less-than-half', left(share));
+    if (share >= 1) return plain('held', 'reached-without-moving');
+    if (share >= SETTLED_FROM) return short('settled', 'moved-close-to-target', movedAtNm, installedNm);
+    if (share >= LOOSENED_FROM) return short('loosened', 'moved-well-short', movedAtNm, installedNm);
+    return short('failed', 'moved-at-less-than-half', movedAtNm, installedNm);
   }
 
   const sound = found.finePitch ? SOUND_LOOSENING_FINE : SOUND_LOOSENING;
-  if (share >= sound) return reading('held', 'loosening-torque-sound');
-  if (share >= LOOSENED_FROM) return reading('settled', 'loosening-torque-low', left(share / sound));
-  return reading('loosened', 'loosening-torque-less-than-half', left(share / sound));
+  if (share >= sound) return plain('held', 'loosening-torque-sound');
+  const soundNm = sound * installedNm;
+  if (share >= LOOSENED_FROM) return short('settled', 'loosening-torque-low', movedAtNm, soundNm);
+  return short('loosened', 'loosening-torque-less-than-half', movedAtNm, soundNm);
 }

@@ -31,7 +31,9 @@ describe('pulled in the tightening direction (own scale, no published one)', () 
   );
 
   test('a bolt that turns freely has failed, whatever the wrench read', () =>
-    expect(readRecheck({ way: 'tightening', installedNm: 5, movedAtNm: 4.9, turnsFreely: true })).toEqual({
+    expect(
+      readRecheck({ way: 'tightening', installedNm: 5, movedAtNm: 4.9, turnsFreely: true }),
+    ).toMatchObject({
       verdict: 'failed',
       reason: 'turns-freely',
       preloadLeft: { lo: 0, mid: 0, hi: 0 },
@@ -40,6 +42,7 @@ describe('pulled in the tightening direction (own scale, no published one)', () 
     const { preloadLeft } = readRecheck(pulled(4.5));
     expect(preloadLeft?.lo).toBeCloseTo(0.7826, 4);
     expect(preloadLeft?.hi).toBeCloseTo(0.9, 12);
+    expect(readRecheck(pulled(4.5)).working?.result).toEqual(preloadLeft);
   });
   test('reaching the target proves nothing of the preload (a stuck bolt clicks too)', () =>
     expect(readRecheck(pulled(null)).preloadLeft).toBeNull());
@@ -78,6 +81,7 @@ describe('looked at only', () => {
       verdict: 'held',
       reason: 'mark-lines-up',
       preloadLeft: null,
+      working: null,
     }));
   test('a moved mark means a broken bond: made afresh, not pulled up', () =>
     expect(readRecheck({ way: 'mark', linesUp: false }).verdict).toBe('failed'));
