@@ -26,7 +26,7 @@ interface Wall {
 /** The import table of DEVELOPERS.md: what is written there is what holds. */
 function readTable(): Wall[] {
   const whole = readFileSync(join(top, 'DEVELOPERS.md'), 'utf8');
-  const text = whole.slice(whole.indexOf('may import')).split('\n\n')[0] ?? '';
+  const text = /\| folder +\| may import[\s\S]*?\n\n/.exec(whole)?.[0] ?? '';
   const rows = [...text.matchAll(/^\| (src\/\S+|sw) *\|(.*)\|$/gm)];
   return rows.map(([, folder = '', cell = '']) => {
     const wall: Wall = { folder, may: [], mayTypes: [], packages: [] };
