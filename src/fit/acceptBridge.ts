@@ -25,7 +25,13 @@ export interface BridgePlan {
   parts: readonly PlannedPart[];
   /** Parts of the shelf that come into use. */
   fromShelf: readonly string[];
-  joints: readonly { one: PlannedSide; other: PlannedSide; between: readonly string[] }[];
+  joints: readonly {
+    one: PlannedSide;
+    other: PlannedSide;
+    between: readonly string[];
+    /** An adapter goes in here that does not come out again. */
+    permanent: boolean;
+  }[];
   oneWayChanges: readonly (OneWayChange & { partId: string })[];
   discouraged: readonly string[];
 }
@@ -85,7 +91,13 @@ export function acceptBridge(finding: Finding, bridgeId?: string): Acceptance {
   const joints = [];
   for (let index = 0; index + 1 < sides.length; index += 2) {
     const [near, far] = [sides[index], sides[index + 1]];
-    if (near && far) joints.push({ one: near, other: far, between });
+    if (near && far)
+      joints.push({
+        one: near,
+        other: far,
+        between,
+        permanent: bridge.links[index / 2]?.adapter.reversible === false,
+      });
   }
   const owner = finding.faces.find(({ faceId }) => faceId === bridge.oneWay?.faceId);
   return {

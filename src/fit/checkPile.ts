@@ -6,6 +6,7 @@ import { chainlineFindings } from './wholes/chainlineFinding.ts';
 import { withShorteningNotes } from './wholes/hubShorteningNotes.ts';
 import { teethFindings } from './wholes/leastTeeth.ts';
 import { pressureFindings } from './wholes/pressureFinding.ts';
+import { slidingDiscFindings } from './wholes/slidingDisc.ts';
 import { steererFindings } from './wholes/steererFinding.ts';
 
 export interface PileCheck {
@@ -34,6 +35,7 @@ export function checkPile(parts: readonly PilePart[]): PileCheck {
     ...teethFindings(parts),
     ...chainlineFindings(parts),
     ...pressureFindings(parts),
+    ...slidingDiscFindings(parts),
   ];
   return {
     fitting: all.filter(({ outcome }) => outcome === 'fits'),

@@ -45,3 +45,16 @@ export function finding(
     ...rest,
   };
 }
+
+/**
+ * Parts of the pile that already bridge a finding, best bridge first; null when something is still to be
+ * bought or changed.
+ * @example bridgedBy(barFinding) //=> ['own-shim']
+ */
+export function bridgedBy({ bridges }: Pick<Finding, 'bridges'>): string[] | null {
+  for (const { links } of bridges) {
+    const partIds = links.flatMap(({ adapter }) => (adapter.partId === null ? [] : [adapter.partId]));
+    if (links.length > 0 && partIds.length === links.length) return partIds;
+  }
+  return null;
+}

@@ -30,7 +30,18 @@ const grip = (sizeMm: number, label: string): InterfaceRow =>
 const seat = (sizeMm: number): InterfaceRow =>
   size(`seat-tube-${sizeMm}`, sizeMm, ['seat-clamp'], 'seat-tube-outside', '', seatClamps, 'memory');
 
-/** Clamps on bars, grips and seat tubes. */
+const quill = (sizeMm: number, label: string): InterfaceRow =>
+  size(
+    `quill-${sizeMm}`,
+    sizeMm,
+    ['steerer-inside'],
+    'quill',
+    label,
+    'bar and stem size article of a parts maker',
+    'seen',
+  );
+
+/** Clamps on bars, grips and seat tubes, and quills in steerers. */
 export const clamps: readonly InterfaceRow[] = [
   bar(22.2, '7/8 in, BMX and old roadsters'),
   bar(23.8, 'old steel'),
@@ -45,6 +56,9 @@ export const clamps: readonly InterfaceRow[] = [
   grip(22.2, 'flat and BMX bars'),
   grip(23.5, 'old French drops'),
   grip(23.8, 'drop bars'),
+  quill(22.2, 'in a 1 in steerer'),
+  quill(22, 'old French'),
+  quill(21.15, 'old BMX and American'),
   seat(25.4),
   seat(28.6),
   seat(30),

@@ -82,9 +82,26 @@ export const steeringFaces = {
       traits: [
         material,
         trait('tube', 'tube', ['plain', 'threaded'], 'Look for a thread outside the top end.'),
+        trait('inside', 'inside', ['plain', 'threaded'], 'Shine a light into the top end.'),
       ],
     },
   ),
+  'steerer-inside': faceKind('steerer, inside', [
+    d('boreMm', 'bore', [19, 34], 'Inside jaws at the top, below any burr; a quill or a star nut sits here.'),
+  ]),
+  quill: faceKind('stem quill', [
+    d('diameterMm', 'diameter', [19, 32], 'Outside jaws on the shaft, above the wedge.'),
+  ]),
+  'steerer-cap': faceKind('top cap and what it pulls on', [], {
+    traits: [
+      trait(
+        'pulls',
+        'pulls on',
+        ['star-nut', 'expander', 'thread'],
+        'A star nut is driven in for good; an expander loosens; a thread is cut inside the steerer.',
+      ),
+    ],
+  }),
   'crown-seat': faceKind(
     'crown race seat',
     [d('diameterMm', 'seat', [25, 41], 'Outside jaws on the ground ring right above the crown, race off.')],

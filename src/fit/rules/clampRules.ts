@@ -1,4 +1,5 @@
 import type { Rule } from '../rule.ts';
+import { capRule } from './capRule.ts';
 import { sizedRule } from './sized.ts';
 
 const proposal = { source: 'common practice, no source: limits are our own', known: 'proposal' } as const;
@@ -17,6 +18,15 @@ export const clampRules: readonly Rule[] = [
     risk: 'A stem that turns takes the steering away; the clamp has to sit on the steerer over its whole height.',
     ...proposal,
   }),
+  sizedRule({
+    topic: 'quill-in-steerer',
+    hole: ['steerer-inside', 'boreMm'],
+    rod: ['quill', 'diameterMm'],
+    gap: [0, 0.3],
+    risk: 'A quill that rattles, or one above its mark, splits the steerer or pulls out.',
+    ...proposal,
+  }),
+  capRule,
   sizedRule({
     topic: 'bar-in-stem',
     hole: ['bar-clamp', 'boreMm'],

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { acceptBridge } from '../../../src/fit/acceptBridge.ts';
 import { checkPile } from '../../../src/fit/checkPile.ts';
-import type { Finding } from '../../../src/fit/finding.ts';
+import { bridgedBy, type Finding } from '../../../src/fit/finding.ts';
 import { magpie } from '../../fixtures/magpie.ts';
-import { face, part } from '../../fixtures/pileParts.ts';
+import { face, named, part } from '../../fixtures/pileParts.ts';
 
 const findings = checkPile(magpie).findings;
 const about = (topic: string): Finding => {
@@ -58,6 +58,16 @@ describe('what an accepted bridge asks to be entered', () => {
     ]);
   });
 
+  test('a bonded sleeve makes a joint for good', () => {
+    const pile = [
+      part('frame', 'frame', [named('shell', 'bb30')]),
+      part('cups', 'bottom-bracket', [named('bb-cup', 'iso')]),
+    ];
+    const [finding] = checkPile(pile).findings;
+    if (!finding) throw new Error('the cups fit by themselves');
+    expect(planOf(finding).joints.map(({ permanent }) => permanent)).toEqual([true, false]);
+  });
+
   test('an adapter from the shelf is used, not bought', () => {
     const own = part('own-shim', 'shim', [
       face('bar-centre', { diameterMm: 31.8 }),
@@ -67,6 +77,8 @@ describe('what an accepted bridge asks to be entered', () => {
     if (!finding) throw new Error('the bar fits by itself');
     const plan = planOf(finding);
     expect(plan.fromShelf).toEqual(['own-shim']);
+    expect(bridgedBy(finding)).toEqual(['own-shim']);
+    expect(bridgedBy(about('bar-in-stem'))).toBeNull();
     expect(plan.parts).toEqual([]);
     expect(plan.joints[1]?.one).toEqual({ partId: 'own-shim', faceId: 'bar-clamp' });
   });

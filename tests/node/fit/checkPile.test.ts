@@ -192,6 +192,31 @@ describe('what follows from several parts together', () => {
     });
   });
 
+  test('a rear disc on a sliding axle is said to need a look after each change of the chain', () => {
+    const rear: PilePart[] = [
+      ...magpie.map((part) =>
+        part.partId === 'frame'
+          ? {
+              ...part,
+              faces: [
+                ...part.faces,
+                { faceId: 'disc', kind: 'disc-mount' as const, standard: 'is', nominal: {}, measured: {} },
+              ],
+            }
+          : part,
+      ),
+      {
+        partId: 'rear-caliper',
+        kind: 'caliper',
+        name: 'rear caliper',
+        position: 'rear',
+        faces: [{ faceId: 'mount', kind: 'caliper-mount', standard: 'is', nominal: {}, measured: {} }],
+      },
+    ];
+    expect(outcomeOf(rear, 'disc-on-sliding-axle')[0]?.because).toContain('slides 22 mm');
+    expect(outcomeOf(magpie, 'disc-on-sliding-axle')).toEqual([]);
+  });
+
   test('twins are refused', () => {
     const [frame] = magpie;
     if (!frame) throw new Error('the pile is empty');

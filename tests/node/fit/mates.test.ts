@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Face } from '../../../src/fit/face.ts';
 import { mates } from '../../../src/fit/mates.ts';
@@ -25,10 +26,57 @@ const caliperOver = (standard: string, rotorMm: number) =>
   named('caliper-mount', standard, { nominal: { rotorMm } });
 const postMount = (nativeRotorMm: number) => named('disc-mount', 'post', { nominal: { nativeRotorMm } });
 
+const cap = (pulls: string) => face('steerer-cap', {}, { traits: { pulls } });
+const steerer = (traits: Record<string, string>) => face('steerer', { diameterMm: 28.6 }, { traits });
+
 const parts = 'bar and stem size articles (a parts maker; bikeforums.net t-458173)';
 const isAdapters = 'Q&A on IS adapters: a front 180 adapter is a rear 160 adapter';
 
 const rows: Row[] = [
+  [
+    'rsdbikes.com: never a star nut in carbon',
+    cap('star-nut'),
+    steerer({ material: 'carbon', inside: 'plain' }),
+    'does-not-fit',
+  ],
+  [
+    'a star nut in a plain steel steerer',
+    cap('star-nut'),
+    steerer({ material: 'steel', inside: 'plain' }),
+    'fits',
+  ],
+  [
+    'a star nut in a steerer threaded inside',
+    cap('star-nut'),
+    steerer({ material: 'steel', inside: 'threaded' }),
+    'does-not-fit',
+  ],
+  [
+    'a screw-in cap on a plain steerer',
+    cap('thread'),
+    steerer({ material: 'steel', inside: 'plain' }),
+    'does-not-fit',
+  ],
+  [
+    'a screw-in cap in its own thread',
+    cap('thread'),
+    steerer({ material: 'steel', inside: 'threaded' }),
+    'fits',
+  ],
+  ['an expander in carbon', cap('expander'), steerer({ material: 'carbon' }), 'fits'],
+  ['nobody has looked inside', cap('star-nut'), steerer({ material: 'steel' }), 'not-known'],
+  [
+    'quill article: 22.2 in a 1 in steerer',
+    face('steerer-inside', { boreMm: 22.2 }),
+    face('quill', { diameterMm: 22.2 }),
+    'fits',
+  ],
+  [
+    '22.2 in an old French steerer of 22.0',
+    face('steerer-inside', { boreMm: 22 }),
+    face('quill', { diameterMm: 22.2 }),
+    'does-not-fit',
+  ],
   ['inch and metric names of one size: 31.75 is 31.8', clamp(31.8), bar(31.75), 'fits'],
   ['7/8 in is 22.225', clamp(22.2), bar(22.225), 'fits'],
   [`${parts}: 25.8 and 26.0 share clamps`, clamp(25.8), bar(26), 'fits'],
@@ -352,6 +400,22 @@ describe('measured beats printed, within the band of the caliper', () => {
       },
     );
     expect(mates(clamp(25.4), inch)?.gapMm?.mid).toBeCloseTo(0, 9);
+  });
+
+  test('a finer caliper never turns a settled answer round', () => {
+    const near = fc.double({ min: -0.4, max: 0.4, noNaN: true });
+    const spread = fc.double({ min: 0.005, max: 0.2, noNaN: true });
+    fc.assert(
+      fc.property(near, spread, (offMm, uncertaintyMm) => {
+        const at = (half: number) =>
+          mates(
+            clamp(31.8),
+            face('bar-centre', {}, { measured: { diameterMm: caliper(31.8 + offMm, half) } }),
+          )?.outcome;
+        const coarse = at(uncertaintyMm);
+        if (coarse !== 'not-known') expect(at(uncertaintyMm / 2)).toBe(coarse);
+      }),
+    );
   });
 
   test('nothing known: asked for what is missing', () => {
