@@ -23,7 +23,7 @@ export function Fold({ label, end, open = false, children }: FoldProps) {
       <summary class="ruler fold-head">
         <Icon name="more" sizePx={20} />
         <h2 class="ruler-word">{label}</h2>
-        {end && <span class="fold-end">{end}</span>}
+        {end !== undefined && <span class="fold-end">{end}</span>}
       </summary>
       {isOpen && children}
     </details>

@@ -71,10 +71,10 @@ export function Screen({
       )}
       <main class="screen-main">{children}</main>
       {(actions || undo) && (
-        <div class="screen-foot">
+        <footer class="screen-foot">
           {undo}
           {actions}
-        </div>
+        </footer>
       )}
     </div>
   );

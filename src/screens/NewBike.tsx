@@ -29,9 +29,14 @@ export function NewBike() {
       back={hrefOf({ at: 'home' })}
       waits={<Waits />}
       actions={
-        <Button kind="main" icon="plus" disabled={save.is === 'saving'} onPress={start}>
-          Start it
-        </Button>
+        <>
+          <Button kind="main" icon="plus" disabled={save.is === 'saving'} onPress={start}>
+            Start it
+          </Button>
+          <Button kind="quiet" href={hrefOf({ at: 'home' })} onPress={clear}>
+            Leave without keeping
+          </Button>
+        </>
       }
     >
       <form

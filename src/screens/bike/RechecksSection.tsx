@@ -1,15 +1,17 @@
 import { Button } from '../../controls/Button.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { ListRow } from '../../controls/ListRow.tsx';
-import { spanShort } from '../../controls/timeLeft.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { RecheckRow } from '../../journal/rows.ts';
 import { dayText } from '../dayText.ts';
 import { useNow } from '../door.tsx';
+import { lateText } from '../home/lateText.ts';
 import { hrefOf } from '../route.ts';
 import { Rows } from './Rows.tsx';
 
 const MINUTE_MS = 60_000;
+/** The rest stands on the page of re-checks. */
+const SHOWN = 4;
 
 /** What is left before it falls due by rides or distance, where no day is set. */
 function spanWords({ dueRides, dueKm }: RecheckRow): string {
@@ -34,7 +36,7 @@ export function RechecksSection({ bikeId, rechecks }: { bikeId: Id; rechecks: Re
       {rechecks.length === 0 && <p class="bike-none">None set. The first ride makes one for every joint.</p>}
       <Rows
         label="Re-checks"
-        of={sorted}
+        of={sorted.slice(0, SHOWN)}
         keyOf={({ recheckId }) => recheckId}
         draw={(recheck) => {
           const dueAtMs = at(recheck);
@@ -44,16 +46,16 @@ export function RechecksSection({ bikeId, rechecks }: { bikeId: Id; rechecks: Re
             <ListRow
               title={recheck.title}
               state={late ? 'due' : 'noted'}
-              stateWord={late ? `${spanShort(nowMs - dueAtMs)} late` : `Due ${when}`}
+              stateWord={late ? lateText(nowMs - dueAtMs) : `Due ${when}`}
               href={href}
             />
           );
         }}
       />
-      {due.length > 0 && (
+      {rechecks.length > 0 && (
         <div class="bike-acts">
           <Button icon="check" href={href}>
-            Go through them
+            {due.length > 0 ? `Go through ${due.length}` : `All ${rechecks.length}`}
           </Button>
         </div>
       )}

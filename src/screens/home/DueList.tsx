@@ -7,6 +7,7 @@ import { spanShort } from '../../controls/timeLeft.ts';
 import type { DueLine } from '../../logbook.ts';
 import { useNow, useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { lateText } from './lateText.ts';
 
 const DAY_MS = 86_400_000;
 const SOON_MS = 7 * DAY_MS;
@@ -53,7 +54,7 @@ function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
         </>
       }
       state={late ? 'due' : running ? 'waits' : 'noted'}
-      stateWord={late ? `${span} late` : running ? `${span} left` : `Due in ${span}`}
+      stateWord={late ? lateText(-leftMs) : running ? `${span} left` : `Due in ${span}`}
       href={hrefOfDue(line)}
     />
   );

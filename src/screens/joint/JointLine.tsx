@@ -16,6 +16,7 @@ export function JointLine({ joint }: { joint: JointRow }) {
       title={joint.name}
       detail={
         <>
+          {mark.state === undefined && mark.word}
           {ruling.ok && `Target ${figureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`}
           {joint.moved >= 2 && (
             <span class="joint-moved">

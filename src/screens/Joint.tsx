@@ -1,0 +1,133 @@
+import './bike/bike.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../controls/Button.tsx';
+import { Notice } from '../controls/Notice.tsx';
+import { Ruler } from '../controls/Ruler.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import { Stamp } from '../controls/Stamp.tsx';
+import type { Id } from '../journal/entries.ts';
+import type { JointRow } from '../journal/rows.ts';
+import type { Views } from '../logbook.ts';
+import type { TorqueUnit } from '../mechanics/units.ts';
+import { rulingTarget } from './bench/rulingTarget.ts';
+import { Photos } from './bike/Photos.tsx';
+import { SaveNotice } from './bike/SaveNotice.tsx';
+import { dayText } from './dayText.ts';
+import { type SaveState, useRun, useView } from './door.tsx';
+import { JointActs } from './joint/JointActs.tsx';
+import { LockerSection } from './joint/LockerSection.tsx';
+import { MadeOf } from './joint/MadeOf.tsx';
+import { ThreeFigures } from './joint/ThreeFigures.tsx';
+import { TorquePlot } from './joint/TorquePlot.tsx';
+import { TorqueSheet } from './joint/TorqueSheet.tsx';
+import { asItReads, torqueTimes } from './joint/torqueTimes.ts';
+import { quantityText } from './quantityText.ts';
+import { hrefOf } from './route.ts';
+import { Waits } from './Waits.tsx';
+
+type Seen = NonNullable<Views['joint']['gives']>;
+
+function StateStamp({ joint: { state, applied, apartWhy } }: { joint: JointRow }) {
+  if (state === 'torqued' && applied) {
+    return <Stamp kind="applied" word={quantityText(applied.applied)} line={dayText(applied.atMs)} />;
+  }
+  if (state === 'hand-tight') return <Stamp kind="held" word="Hand-tight" line="Not torqued" />;
+  if (state === 'apart') return <Stamp kind="void" word="Apart" line={apartWhy} />;
+  return null;
+}
+
+/** What the history of the joint adds: its torques over time, and the pictures taken of it. */
+function OverTime({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
+  const seen = useView('history', { place: `j:${joint.jointId}`, limit: 200 });
+  if (seen.is !== 'there') return null;
+  const { lines } = seen.value;
+  const times = torqueTimes(lines, unit);
+  const photoIds = lines.flatMap((line) => {
+    const entry = asItReads(line);
+    return entry && 'photoIds' in entry ? (entry.photoIds ?? []) : [];
+  });
+  return (
+    <>
+      {times.length > 1 && <Ruler label="Over time" />}
+      <TorquePlot times={times} ruling={rulingTarget(joint.targets)} unit={unit} />
+      {photoIds.length > 0 && <Ruler label="Photos" />}
+      <Photos photoIds={photoIds} alt={joint.name} />
+    </>
+  );
+}
+
+function Sections({ seen, unit, save }: { seen: Seen; unit: TorqueUnit; save: SaveState }) {
+  const { joint, parts, waits, rechecks } = seen;
+  return (
+    <>
+      <SaveNotice save={save} />
+      <StateStamp joint={joint} />
+      <ThreeFigures joint={joint} parts={parts} unit={unit} />
+      {joint.locked && <LockerSection locked={joint.locked} waits={waits} />}
+      <OverTime joint={joint} unit={unit} />
+      <MadeOf joint={joint} parts={parts} />
+      {rechecks.length > 0 && (
+        <p class="bike-acts">
+          <Button icon="bell" href={hrefOf({ at: 'rechecks', bikeId: joint.bikeId })}>
+            {rechecks.length === 1 ? 'One re-check is set' : `${rechecks.length} re-checks are set`}
+          </Button>
+        </p>
+      )}
+      <JointActs joint={joint} />
+    </>
+  );
+}
+
+/** One joint with everything that is known of it. */
+export function Joint({ jointId }: { jointId: Id }) {
+  const view = useView('joint', { jointId });
+  const seen = view.is === 'there' ? view.value : undefined;
+  const bench = useView('bench', { bikeId: seen?.joint.bikeId ?? '' });
+  const settings = useView('settings', undefined);
+  const { run, save } = useRun();
+  const [atKeypad, setAtKeypad] = useState(false);
+  const unit = settings.is === 'there' ? settings.value.torqueUnit : 'N.m';
+  const joint = seen?.joint;
+  const steps = (bench.is === 'there' && bench.value?.steps) || [];
+  const stepWaits = steps.some(
+    (step) => step.jointId === jointId && step.kind === 'torque' && step.state === 'open',
+  );
+  const handTighten = () => {
+    if (!joint) return;
+    const bolts = Math.max(
+      1,
+      joint.fasteners.reduce((sum, { count }) => sum + count, 0),
+    );
+    void run({ type: 'hand-tighten', jointId, bolts }, { undo: `${joint.name} left hand-tight` });
+  };
+  return (
+    <Screen
+      title={joint?.name ?? 'Joint'}
+      back={hrefOf(joint ? { at: 'bike', bikeId: joint.bikeId } : { at: 'home' })}
+      waits={<Waits />}
+      actions={
+        joint && (
+          <>
+            <Button kind="main" icon="spanner" onPress={() => setAtKeypad(true)}>
+              Log a torque
+            </Button>
+            {joint.state !== 'hand-tight' && (
+              <Button icon="handTight" onPress={handTighten}>
+                Hand-tight only
+              </Button>
+            )}
+          </>
+        )
+      }
+    >
+      {view.is === 'failed' && (
+        <Notice kind="error" title="The joint could not be read. Go back and try again." />
+      )}
+      {view.is === 'there' && !seen && <Notice kind="error" title="That joint is not in the logbook" />}
+      {seen && <Sections seen={seen} unit={unit} save={save} />}
+      {joint && atKeypad && (
+        <TorqueSheet joint={joint} unit={unit} stepWaits={stepWaits} onClose={() => setAtKeypad(false)} />
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,47 @@
+import { useState } from 'preact/hooks';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import type { JointRow } from '../../journal/rows.ts';
+import { AskSheet } from '../bike/AskSheet.tsx';
+import { NoteSheet } from '../bike/NoteSheet.tsx';
+import { useRun } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+
+/** What else is done with a joint: seal, note, edit, workings, history, and taking it apart. */
+export function JointActs({ joint }: { joint: JointRow }) {
+  const { jointId, bikeId, name, kind, state } = joint;
+  const [sheet, setSheet] = useState<'note' | 'apart'>();
+  const { run, save, clear } = useRun();
+  const shut = () => {
+    setSheet(undefined);
+    clear();
+  };
+  const apart = async (why: string) => {
+    if (await run({ type: 'take-joint-apart', jointId, why }, { undo: `${name} taken apart` })) shut();
+  };
+  return (
+    <section>
+      <Ruler label="More" />
+      {kind === 'bead' && <ListRow icon="tyre" title="Seal" href={hrefOf({ at: 'seal', jointId })} />}
+      <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
+      <ListRow icon="pencil" title="Edit" href={hrefOf({ at: 'edit-joint', jointId })} />
+      <ListRow icon="scale" title="Workings" href={hrefOf({ at: 'workings', jointId })} />
+      <ListRow icon="clock" title="History" href={hrefOf({ at: 'history', place: `j:${jointId}` })} />
+      {state !== 'apart' && <ListRow icon="drop" title="Take it apart" onPress={() => setSheet('apart')} />}
+      {sheet === 'note' && <NoteSheet about={{ bikeId, jointId }} name={name} onClose={shut} />}
+      {sheet === 'apart' && (
+        <AskSheet
+          title={`Take apart: ${name}`}
+          label="Why"
+          hint="Its torque, its threadlocker and its re-checks end with it. They stay in the history."
+          offers={['To clean and grease it', 'To change a part', 'Something was wrong']}
+          act="Taken apart"
+          danger
+          save={save}
+          onWords={apart}
+          onClose={shut}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,118 @@
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import type { Target, ToolSnapshot } from '../../journal/entries.ts';
+import type { Applied, Found, JointRow, PartRow } from '../../journal/rows.ts';
+import { type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
+import { type RulingTarget, rulingTarget } from '../bench/rulingTarget.ts';
+import { figureText, sourceText, standingWarning } from '../bench/targetWords.ts';
+import { whenText } from '../dayText.ts';
+import { quantityText } from '../quantityText.ts';
+import { toolStateWords } from '../tools/toolState.ts';
+import { betweenNames } from './betweenNames.ts';
+
+const rules = { 'part-maker': 'Rules: the lowest a part maker gives' } as const;
+
+function TargetLines({
+  targets,
+  ruling,
+  parts,
+}: {
+  targets: Target[];
+  ruling: RulingTarget;
+  parts: PartRow[];
+}) {
+  const nameOf = (id: string | undefined) => parts.find(({ partId }) => partId === id)?.name;
+  if (!ruling.ok) {
+    return (
+      <ListRow
+        title="No target"
+        detail={targets.length > 0 ? 'Looked for, none found' : 'None written down yet'}
+        state="open"
+        stateWord="No figure to tighten to"
+      />
+    );
+  }
+  const warning = standingWarning[ruling.standing];
+  return (
+    <>
+      {[ruling.target, ...ruling.overruled].map((target, at) => (
+        <ListRow
+          key={at}
+          title={`${figureText(target)} ${unitLabel[target.torque.unit]}`}
+          detail={sourceText(target, nameOf(target.partId))}
+          state={at === 0 ? 'noted' : undefined}
+          stateWord={
+            ruling.standing === 'part-maker' ? rules['part-maker'] : 'Rules, for want of a maker’s figure'
+          }
+        />
+      ))}
+      {warning && <Notice kind="caution" title={warning} />}
+    </>
+  );
+}
+
+function toolText(tool: ToolSnapshot | undefined): string {
+  return tool ? `${tool.name} (${toolStateWords[tool.state].toLowerCase()})` : 'tool not named';
+}
+
+function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied): string {
+  return [
+    whenText(atMs),
+    `${bolts} ${bolts === 1 ? 'bolt' : 'bolts'} in ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
+    toolText(tool),
+    between && betweenNames[between].toLowerCase(),
+    marked && 'marked with paint',
+  ]
+    .filter(Boolean)
+    .join(', ');
+}
+
+function foundTitle({ outcome, movedAt, turnedDeg }: Found): string {
+  if (outcome === 'held') return 'It held';
+  const at = movedAt ? ` at ${quantityText(movedAt)}` : '';
+  const by = turnedDeg === undefined ? '' : `, ${turnedDeg}° before it held`;
+  return `${outcome === 'moved' ? 'Moved' : 'Turned'}${at}${by}`;
+}
+
+/** Target, applied, found: three figures beside each other, none ever copied from another. */
+export function ThreeFigures({
+  joint,
+  parts,
+  unit,
+}: {
+  joint: JointRow;
+  parts: PartRow[];
+  unit: TorqueUnit;
+}) {
+  const { targets, applied, found, appliedTimes, moved } = joint;
+  return (
+    <>
+      <Ruler label="Target" end={targets.length > 1 && <b>{targets.length}</b>} />
+      <TargetLines targets={targets} ruling={rulingTarget(targets)} parts={parts} />
+      <Ruler label="Applied" end={appliedTimes > 1 && <b>{`${appliedTimes} times`}</b>} />
+      {applied ? (
+        <ListRow title={quantityText(applied.applied, unit)} detail={appliedText(applied)} />
+      ) : (
+        <p class="bike-none">No torque logged since it was last apart.</p>
+      )}
+      <Ruler label="Found" end={moved > 0 && <b>{moved === 1 ? 'moved once' : `moved ${moved} times`}</b>} />
+      {found ? (
+        <ListRow
+          title={foundTitle(found)}
+          detail={`${whenText(found.atMs)}, ${found.way === 'mark' ? 'by the paint mark' : 'pulled to the target'}`}
+          state={found.outcome === 'held' ? 'done' : 'held'}
+          stateWord={found.outcome === 'held' ? 'Held' : 'Had moved'}
+        />
+      ) : (
+        <p class="bike-none">No re-check yet.</p>
+      )}
+      {moved >= 2 && (
+        <Notice kind="caution" title={`It moved at ${moved} re-checks`}>
+          A joint that keeps moving is not cured by more torque. Take it apart: look at the faces, the
+          threads, the fit, and what goes between.
+        </Notice>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,159 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Keypad } from '../../controls/Keypad.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { Toggle } from '../../controls/Toggle.tsx';
+import type { BetweenKind } from '../../journal/entries.ts';
+import type { JointRow } from '../../journal/rows.ts';
+import { parseTyped } from '../../mechanics/quantity.ts';
+import { type TorqueUnit, torqueNm, unitLabel } from '../../mechanics/units.ts';
+import { appliedDoubt } from '../bench/appliedDoubt.ts';
+import { mostNm, rulingTarget } from '../bench/rulingTarget.ts';
+import { figureText } from '../bench/targetWords.ts';
+import { threadDiameterMm } from '../bench/threadDiameter.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { useLogbook, useRun, useView } from '../door.tsx';
+import { toolState, toolStateWords } from '../tools/toolState.ts';
+import { betweenNames } from './betweenNames.ts';
+import { torqueUnits } from './jointDraft.ts';
+
+const onThread: readonly BetweenKind[] = ['dry', 'grease', 'assembly-paste', 'anti-seize', 'threadlocker'];
+
+export interface TorqueSheetProps {
+  joint: JointRow;
+  unit: TorqueUnit;
+  /** A step of the plan asks for this torque and is not done. */
+  stepWaits: boolean;
+  onClose: () => void;
+}
+
+/** A torque given away from the plan: the figure by keypad, with what it was given by and on. */
+export function TorqueSheet({ joint, unit: chosen, stepWaits, onClose }: TorqueSheetProps) {
+  const logbook = useLogbook();
+  const tools = useView('tools', undefined);
+  const { run, save } = useRun();
+  const lies = joint.between.find(({ kind }) => onThread.includes(kind))?.kind;
+  const [typed, setTyped] = useState('');
+  const [unit, setUnit] = useState(chosen);
+  const [passes, setPasses] = useState('1');
+  const [toolId, setToolId] = useState('');
+  const [between, setBetween] = useState<BetweenKind | ''>(joint.applied?.between ?? lies ?? '');
+  const [marked, setMarked] = useState(false);
+  const [wrong, setWrong] = useState<string>();
+  const [sure, setSure] = useState(false);
+  const ruling = rulingTarget(joint.targets);
+  const bolts = Math.max(
+    1,
+    joint.fasteners.reduce((sum, { count }) => sum + count, 0),
+  );
+
+  const apply = async () => {
+    const torque = parseTyped(typed, torqueUnits, unit);
+    if (!torque.ok) return setWrong('Type the torque that was given.');
+    const doubt = appliedDoubt(torqueNm(torque.quantity.value, unit), {
+      diameterMm: threadDiameterMm(joint.fasteners),
+      mostNm: ruling.ok ? mostNm(ruling.target) : undefined,
+    });
+    if (doubt && !sure) {
+      setSure(true);
+      return setWrong(
+        doubt.about === 'target'
+          ? 'That is above the target. If it was so, log it once more.'
+          : 'That is out of the ordinary for this thread. If number and unit are right, log it once more.',
+      );
+    }
+    const entries = await run(
+      {
+        type: 'apply-torque',
+        ...{ jointId: joint.jointId, applied: torque.quantity, entered: 'keypad', bolts, marked },
+        passes: Number(passes),
+        ...(toolId ? { toolId } : {}),
+        ...(between ? { between } : {}),
+      },
+      { undo: `${joint.name}: ${typed} ${unitLabel[unit]}` },
+    );
+    if (entries) onClose();
+  };
+  const inHand = tools.is === 'there' ? tools.value.filter(({ putAway }) => putAway === undefined) : [];
+  return (
+    <Sheet
+      open
+      title={joint.name}
+      onClose={onClose}
+      actions={
+        <Button
+          kind="main"
+          size="greasy"
+          icon="spanner"
+          disabled={save.is === 'saving'}
+          under={bolts === 1 ? 'One bolt' : `All ${bolts} bolts`}
+          onPress={apply}
+        >
+          {typed === '' ? 'Log the torque' : `Log ${typed} ${unitLabel[unit]}`}
+        </Button>
+      }
+    >
+      <div class="stack">
+        <SaveNotice save={save} />
+        {stepWaits && (
+          <Notice kind="note" title="A step for this joint waits in the plan">
+            Logged here, that step stays open. At the bench it is done with the torque.
+          </Notice>
+        )}
+        {joint.locked && (
+          <Notice kind="caution" title="Threadlocker sits in this joint">
+            Turning it breaks the bond. Clean it and put threadlocker on afresh.
+          </Notice>
+        )}
+        <Keypad
+          label={
+            ruling.ok
+              ? `Applied; target ${figureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`
+              : 'Applied; no target written down'
+          }
+          typed={typed}
+          unit={unit}
+          units={[...new Set<TorqueUnit>([chosen, 'N.m', '[in_i].[lbf_av]'])]}
+          onTyped={(text, one) => {
+            setTyped(text);
+            setUnit(one);
+            setWrong(undefined);
+            setSure(false);
+          }}
+          onDone={apply}
+          error={wrong}
+        />
+        <SelectField
+          label="Passes"
+          options={['1', '2', '3', '4'].map((value) => ({ value, label: value }))}
+          value={passes}
+          onChoose={setPasses}
+        />
+        <SelectField
+          label="Tool"
+          options={[
+            { value: '', label: 'None named' },
+            ...inHand.map((tool) => ({
+              value: tool.toolId,
+              label: `${tool.name} (${toolStateWords[toolState(tool, logbook.now())].toLowerCase()})`,
+            })),
+          ]}
+          value={toolId}
+          onChoose={setToolId}
+        />
+        <SelectField
+          label="On the threads"
+          options={[
+            { value: '', label: 'Not said' },
+            ...onThread.map((value) => ({ value, label: betweenNames[value] })),
+          ]}
+          value={between}
+          onChoose={setBetween}
+        />
+        <Toggle label="Marked with paint" on={marked} onToggle={setMarked} />
+      </div>
+    </Sheet>
+  );
+}

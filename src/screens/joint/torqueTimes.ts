@@ -1,0 +1,38 @@
+import type { Entry } from '../../journal/entries.ts';
+import type { HistoryLine } from '../../logbook.ts';
+import { convert, type TorqueUnit, type Typed } from '../../mechanics/units.ts';
+
+/** One torque of a joint's life: what a hand gave, or at what a re-check met it moving. */
+export interface TorqueTime {
+  atMs: number;
+  value: number;
+  what: 'applied' | 'found';
+}
+
+/** An entry as it reads today; undefined where it was struck out. */
+export function asItReads({ entry, fixes }: HistoryLine): Entry | undefined {
+  const last = fixes.at(-1);
+  if (!last) return entry;
+  return last.becomes === null ? undefined : ({ ...entry, ...last.becomes } as Entry);
+}
+
+/**
+ * The torques of a joint, oldest first.
+ * @param lines its history, in any order
+ * @param unit the unit to give them in
+ * @returns applied and found apart; a re-check that met no movement has no figure and is left out
+ */
+export function torqueTimes(lines: readonly HistoryLine[], unit: TorqueUnit): TorqueTime[] {
+  const inUnit = (torque: Typed<TorqueUnit>) =>
+    Math.round(convert(torque.value, torque.unit, unit) * 100) / 100;
+  return lines
+    .flatMap((line): TorqueTime[] => {
+      const entry = asItReads(line);
+      if (entry?.type === 'torque-applied')
+        return [{ atMs: entry.happenedAtMs, value: inUnit(entry.applied), what: 'applied' }];
+      if (entry?.type === 'torque-found' && entry.movedAt)
+        return [{ atMs: entry.happenedAtMs, value: inUnit(entry.movedAt), what: 'found' }];
+      return [];
+    })
+    .sort((a, b) => a.atMs - b.atMs);
+}
