@@ -45,7 +45,23 @@ const headTube = (
   known: 'memory',
 });
 
-/** Adapters of bottom brackets, head tubes, pedals and saddles. */
+const endCaps = (end: string, throughMm: number, openMm: number): AdapterRow => ({
+  id: `end-caps-${throughMm}-${openMm}`,
+  label: `end caps, ${throughMm} through hub in open ${openMm} slots, ${end}`,
+  sort: 'adapter',
+  faces: [
+    { kind: 'axle', nominal: { diameterMm: openMm }, traits: { type: 'hollow' } },
+    { kind: 'axle-slot', nominal: { widthMm: throughMm }, traits: { shape: 'closed' } },
+  ],
+  reversible: true,
+  caution:
+    'Only where the hub maker sells caps for this very hub; measure the width over the new caps. Never the other way round.',
+  source:
+    'retrograde.mantra.network: through hubs take caps for open slots, not the reverse; sizes from memory',
+  known: 'memory',
+});
+
+/** Adapters of bottom brackets, head tubes, hubs, pedals and saddles. */
 export const driveAdapters: readonly AdapterRow[] = [
   shell(
     'american',
@@ -103,6 +119,8 @@ export const driveAdapters: readonly AdapterRow[] = [
     source: 'from memory',
     known: 'memory',
   },
+  endCaps('front', 15, 9),
+  endCaps('rear', 12, 10),
   {
     id: 'rail-clamp-plain-7/8',
     label: 'rail clamp on a plain 7/8 in post',

@@ -34,6 +34,31 @@ const isAdapters = 'Q&A on IS adapters: a front 180 adapter is a rear 160 adapte
 
 const rows: Row[] = [
   [
+    'retrograde.mantra.network: a 15 through hub in open 9 slots by its end caps',
+    slot(9, { shape: 'open' }),
+    axle(15, { type: 'through' }),
+    'fits-with',
+    'end-caps-15-9',
+  ],
+  [
+    'retrograde.mantra.network: not the reverse',
+    slot(15, { shape: 'closed' }),
+    axle(9, { type: 'hollow' }),
+    'does-not-fit',
+  ],
+  [
+    'rail article, xjd.com: 7 × 9 rails in a clamp for 7',
+    named('post-head', 'two-rail', { nominal: { railMm: 7, railHeightMm: 7 } }),
+    named('saddle-mount', 'two-rail', { nominal: { railHeightMm: 9 } }),
+    'does-not-fit',
+  ],
+  [
+    'named oval against round',
+    named('post-head', 'two-rail'),
+    named('saddle-mount', 'two-rail-oval'),
+    'does-not-fit',
+  ],
+  [
     'rsdbikes.com: never a star nut in carbon',
     cap('star-nut'),
     steerer({ material: 'carbon', inside: 'plain' }),
@@ -439,8 +464,8 @@ describe('measured beats printed, within the band of the caliper', () => {
   });
 });
 
-test('a slot is never filed for a through axle', () => {
-  expect(mates(slot(10, { material: 'steel', end: 'rear' }), axle(12, { type: 'through' }))?.outcome).toBe(
-    'does-not-fit',
-  );
+test('a slot is never filed for a through axle: end caps or nothing', () => {
+  const steel = slot(10, { material: 'steel', end: 'rear' });
+  const ways = mates(steel, axle(12, { type: 'through' }))?.bridges.map(({ bridgeId }) => bridgeId);
+  expect(ways).toEqual(['end-caps-12-10']);
 });
