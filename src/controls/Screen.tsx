@@ -1,7 +1,7 @@
 import './look.css';
 import './Screen.css';
-import type { ComponentChildren } from 'preact';
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { type ComponentChildren, createContext } from 'preact';
+import { useContext, useLayoutEffect, useRef } from 'preact/hooks';
 import { Icon } from './Icon.tsx';
 
 export interface ScreenProps {
@@ -17,12 +17,15 @@ export interface ScreenProps {
   waits?: ComponentChildren;
   /** Buttons across the lower third; lying down they stand at the right. */
   actions?: ComponentChildren;
-  /** The bar that takes the last entry back; it stands above the buttons. */
+  /** The bar that takes the last entry back, where the screen has one of its own. */
   undo?: ComponentChildren;
   /** Language of the page, as a BCP 47 tag. */
   lang?: string;
   children: ComponentChildren;
 }
+
+/** The bar that takes the last entry back, given once for all screens; it stands above their buttons. */
+export const UndoPlace = createContext<ComponentChildren>(undefined);
 
 /** The frame of every screen: a punched job card with its heading, what waits, the matter, and what to do. */
 export function Screen({
@@ -32,10 +35,12 @@ export function Screen({
   action,
   waits,
   actions,
-  undo,
+  undo: ownUndo,
   lang = 'en',
   children,
 }: ScreenProps) {
+  const sharedUndo = useContext(UndoPlace);
+  const undo = ownUndo ?? sharedUndo;
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {
     document.title = `${title} · Pinchbolt`;

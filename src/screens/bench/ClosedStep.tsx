@@ -75,9 +75,7 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
               <Button kind="main" size="greasy" icon="undo" onPress={() => void reopen('Doing it after all')}>
                 Do it now
               </Button>
-            ) : (
-              ''
-            )
+            ) : undefined
           }
           onBack={onBack}
           onNext={onNext}

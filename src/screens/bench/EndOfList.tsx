@@ -4,6 +4,7 @@ import type { StepRow } from '../../journal/rows.ts';
 import { hrefOf } from '../route.ts';
 import { BenchFrame, type BenchView } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
+import { StepFoot } from './StepFoot.tsx';
 import { stepMark, stepWords } from './stepWords.ts';
 
 export interface EndOfListProps {
@@ -20,6 +21,8 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
   const done = steps.length - left.length;
   const handTight = joints.filter(({ state }) => state === 'hand-tight').length;
   const running = waits.filter(({ endedAtMs }) => endedAtMs === undefined);
+  const nameOf = ({ title, jointId }: (typeof waits)[number]) =>
+    joints.find((joint) => joint.jointId === jointId)?.name ?? title;
   const release = hrefOf({ at: 'release', bikeId: bike.bikeId });
   const nothingLeft = left.length === 0 && handTight === 0;
   useBenchKeys({ back: onBack, undo: () => void onUndo() });
@@ -40,21 +43,22 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
       index={steps.length}
       onShow={onShow}
       actions={
-        <>
-          <Button
-            kind={nothingLeft ? 'main' : 'plain'}
-            size="greasy"
-            wide
-            icon="flag"
-            href={release}
-            under={nothingLeft ? 'Pre-ride check, then the statement' : 'What is open is listed there too'}
-          >
-            To the release
-          </Button>
-          <Button size="greasy" icon="back" onPress={onBack}>
-            Back
-          </Button>
-        </>
+        <StepFoot
+          save={{ is: 'idle' }}
+          main={
+            <Button
+              kind={nothingLeft ? 'main' : 'plain'}
+              size="greasy"
+              wide
+              icon="flag"
+              href={release}
+              under={nothingLeft ? 'Pre-ride check, then the statement' : 'What is open is listed there too'}
+            >
+              To the release
+            </Button>
+          }
+          onBack={onBack}
+        />
       }
     >
       <h2 class={left.length > 0 ? 'bench-left' : 'bench-ask'}>
@@ -65,7 +69,7 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
       {left.length > 0 && <ul class="bench-list">{left.map(row)}</ul>}
       {running.length > 0 && (
         <p class="bench-read">
-          Still waiting: {running.map(({ title }) => title).join(', ')}. Look at the times before you ride.
+          Still waiting: {running.map(nameOf).join(', ')}. Look at the times before you ride.
         </p>
       )}
       {left.length > 0 && done > 0 && <p class="small">{done} logged.</p>}

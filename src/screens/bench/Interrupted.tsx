@@ -41,7 +41,7 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
       index={index}
       onShow={onShow}
       actions={
-        <>
+        <div class="bench-acts">
           <SaveLine save={save} />
           <Button
             wide
@@ -58,7 +58,7 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
           <Button wide size="greasy" icon="question" under="Do it again from the start" onPress={anew}>
             Not sure
           </Button>
-        </>
+        </div>
       }
     >
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>

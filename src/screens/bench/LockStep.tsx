@@ -1,6 +1,7 @@
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/StepCard.tsx';
 import type { JointRow } from '../../journal/rows.ts';
+import { spanText } from '../dayText.ts';
 import { useRun } from '../door.tsx';
 import { BenchFrame } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
@@ -29,7 +30,6 @@ export function LockStep(props: StepProps & { joint: JointRow }) {
     onLogged(entries);
   });
   useBenchKeys({ next: onNext, back: onBack, applied: put, undo: () => void onUndo() });
-  const waitHours = command && Math.round(command.waitMs / 3_600_000);
   return (
     <BenchFrame
       view={view}
@@ -44,7 +44,9 @@ export function LockStep(props: StepProps & { joint: JointRow }) {
               size="greasy"
               icon="drop"
               disabled={!command}
-              under={waitHours ? `Starts a wait of ${waitHours} h` : 'Choose grade and surface first'}
+              under={
+                command ? `Starts a wait of ${spanText(command.waitMs)}` : 'Choose grade and surface first'
+              }
               onPress={put}
             >
               Put on
@@ -61,6 +63,7 @@ export function LockStep(props: StepProps & { joint: JointRow }) {
           draft={draft}
           change={change}
           nearDiscBrake={nearDiscBrake(joint)}
+          screwed={joint.fasteners.length > 0}
           temperatureUnit={settings.temperatureUnit}
         />
         <Extras {...{ step, joint, onLogged, gathered }} />

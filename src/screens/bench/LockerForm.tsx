@@ -20,10 +20,14 @@ export interface LockerFormProps {
   draft: StepDraft;
   change: (changed: Partial<StepDraft>) => void;
   nearDiscBrake: boolean;
+  /** A screwed joint has no use for what is made for bores. */
+  screwed: boolean;
   temperatureUnit: TemperatureUnit;
 }
 
-const hours = ({ lo, hi }: Band) => `${numberText(lo)} to ${numberText(hi)} h`;
+/** Whole hours, and where it is a matter of few, half ones. */
+const hours = ({ lo, hi }: Band) =>
+  `${numberText(lo, lo < 10 ? 1 : 0)} to ${numberText(hi, hi < 10 ? 1 : 0)} h`;
 const uses = { thread: 'On threads', 'thread-after-assembly': 'Runs into threads', cylinder: 'In bores' };
 const removals = { 'hand-tools': 'hand tools', heat: 'heat', puller: 'a puller' };
 
@@ -51,8 +55,9 @@ function Cure({ draft, nearDiscBrake }: Pick<LockerFormProps, 'draft' | 'nearDis
 }
 
 /** Which threadlocker went on what, how warm it is, and the wait that follows. */
-export function LockerForm({ draft, change, nearDiscBrake, temperatureUnit }: LockerFormProps) {
+export function LockerForm({ draft, change, nearDiscBrake, screwed, temperatureUnit }: LockerFormProps) {
   const { grade, surface, primer, temperatureC } = draft;
+  const offered = lockers.filter(({ use }) => !screwed || use !== 'cylinder');
   const degrees = numberText(convert(temperatureC, 'Cel', temperatureUnit), 0);
   const warmer = (byC: number) =>
     change({ temperatureC: Math.min(HOTTEST_C, Math.max(COLDEST_C, temperatureC + byC)) });
@@ -65,7 +70,7 @@ export function LockerForm({ draft, change, nearDiscBrake, temperatureUnit }: Lo
         label="Grade"
         value={grade}
         onChoose={(chosen) => change({ grade: chosen })}
-        options={lockers.map((row) => ({
+        options={offered.map((row) => ({
           value: row.grade,
           label: row.label,
           hint: `${uses[row.use]}; comes off with ${removals[row.removal]}`,

@@ -45,6 +45,7 @@ export function LockerSheet({ step, joint, gathered, temperatureUnit, onPut, onC
         draft={draft}
         change={change}
         nearDiscBrake={nearDiscBrake(joint)}
+        screwed={joint.fasteners.length > 0}
         temperatureUnit={temperatureUnit}
       />
     </Sheet>

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Filters } from '../../controls/Filters.tsx';
+import type { IconName } from '../../controls/Icon.tsx';
 import { StepCard } from '../../controls/StepCard.tsx';
 import { type AnyUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
 import { useRun } from '../door.tsx';
@@ -11,6 +11,7 @@ import { NumberPad } from './NumberPad.tsx';
 import { StepFoot } from './StepFoot.tsx';
 import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
+import { Tile } from './Tile.tsx';
 
 const kinds = {
   length: ['mm', 'cm', '[in_i]'],
@@ -21,12 +22,12 @@ const kinds = {
 } as const satisfies Record<string, readonly AnyUnit[]>;
 type Measured = keyof typeof kinds;
 
-const tabs: { value: Measured; label: string }[] = [
-  { value: 'length', label: 'Length' },
-  { value: 'pressure', label: 'Pressure' },
-  { value: 'force', label: 'Force' },
-  { value: 'mass', label: 'Mass' },
-  { value: 'angle', label: 'Angle' },
+const tabs: { value: Measured; label: string; icon: IconName }[] = [
+  { value: 'length', label: 'Length', icon: 'ruler' },
+  { value: 'pressure', label: 'Pressure', icon: 'tyre' },
+  { value: 'force', label: 'Force', icon: 'wheel' },
+  { value: 'mass', label: 'Mass', icon: 'scale' },
+  { value: 'angle', label: 'Angle', icon: 'undo' },
 ];
 const kindOf = (unit: AnyUnit): Measured =>
   tabs.find(({ value }) => (kinds[value] as readonly AnyUnit[]).includes(unit))?.value ?? 'length';
@@ -68,14 +69,7 @@ export function MeasureStep(props: StepProps) {
         save={save}
         onLog={(measured) => void log(measured)}
         onClose={() => setTyping(false)}
-      >
-        <Filters
-          label="What is measured"
-          tabs={tabs}
-          on={[kind]}
-          onToggle={(chosen) => change({ unit: kinds[chosen][0] })}
-        />
-      </NumberPad>
+      />
     );
   return (
     <BenchFrame
@@ -103,6 +97,19 @@ export function MeasureStep(props: StepProps) {
     >
       <StepCard title={step.title} icon="ruler" state="open" caption="Measure">
         {step.detail && <p class="bench-read">{step.detail}</p>}
+        {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every browser */}
+        <div class="tiles" role="group" aria-label="What is measured">
+          {tabs.map(({ value, label, icon }) => (
+            <Tile
+              key={value}
+              icon={icon}
+              pressed={value === kind}
+              onPress={() => change({ unit: kinds[value][0] })}
+            >
+              {label}
+            </Tile>
+          ))}
+        </div>
         <Extras {...{ step, joint, onLogged, gathered }} />
       </StepCard>
     </BenchFrame>

@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { Button } from '../../controls/Button.tsx';
 import { Keypad } from '../../controls/Keypad.tsx';
 import { Screen } from '../../controls/Screen.tsx';
@@ -18,13 +17,11 @@ export interface PadProps<U extends AnyUnit> {
   save: SaveState;
   onLog: (value: Typed<U>) => void;
   onClose: () => void;
-  /** A choice of what is measured, above the keys. */
-  children?: ComponentChildren;
 }
 
 /** A number for the step, with big keys. Closing keeps what was typed. */
 export function NumberPad<U extends AnyUnit>(props: PadProps<U>) {
-  const { title, label, typed, unit, units, onTyped, save, onLog, onClose, children } = props;
+  const { title, label, typed, unit, units, onTyped, save, onLog, onClose } = props;
   const number = parseNumber(typed);
   const log = () => {
     if (number.ok) onLog({ value: number.value, unit, typed: number.typed });
@@ -43,9 +40,7 @@ export function NumberPad<U extends AnyUnit>(props: PadProps<U>) {
         </>
       }
     >
-      <Keypad label={label} typed={typed} unit={unit} units={units} onTyped={onTyped} onDone={log}>
-        {children}
-      </Keypad>
+      <Keypad label={label} typed={typed} unit={unit} units={units} onTyped={onTyped} onDone={log} />
     </Screen>
   );
 }

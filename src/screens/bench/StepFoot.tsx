@@ -5,27 +5,32 @@ import { SaveLine } from './SaveLine.tsx';
 
 export interface StepFootProps {
   save: SaveState;
-  /** The one thing to do. */
-  main: ComponentChildren;
+  /** The one thing to do, over the whole width. */
+  main?: ComponentChildren;
   /** Between back and next. */
   middle?: ComponentChildren;
   onBack: () => void;
-  onNext: () => void;
+  /** Left out at the end of the list. */
+  onNext?: () => void;
 }
 
 /** What the thumb does: the main action over the whole width, back and next below it. */
 export function StepFoot({ save, main, middle, onBack, onNext }: StepFootProps) {
   return (
-    <>
+    <div class="bench-acts">
       <SaveLine save={save} />
       {main}
-      <Button size="greasy" icon="back" onPress={onBack}>
-        Back
-      </Button>
-      {middle}
-      <Button size="greasy" icon="next" onPress={onNext}>
-        Next
-      </Button>
-    </>
+      <div class="bench-moves">
+        <Button size="greasy" icon="back" onPress={onBack}>
+          Back
+        </Button>
+        {middle}
+        {onNext && (
+          <Button size="greasy" icon="next" onPress={onNext}>
+            Next
+          </Button>
+        )}
+      </div>
+    </div>
   );
 }

@@ -25,7 +25,7 @@ const UNITS: readonly TorqueUnit[] = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]
 /** More bolt heads than this are told by number alone. */
 const MOST_DRAWN = 16;
 
-const say = ({ typed, unit }: Typed<TorqueUnit>) => `${typed} ${unitLabel[unit]}`;
+const say = ({ typed, unit }: Typed<TorqueUnit>) => `${typed}\u00a0${unitLabel[unit]}`;
 
 /** Tightening a joint: the figure, the bolts counted off pass by pass, and then what was really applied. */
 export function TorqueStep(props: StepProps & { joint: JointRow }) {
@@ -146,11 +146,13 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
       Applied {say(single)}
     </Button>
   ) : ends.length > 1 ? (
-    ends.map((end) => (
-      <Button key={end.value} size="greasy" under="Applied" onPress={steady(() => apply(end, 'tap'))}>
-        {say(end)}
-      </Button>
-    ))
+    <div class="bench-pair">
+      {ends.map((end) => (
+        <Button key={end.value} size="greasy" under="Applied" onPress={steady(() => apply(end, 'tap'))}>
+          {say(end)}
+        </Button>
+      ))}
+    </div>
   ) : (
     <Button kind="main" size="greasy" icon="pencil" under={`Logs ${passes}`} onPress={() => setTyping(true)}>
       Type what was applied

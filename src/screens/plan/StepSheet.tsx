@@ -101,10 +101,10 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
       }
     >
       <div class="stack">
-        <p>
-          {stepWords(step.kind).work}, <Mark {...stepMark[state]} />
+        <p class="plan-state">
+          <Mark {...stepMark[state]} />
+          <span>{step.why ? `${stepWords(step.kind).work}; ${step.why}` : stepWords(step.kind).work}</span>
         </p>
-        {step.why && <p class="small">{step.why}</p>}
         <p role="status">
           Step {index + 1} of {steps.length}
           {before ? `, behind “${before.title}”` : ', the first'}
