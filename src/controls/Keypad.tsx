@@ -57,8 +57,9 @@ export function Keypad<U extends AnyUnit>({
       else return;
       event.preventDefault();
     };
-    document.addEventListener('keydown', hear);
-    return () => document.removeEventListener('keydown', hear);
+    // Capturing: digits and Backspace are taken before any bench command is made of them.
+    document.addEventListener('keydown', hear, true);
+    return () => document.removeEventListener('keydown', hear, true);
   }, []);
 
   const key = (name: KeypadKey, spoken: string, face: ComponentChildren) => (

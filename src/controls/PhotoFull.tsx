@@ -1,6 +1,6 @@
 import './PhotoFull.css';
-import { useEffect, useRef } from 'preact/hooks';
 import { Button } from './Button.tsx';
+import { useModal } from './modal.ts';
 import type { StripPhoto } from './PhotoStrip.tsx';
 import { usePhotoUrl } from './photoUrl.ts';
 
@@ -14,16 +14,9 @@ export interface PhotoFullProps {
 
 /** One photo over the whole screen, with its words; arrow keys turn to the neighbours. */
 export function PhotoFull({ photos, index, onIndex, onClose }: PhotoFullProps) {
-  const dialog = useRef<HTMLDialogElement>(null);
   const shown = index === undefined ? undefined : photos[index];
   const url = usePhotoUrl(shown?.photo);
-  const open = shown !== undefined;
-  useEffect(() => {
-    const full = dialog.current;
-    if (!open || !full) return;
-    full.showModal();
-    return () => full.close();
-  }, [open]);
+  const dialog = useModal(shown !== undefined);
   if (!shown || index === undefined) return null;
 
   const turn = (by: number) => {

@@ -1,7 +1,8 @@
 import './Sheet.css';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { Icon } from './Icon.tsx';
+import { useModal } from './modal.ts';
 
 export interface SheetProps {
   open: boolean;
@@ -15,14 +16,8 @@ export interface SheetProps {
 
 /** A sheet laid over the card from below; the focus stays in it and returns where it came from. */
 export function Sheet({ open, title, onClose, actions, children }: SheetProps) {
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal(open);
   const titleId = useId();
-  useEffect(() => {
-    const sheet = dialog.current;
-    if (!open || !sheet) return;
-    sheet.showModal();
-    return () => sheet.close();
-  }, [open]);
   if (!open) return null;
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: Escape closes through onCancel; the click is for the shade beside the sheet
