@@ -1,0 +1,96 @@
+import './part/part.css';
+import { useState } from 'preact/hooks';
+import { HoldButton } from '../controls/HoldButton.tsx';
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import type { PartRow } from '../journal/rows.ts';
+import { cautions } from '../standards/releaseRules.ts';
+import { SaveNotice } from './bike/SaveNotice.tsx';
+import { useRun, useView } from './door.tsx';
+import { useDraft } from './draft.ts';
+import { ChangeFields } from './part/ChangeFields.tsx';
+import { type ChangeDraft, emptyChange, readChange } from './part/changeDraft.ts';
+import { NewPhotos } from './part/NewPhotos.tsx';
+import { useNewPhotos } from './part/useNewPhotos.ts';
+import { go, hrefOf } from './route.ts';
+import { Waits } from './Waits.tsx';
+
+function Changing({ part }: { part: PartRow }) {
+  const { partId, name, place } = part;
+  const [draft, change, clear] = useDraft<ChangeDraft>(`change:${partId}`, emptyChange);
+  const settings = useView('settings', {});
+  const taken = useNewPhotos();
+  const { run, save } = useRun();
+  const [tried, setTried] = useState(false);
+  const unit = draft.unit || (settings.is === 'there' ? settings.value.lengthUnit : 'mm');
+  const read = readChange(
+    draft,
+    unit,
+    taken.photos.map(({ photoId }) => photoId),
+  );
+  const sign = async () => {
+    setTried(true);
+    if (!read.ok || save.is === 'saving') return;
+    const entries = await run({ type: 'change-part', partId, ...read.change }, { photos: taken.photos });
+    if (!entries) return;
+    clear();
+    go({ at: 'part', partId }, true);
+  };
+  return (
+    <Screen
+      title={`Changed for good: ${name}`}
+      route={`change-part ${partId}`}
+      back={hrefOf({ at: 'part', partId })}
+      waits={<Waits />}
+      actions={
+        <HoldButton
+          onHeld={sign}
+          disabled={save.is === 'saving'}
+          explain="Hold to sign: it stays with the part for life"
+        >
+          Sign the change
+        </HoldButton>
+      }
+    >
+      <div class="stack">
+        <Notice kind="caution" title="It does not come back">
+          {cautions['one-way-change']}
+        </Notice>
+        {tried && !read.ok && (
+          <Notice kind="error" title="Not signed yet">
+            Something is missing; it is marked in red below. What you typed is kept.
+          </Notice>
+        )}
+        <SaveNotice save={save} />
+        <ChangeFields
+          draft={draft}
+          unit={unit}
+          trouble={tried && !read.ok ? read.trouble : {}}
+          onBike={place.on === 'bike'}
+          change={change}
+        />
+        <NewPhotos taken={taken} alt={`${name}, changed`} />
+      </div>
+    </Screen>
+  );
+}
+
+/** A file, saw, drill, braze or cold-set, written down with its figures and signed. */
+export function ChangePart({ partId }: { partId: string }) {
+  const seen = useView('part', { partId });
+  if (seen.is === 'there' && seen.value) return <Changing part={seen.value.part} />;
+  return (
+    <Screen title="Part" back={hrefOf({ at: 'shelf' })} waits={<Waits />}>
+      {seen.is === 'failed' && (
+        <Notice kind="error" title="The part could not be read">
+          Go back and open it again.
+        </Notice>
+      )}
+      {seen.is === 'there' && (
+        <Notice kind="error" title="No such part">
+          It is not in this logbook. Go back to the shelf.
+        </Notice>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,49 @@
+import { Icon, type IconName } from '../../controls/Icon.tsx';
+import { quantityWords } from '../../exchange/phrases.ts';
+import { inspectionWords } from '../../exchange/sentencesOfParts.ts';
+import { cutWords } from '../../exchange/tradeWords.ts';
+import type { CutKind } from '../../journal/entries.ts';
+import type { PartRow } from '../../journal/rows.ts';
+import { Photos } from '../bike/Photos.tsx';
+import { dayText } from '../dayText.ts';
+import { Facts } from './Facts.tsx';
+
+export const cutIcons: Record<CutKind, IconName> = {
+  file: 'file',
+  saw: 'saw',
+  drill: 'drill',
+  braze: 'drop',
+  'cold-set': 'press',
+  ream: 'drill',
+  grind: 'file',
+  other: 'warning',
+};
+
+/** A change that cannot be undone, with all its figures; it stands with the part for life. */
+export function Cut({ change }: { change: PartRow['changes'][number] }) {
+  const { cut, where, before, after, left, leftWords, how, why, rulesOut, photoIds, inspection, atMs } =
+    change;
+  const rest = [left && quantityWords(left), leftWords?.trim()].filter(Boolean).join(', ');
+  return (
+    <div class="cut">
+      <h3 class="part-place">
+        <Icon name={cutIcons[cut]} sizePx={26} />
+        {`${cutWords[cut].label}: ${where}`}
+      </h3>
+      <p class="cut-sizes">{`${quantityWords(before)} → ${quantityWords(after)}`}</p>
+      <Facts
+        of={[
+          ['Left', rest],
+          ['Why', why],
+          ['How', how],
+          ['Rules out', rulesOut?.trim()],
+          ['Inspect', inspection && inspectionWords(inspection)],
+          ['On', dayText(atMs)],
+        ]}
+      />
+      {photoIds && photoIds.length > 0 && (
+        <Photos photoIds={photoIds} alt={`${cutWords[cut].label}, ${where}`} />
+      )}
+    </div>
+  );
+}

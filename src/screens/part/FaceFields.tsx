@@ -1,0 +1,132 @@
+import { Button } from '../../controls/Button.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import { Toggle } from '../../controls/Toggle.tsx';
+import { standardsFor } from '../../fit/standardOf.ts';
+import { unitLabel } from '../../mechanics/units.ts';
+import type { DimensionRow, FaceKindRow } from '../../standards/faceKind.ts';
+import { faceKinds } from '../../standards/faceKinds.ts';
+import { type FaceDraft, faceState, firstUnit } from './faceDraft.ts';
+import { sentenceCase } from './sentenceCase.ts';
+import { readSize, type SizeDraft, type SizeUnit, unitsFor } from './sizeDraft.ts';
+
+export interface Chosen {
+  lengthUnit: SizeUnit;
+  pressureUnit: SizeUnit;
+}
+
+const MEASURED_ONLY = 'measured-only';
+
+interface SizeFieldProps {
+  face: FaceDraft;
+  row: DimensionRow;
+  size: SizeDraft;
+  onSize: (size: SizeDraft) => void;
+}
+
+/** One size: where the caliper goes stands under it, and what was probably meant when it cannot be right. */
+function SizeField({ face, row, size, onSize }: SizeFieldProps) {
+  const read = readSize(face.kind, row.key, size);
+  const units = unitsFor(row.key);
+  return (
+    <>
+      <NumberField
+        label={sentenceCase(row.label)}
+        hint={row.how}
+        typed={size.typed}
+        {...(size.unit ? { unit: size.unit } : {})}
+        units={units}
+        error={read.is === 'wrong' ? read.sentence : undefined}
+        onTyped={(typed, unit) => onSize({ ...size, typed, unit })}
+      />
+      {read.is === 'doubt' && (
+        <Notice
+          kind="caution"
+          title={read.sentence}
+          action={
+            read.suggestion && (
+              <Button onPress={() => read.suggestion && onSize({ ...size, ...read.suggestion })}>
+                {`Take ${read.suggestion.typed}${read.suggestion.unit ? ` ${unitLabel[read.suggestion.unit]}` : ''}`}
+              </Button>
+            )
+          }
+        >
+          Otherwise it is kept as you typed it.
+        </Notice>
+      )}
+      {size.typed.trim() !== '' && units.includes('mm') && (
+        <Toggle
+          label="Printed, not measured"
+          hint="From a stamp, a drawing or a catalogue. A measurement beats it."
+          on={size.printed === true}
+          onToggle={(printed) => onSize({ ...size, printed })}
+        />
+      )}
+    </>
+  );
+}
+
+export interface FaceFieldsProps {
+  face: FaceDraft;
+  chosen: Chosen;
+  open?: boolean;
+  onFace: (face: FaceDraft) => void;
+}
+
+/** What is asked of one face, in the order a hand measures; folded until somebody wants it. */
+export function FaceFields({ face, chosen, open, onFace }: FaceFieldsProps) {
+  const kindRow: FaceKindRow = faceKinds[face.kind];
+  const standards = standardsFor(face.kind);
+  const row = standards.find(({ id }) => id === face.standard);
+  return (
+    <Fold label={sentenceCase(kindRow.label)} end={faceState(face)} open={open === true}>
+      <div class="stack face-fields">
+        {standards.length > 0 && (
+          <SelectField
+            label="Standard"
+            value={face.standard ?? MEASURED_ONLY}
+            options={[
+              { value: MEASURED_ONLY, label: 'measured only' },
+              ...standards.map(({ id, label }) => ({ value: id, label })),
+            ]}
+            hint={
+              row && (row.remark ?? (row.known === 'memory' ? 'From memory: measure it as well.' : undefined))
+            }
+            onChoose={(id) => onFace({ ...face, standard: id === MEASURED_ONLY ? null : id })}
+          />
+        )}
+        {kindRow.dimensions.map((dimension) => (
+          <SizeField
+            key={dimension.key}
+            face={face}
+            row={dimension}
+            size={face.sizes[dimension.key] ?? { typed: '', unit: firstUnit(dimension.key, chosen) }}
+            onSize={(size) => onFace({ ...face, sizes: { ...face.sizes, [dimension.key]: size } })}
+          />
+        ))}
+        {(kindRow.traits ?? []).map(({ key, label, choices, how }) => (
+          <SelectField
+            key={key}
+            label={sentenceCase(label)}
+            hint={how}
+            value={face.traits[key] ?? ''}
+            options={[
+              { value: '', label: 'not looked at' },
+              ...choices.map((value) => ({ value, label: value })),
+            ]}
+            onChoose={(value) => onFace({ ...face, traits: { ...face.traits, [key]: value } })}
+          />
+        ))}
+        <TextField
+          label="Note on this face"
+          value={face.notes}
+          onInput={(notes) => onFace({ ...face, notes })}
+          maxLength={300}
+        />
+      </div>
+    </Fold>
+  );
+}

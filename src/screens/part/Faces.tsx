@@ -1,0 +1,61 @@
+import { Ruler } from '../../controls/Ruler.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import { type FaceKind, faceKinds } from '../../standards/faceKinds.ts';
+import { useLogbook } from '../door.tsx';
+import { type Chosen, FaceFields } from './FaceFields.tsx';
+import { emptyFace, type FaceDraft, facesOfKind, facesToAdd } from './faceDraft.ts';
+import { sentenceCase } from './sentenceCase.ts';
+
+export interface FacesProps {
+  kind: string;
+  faces: FaceDraft[];
+  chosen: Chosen;
+  error: string | undefined;
+  onFaces: (faces: FaceDraft[]) => void;
+}
+
+/** The faces of a part: those its kind has, each folded; an adapter or odd part takes any. */
+export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
+  const logbook = useLogbook();
+  const own = facesOfKind(kind).filter((face) => !faces.some((one) => one.kind === face));
+  const addable = facesToAdd(kind);
+  if (faces.length === 0 && own.length === 0 && addable.length === 0) return null;
+  const put = (face: FaceDraft) =>
+    onFaces(
+      faces.some(({ faceId }) => faceId === face.faceId)
+        ? faces.map((one) => (one.faceId === face.faceId ? face : one))
+        : [...faces, face],
+    );
+  const inOrder = [...faces, ...own.map((face) => emptyFace(face, face))].toSorted(
+    (a, b) => facesOfKind(kind).indexOf(a.kind) - facesOfKind(kind).indexOf(b.kind),
+  );
+  return (
+    <section>
+      <Ruler label="Faces" end={<span class="small">may wait</span>} />
+      <p class="small part-lead">Where it meets other parts. The fit check asks for what it still needs.</p>
+      {error && (
+        <p class="field-error" role="alert">
+          {error}
+        </p>
+      )}
+      {inOrder.map((face) => (
+        <FaceFields
+          key={face.faceId}
+          face={face}
+          chosen={chosen}
+          open={addable.length > 0}
+          onFace={(next) => put(next)}
+        />
+      ))}
+      {addable.length > 0 && (
+        <SelectField
+          label="Add a face"
+          unchosen="It meets…"
+          value={undefined}
+          options={addable.map((value) => ({ value, label: sentenceCase(faceKinds[value].label) }))}
+          onChoose={(value: FaceKind) => put(emptyFace(logbook.newId(), value))}
+        />
+      )}
+    </section>
+  );
+}
