@@ -1,7 +1,10 @@
 import type { Face } from '../fit/face.ts';
 import type {
+  BarAbout,
   Between,
+  ClampAbout,
   Entry,
+  ExtensionAbout,
   Fastener,
   Id,
   OpenItem,
@@ -17,7 +20,14 @@ import { dayWords, listWords, numberWords, quantityWords, spanWords } from './ph
 import { called } from './sentences.ts';
 import { betweenText, fastenerText, targetText } from './sentencesOfJoints.ts';
 import { inspectionWords, kindWords } from './sentencesOfParts.ts';
-import { betweenWords, cutWords, originWords, placeWords, toolWords } from './tradeWords.ts';
+import {
+  betweenWords,
+  constructionWords,
+  cutWords,
+  originWords,
+  placeWords,
+  toolWords,
+} from './tradeWords.ts';
 
 const withUnit: Partial<Record<EntryField, string>> = {
   massG: 'g',
@@ -75,6 +85,16 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
     typeof value === 'string' ? betweenWords[value] : betweenText(value, names),
   fasteners: (value: Fastener[]) => fastenerText(value),
   targets: (value: Target[], names) => value.map((target) => targetText(target, names)).join('; '),
+  clamp: ({ construction, tubeArm, boltArm, shim }: ClampAbout) =>
+    listWords([
+      constructionWords[construction],
+      ...(tubeArm ? [`tube ${quantityWords(tubeArm)} from the closed side`] : []),
+      ...(boltArm ? [`screw ${quantityWords(boltArm)} from it`] : []),
+      ...(shim ? [`shim ${shim}`] : []),
+    ]),
+  bar: ({ rise, reach }: BarAbout) => `${quantityWords(rise)} up, ${quantityWords(reach)} forwards`,
+  extension: ({ length, angleDeg }: ExtensionAbout) =>
+    `${quantityWords(length)} at ${numberWords(angleDeg)}°`,
   faces: (value: Face[]) => value.map(faceText).join('; '),
   tool: (value: ToolSnapshot) => toolWords(value),
   origin: (value: keyof typeof originWords) => originWords[value],

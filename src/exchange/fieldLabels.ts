@@ -80,6 +80,12 @@ export const fieldLabels: Record<EntryField, string> = {
   checkBasis: 'Checked by',
   checkEveryDays: 'Check every',
   droppedAtMs: 'Dropped',
+  toolClass: 'Kind of tool',
+  cyclesSinceCheck: 'Uses since its check',
+  lever: 'Length to the hand',
+  clamp: 'Clamp',
+  bar: 'Hands on the bar',
+  extension: 'Extension on the wrench',
   area: 'Area',
   decision: 'Decision',
   untilMs: 'Until',
@@ -113,4 +119,5 @@ export const fieldLabels: Record<EntryField, string> = {
   undo: 'Taken back at once',
   becomes: 'Now reads',
   change: 'Settings',
+  lines: 'Lines',
 };

@@ -17,9 +17,15 @@ export const betweenText = (between: readonly Between[], names: Names): string =
 /** @example fastenerText([{ thread: 'M5', count: 2, hand: 'right' }]) //=> '2 × M5' */
 export const fastenerText = (fasteners: readonly Fastener[]): string =>
   listWords(
-    fasteners.map(({ thread, count, hand, words }) => {
+    fasteners.map(({ thread, count, hand, words, screw, propertyClass, female, grip }) => {
       const left = hand === 'left' ? ', left-hand thread' : '';
-      return `${count} × ${thread}${left}${words?.trim() ? `, ${words.trim()}` : ''}`;
+      const known = [
+        ...(screw && screw !== 'unknown' ? [screw] : []),
+        ...(propertyClass ? [`class ${propertyClass}`] : []),
+        ...(female && female !== 'unknown' ? [`in ${female}`] : []),
+        ...(grip ? [`clamped length ${quantityWords(grip)}`] : []),
+      ];
+      return `${count} × ${thread}${left}${known.map((each) => `, ${each}`).join('')}${words?.trim() ? `, ${words.trim()}` : ''}`;
     }),
   );
 

@@ -36,6 +36,7 @@ export const sentencesOfWork: Sentences<
   | 'tool-added'
   | 'tool-described'
   | 'tool-put-away'
+  | 'tool-found-out'
   | 'recheck-set'
   | 'recheck-changed'
   | 'recheck-dropped'
@@ -84,6 +85,8 @@ export const sentencesOfWork: Sentences<
   },
   'tool-put-away': ({ toolId, why }, names) =>
     `The tool ${called(names).tool(toolId)} was put away.${remark('Why', why)}`,
+  'tool-found-out': ({ toolId, why }, names) =>
+    `The tool ${called(names).tool(toolId)} was found to show wrong; the joints done with it since its last check are to be done again.${remark('Found', why)}`,
   'recheck-set': (entry, names) =>
     `A re-check on ${called(names).bike(entry.bikeId)} was set, due ${dueText(entry)}: ${entry.title}.${remark('What to do', entry.instruction)}`,
   'recheck-changed': (entry, names) =>

@@ -1,5 +1,6 @@
 import type {
   BetweenKind,
+  ClampAbout,
   CutKind,
   Origin,
   Outcome,
@@ -34,6 +35,12 @@ export const betweenWords: Record<BetweenKind, string> = {
   spacer: 'spacer',
   washer: 'washer',
   other: 'something else',
+};
+
+export const constructionWords: Record<ClampAbout['construction'], string> = {
+  'two-piece': 'two halves, screws on both sides of the tube',
+  'one-slit-flexible': 'one slit, thin body',
+  'one-slit-stiff': 'one slit, thick body',
 };
 
 export const sourceWords: Record<TargetSource, string> = {

@@ -1,4 +1,5 @@
 import type { Face } from '../fit/face.ts';
+import type { FemaleMaterial, ScrewMaterial } from '../mechanics/preloadRefusal.ts';
 import type {
   LengthUnit,
   PressureUnit,
@@ -9,6 +10,7 @@ import type {
 } from '../mechanics/units.ts';
 import type { JointKind } from '../standards/jointKinds.ts';
 import type { InstructionKind } from '../standards/recheckSchedule.ts';
+import type { ToolClass } from '../standards/toolClasses.ts';
 
 export type Id = string;
 
@@ -90,6 +92,37 @@ export interface Fastener {
   count: number;
   hand: 'right' | 'left';
   words?: string;
+  /** What the screw is of; without it no preload is computed. */
+  screw?: ScrewMaterial;
+  /** The mark on the head, as in `standards/propertyClasses.ts`. */
+  propertyClass?: string;
+  /** What it is screwed into. */
+  female?: FemaleMaterial;
+  /** Underside of the head to the first thread that bites. */
+  grip?: Typed<LengthUnit>;
+}
+
+/** How a clamp closes round its tube; lengths as measured. */
+export interface ClampAbout {
+  construction: 'two-piece' | 'one-slit-flexible' | 'one-slit-stiff';
+  /** From the closed side to the middle of the tube, and to the screw; only a stiff clamp needs them. */
+  tubeArm?: Typed<LengthUnit>;
+  boltArm?: Typed<LengthUnit>;
+  /** What was done to the shim in it, where there is one. */
+  shim?: 'slit' | 'closed' | 'bonded';
+}
+
+/** Where the hands are, seen from the middle of the clamp: up and forwards count positive. */
+export interface BarAbout {
+  rise: Typed<LengthUnit>;
+  reach: Typed<LengthUnit>;
+}
+
+/** What stands between a torque wrench and the screws of one joint. */
+export interface ExtensionAbout {
+  length: Typed<LengthUnit>;
+  /** 0 straight out, 90 across, 180 folded back. */
+  angleDeg: number;
 }
 
 export interface JointAbout {
@@ -102,6 +135,9 @@ export interface JointAbout {
   /** Brakes, steering, wheel retention, cranks and pedals, beads, seat: an entry here revokes a release. */
   matters: boolean;
   note?: string;
+  clamp?: ClampAbout;
+  bar?: BarAbout;
+  extension?: ExtensionAbout;
 }
 
 export type StepKind = 'fit' | 'torque' | 'press' | 'lock' | 'seat' | 'measure' | 'cut' | 'adjust' | 'check';
@@ -139,6 +175,11 @@ export interface ToolAbout {
   checkEveryDays?: number;
   droppedAtMs?: number | null;
   note?: string;
+  toolClass?: ToolClass;
+  /** Uses since its last check, where anybody counts them. */
+  cyclesSinceCheck?: number;
+  /** Middle of the square to the middle of the hand. */
+  lever?: Typed<LengthUnit>;
 }
 
 export interface Reading {

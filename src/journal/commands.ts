@@ -104,6 +104,8 @@ export type Command = Common &
     | ({ type: 'add-tool'; toolId?: Id } & ToolAbout)
     | ({ type: 'describe-tool'; toolId: Id } & Partial<ToolAbout>)
     | { type: 'put-tool-away'; toolId: Id; why: string }
+    /** The tool showed wrong: every joint done with it since its last check is to be done again. */
+    | { type: 'find-tool-out'; toolId: Id; why: string }
     | {
         type: 'find-defect';
         bikeId: Id;

@@ -56,6 +56,7 @@ const deciders: { [T in CommandType]: Decider<T> } = {
   'add-tool': tools.addTool,
   'describe-tool': tools.describeTool,
   'put-tool-away': tools.putToolAway,
+  'find-tool-out': tools.findToolOut,
   'find-defect': checks.findDefect,
   'close-defect': checks.closeDefect,
   'confirm-ride-check': checks.confirmRideCheck,

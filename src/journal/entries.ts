@@ -146,6 +146,7 @@ export type EntryBody =
   | ({ type: 'tool-added'; toolId: Id } & ToolAbout)
   | ({ type: 'tool-described'; toolId: Id } & Partial<ToolAbout>)
   | { type: 'tool-put-away'; toolId: Id; why: string }
+  | { type: 'tool-found-out'; toolId: Id; why: string }
   | {
       type: 'defect-found';
       defectId: Id;
@@ -252,7 +253,9 @@ export type EntryBody =
       bikeId?: Id;
       matters?: boolean;
     }
-  | { type: 'settings-changed'; change: Partial<Settings> };
+  | { type: 'settings-changed'; change: Partial<Settings> }
+  /** The demo's own lines were taken out; this one stands in their place. */
+  | { type: 'demo-removed'; lines: number };
 
 export type EntryType = EntryBody['type'];
 

@@ -68,6 +68,7 @@ const FACT_OF: Partial<Record<Entry['type'], [RowKind, KeyField][]>> = {
   'tool-added': [['tool', 'toolId']],
   'tool-described': [['tool', 'toolId']],
   'tool-put-away': [['tool', 'toolId']],
+  'tool-found-out': [['tool', 'toolId']],
   'defect-found': [['defect', 'defectId']],
   'defect-closed': [['defect', 'defectId']],
   'ride-check-confirmed': [['ridecheck', 'bikeId']],

@@ -138,6 +138,8 @@ function counted(row: Row | undefined): Pick<BikeRow, 'steps' | 'stepsDone' | 's
   return none;
 }
 
+const COUNTED = ['steps', 'stepsDone', 'stepsSkipped', 'handTight', 'openStepId', 'revoked'] as const;
+
 function touchBike(
   rows: Rows,
   bikeId: Id,
@@ -146,7 +148,7 @@ function touchBike(
 ): void {
   const bike = rows.get('bike', bikeId);
   if (!bike) return;
-  const next = { ...bike, entries: bike.entries + 1 };
+  const next = { ...bike };
   for (const { before, after } of changes) {
     const was = counted(before);
     const now = counted(after);
@@ -166,7 +168,8 @@ function touchBike(
       because: entry.type,
     };
   }
-  rows.put(next);
+  // Most entries change nothing here; a row that stays as it is need not be written.
+  if (COUNTED.some((field) => next[field] !== bike[field])) rows.put(next);
 }
 
 function fixRow(rows: Rows, entry: Extract<Entry, { type: 'entry-corrected' }>): FixRow {

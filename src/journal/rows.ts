@@ -58,7 +58,6 @@ export interface BikeRow extends RowHead {
   stepsDone: number;
   stepsSkipped: number;
   handTight: number;
-  entries: number;
 }
 
 export interface PartRow extends RowHead, PartAbout {
@@ -170,6 +169,8 @@ export interface ToolRow extends RowHead, ToolAbout {
   is: 'tool';
   toolId: Id;
   putAway?: string;
+  /** It was found to show wrong; a check after that day mends it. */
+  foundOut?: { atMs: number; why: string };
 }
 
 export interface DefectRow extends RowHead {

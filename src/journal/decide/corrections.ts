@@ -48,21 +48,26 @@ function struckOut(rows: Rows, id: Id): boolean {
   return rows.get('fix', id)?.fixes.at(-1)?.becomes === null;
 }
 
+/** The row an entry begins, for entries that begin one others may stand on. */
+function keyOf(entry: Entry): string | undefined {
+  if (entry.type === 'bike-started') return `bike/${entry.bikeId}`;
+  if (entry.type === 'part-added') return `part/${entry.partId}`;
+  return entry.type === 'joint-made' ? `joint/${entry.jointId}` : undefined;
+}
+
 /** Whether later entries stand on this one, so that it cannot simply be struck out. */
 function builtUpon(rows: Rows, entry: Entry, together: Id[]): boolean {
-  const key =
-    entry.type === 'bike-started'
-      ? `bike/${entry.bikeId}`
-      : entry.type === 'part-added'
-        ? `part/${entry.partId}`
-        : entry.type === 'joint-made'
-          ? `joint/${entry.jointId}`
-          : undefined;
+  const key = keyOf(entry);
   if (key === undefined) return false;
   const others = rows
     .facts(key)
     .filter(({ id, type }) => type !== 'entry-corrected' && !together.includes(id));
-  if (entry.type === 'bike-started') return (rows.get('bike', entry.bikeId)?.entries ?? 1) > together.length;
+  const onBike = (kind: 'part' | 'joint' | 'step', bikeId: Id) =>
+    rows.group(kind, `${kind}@${bikeId}`).length > 0;
+  if (entry.type === 'bike-started') {
+    const { bikeId } = entry;
+    return others.length > 0 || onBike('part', bikeId) || onBike('joint', bikeId) || onBike('step', bikeId);
+  }
   return others.length > 0;
 }
 
@@ -111,7 +116,8 @@ export function correct(rows: Rows, command: CommandOf<'correct'>): Ruling {
   if (becomes['happenedAtMs'] !== undefined && !Number.isFinite(becomes['happenedAtMs']))
     refuse('not-a-number');
   const corrected = { ...entry, ...becomes } as Entry;
-  if (corrected.type === 'torque-applied') checkTorque(corrected.applied);
+  if (corrected.type === 'torque-applied')
+    checkTorque(corrected.applied, rows.get('joint', corrected.jointId));
   if (corrected.type === 'torque-found' && corrected.movedAt) checkTorque(corrected.movedAt);
   if (corrected.happenedAtMs > entry.writtenAtMs) refuse('in-the-future');
   return [correction(entry, reason, false, becomes)];

@@ -1,6 +1,6 @@
 import { jointKindRow } from '../../standards/jointKinds.ts';
 import type { CommandOf } from '../commands.ts';
-import type { Between, EntryBody, Fastener, Id, Target } from '../entries.ts';
+import type { Between, EntryBody, Fastener, Id, JointAbout, Target } from '../entries.ts';
 import { bikeOf as bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
@@ -19,6 +19,7 @@ import {
 /** Above this a count is a slip of the finger: even the spokes of a wheel are fewer. */
 const MOST_FASTENERS = 72;
 const ABSURD_TORQUE = 1000;
+const LONGEST_MM = 2500;
 
 function checkParts(rows: Rows, bikeId: Id, partIds: Id[], between: Between[]): void {
   if (new Set(partIds).size < 1) refuse('too-few-parts');
@@ -44,16 +45,32 @@ function checkTargets(targets: Target[]): void {
   }
 }
 
+/** Lengths measured at a joint: above nothing, and none longer than a bicycle; a bar may drop and sweep back. */
+function checkLengths({ fasteners = [], clamp, bar, extension }: Partial<JointAbout>): void {
+  const lengths = [
+    ...fasteners.map(({ grip }) => grip),
+    ...[clamp?.tubeArm, clamp?.boltArm, extension?.length],
+  ];
+  for (const length of lengths) if (length) positive(length.value, LONGEST_MM);
+  for (const place of bar ? [bar.rise, bar.reach] : []) {
+    if (!Number.isFinite(place.value)) refuse('not-a-number');
+    if (Math.abs(place.value) > LONGEST_MM) refuse('absurd-value', place.typed);
+  }
+  if (extension && !Number.isFinite(extension.angleDeg)) refuse('not-a-number');
+}
+
 export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
   const { kind, partIds, between, fasteners, targets, note, jointId = now.newId() } = command;
+  const { clamp, bar, extension } = command;
   checkParts(rows, bikeId, partIds, between);
   checkFasteners(fasteners);
   checkTargets(targets);
+  checkLengths(command);
   const kindRow = jointKindRow(kind);
   const name = command.name.trim() === '' ? kindRow.label : command.name.trim();
   const matters = command.matters ?? kindRow.matters;
-  const about = { name, kind, partIds, between, fasteners, targets, matters, note };
+  const about = { name, kind, partIds, between, fasteners, targets, matters, note, clamp, bar, extension };
   return [present({ type: 'joint-made', jointId, bikeId, ...about })];
 }
 
@@ -66,6 +83,7 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
   }
   checkFasteners(about.fasteners ?? []);
   checkTargets(about.targets ?? []);
+  checkLengths(about);
   const { bikeId } = joint;
   return [present({ type: 'joint-described', jointId, bikeId, ...about, wasMatters: joint.matters })];
 }

@@ -218,7 +218,7 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
     }),
   ];
   if (broughtTo) {
-    checkTorque(broughtTo);
+    checkTorque(broughtTo, joint);
     const bolts = Math.max(
       1,
       joint.fasteners.reduce((sum, { count }) => sum + count, 0),

@@ -1,6 +1,8 @@
+import { recheckInstructions } from '../../standards/recheckSchedule.ts';
 import type { CommandOf } from '../commands.ts';
-import type { ToolAbout } from '../entries.ts';
+import type { EntryBody, ToolAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';
+import type { JointRow, ToolRow } from '../rows.ts';
 import { type Circumstances, positive, present, type Ruling, refuse, words } from './ruling.ts';
 
 function checkTool(about: Partial<ToolAbout>): void {
@@ -10,6 +12,8 @@ function checkTool(about: Partial<ToolAbout>): void {
   if (minNm !== undefined && maxNm !== undefined && minNm >= maxNm)
     refuse('absurd-value', `${minNm}–${maxNm}`);
   if (about.checkEveryDays !== undefined) positive(about.checkEveryDays, 3660);
+  if (about.cyclesSinceCheck !== undefined && !(about.cyclesSinceCheck >= 0)) refuse('not-a-number');
+  if (about.lever) positive(about.lever.value, 3000);
 }
 
 export function addTool(_rows: Rows, command: CommandOf<'add-tool'>, now: Circumstances): Ruling {
@@ -29,4 +33,42 @@ export function describeTool(rows: Rows, command: CommandOf<'describe-tool'>): R
 export function putToolAway(rows: Rows, command: CommandOf<'put-tool-away'>): Ruling {
   if (!rows.get('tool', command.toolId)) refuse('no-such-tool');
   return [{ type: 'tool-put-away', toolId: command.toolId, why: words(command.why, 'reason-missing') }];
+}
+
+/** Joints that got their last torque from this tool after it was last known to show right, on any bike in use. */
+function doneWith(rows: Rows, { toolId, lastCheckMs = Number.NEGATIVE_INFINITY }: ToolRow): JointRow[] {
+  return rows
+    .group('bike', 'bike')
+    .flatMap(({ bikeId }) => rows.group('joint', `joint@${bikeId}`))
+    .filter(
+      ({ state, applied }) =>
+        state === 'torqued' && applied?.tool?.toolId === toolId && applied.atMs > lastCheckMs,
+    );
+}
+
+/** The tool showed wrong: it is written down, and every joint it was the last on is to be done again, now. */
+export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now: Circumstances): Ruling {
+  const tool = rows.get('tool', command.toolId) ?? refuse('no-such-tool');
+  const why = words(command.why, 'reason-missing');
+  if (tool.foundOut && tool.foundOut.atMs > (tool.lastCheckMs ?? 0)) refuse('nothing-changes');
+  const rechecks = doneWith(rows, tool).map((joint): EntryBody => {
+    const kind = joint.locked ? ('look-at-mark' as const) : ('retorque' as const);
+    const { title, words: instruction } = recheckInstructions[kind];
+    const rides = rows.get('rides', joint.bikeId);
+    return {
+      type: 'recheck-set',
+      recheckId: now.newId(),
+      bikeId: joint.bikeId,
+      jointId: joint.jointId,
+      kind,
+      title: `${joint.name}: ${title.charAt(0).toLowerCase()}${title.slice(1)}, with a tool that shows right`,
+      instruction: `Tightened with ${tool.name}, which was found to show wrong: ${why}. ${instruction}`,
+      dueRides: 0,
+      dueAtMs: command.happenedAtMs ?? now.nowMs,
+      turn: 0,
+      ridesThen: rides?.count ?? 0,
+      kmThen: rides?.km ?? 0,
+    };
+  });
+  return [{ type: 'tool-found-out', toolId: tool.toolId, why }, ...rechecks];
 }

@@ -1,6 +1,7 @@
 import { plausibleTorque } from '../../mechanics/torquePlausible.ts';
 import type { TorqueUnit, Typed } from '../../mechanics/units.ts';
 import { torqueNm } from '../../mechanics/units.ts';
+import { threadNamed } from '../../standards/threads.ts';
 import type { CommandOf } from '../commands.ts';
 import type { Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
@@ -16,11 +17,21 @@ export function boltsOf(joint: JointRow): number {
   return joint.fasteners.reduce((sum, { count }) => sum + count, 0);
 }
 
-/** Refuses what no hand means: not a number, nothing, or a figure no bicycle joint takes. */
-export function checkTorque(torque: Typed<TorqueUnit>): void {
+/** The thread of a joint, mm, where it is listed and all its screws share it. */
+function threadOf(joint: JointRow | undefined): number | undefined {
+  const sizes = new Set(joint?.fasteners.map(({ thread }) => threadNamed(thread)?.diameterMm));
+  const [only] = sizes;
+  return sizes.size === 1 ? only : undefined;
+}
+
+/**
+ * Refuses what no hand means: not a number, nothing, or a figure the screws of the joint cannot have been given.
+ * What may only be a slip of the unit is asked about on the screen and kept as it was.
+ */
+export function checkTorque(torque: Typed<TorqueUnit>, joint?: JointRow): void {
   const { value, unit } = torque;
   positive(value, Number.MAX_VALUE);
-  const plausible = plausibleTorque(torqueNm(value, unit));
+  const plausible = plausibleTorque(torqueNm(value, unit), threadOf(joint));
   if (!plausible.ok && plausible.reason === 'absurd') refuse('absurd-torque', `${torque.typed}`);
 }
 
@@ -28,6 +39,7 @@ export function checkTorque(torque: Typed<TorqueUnit>): void {
 export function toolState(tool: ToolRow, atMs: number): ToolSnapshot['state'] {
   if (tool.droppedAtMs && tool.droppedAtMs > (tool.lastCheckMs ?? 0)) return 'dropped';
   if (tool.lastCheckMs === undefined) return 'never-checked';
+  if (tool.foundOut && tool.foundOut.atMs > tool.lastCheckMs) return 'check-overdue';
   const spanMs = (tool.checkEveryDays ?? YEAR_DAYS) * 86_400_000;
   return atMs - tool.lastCheckMs > spanMs ? 'check-overdue' : 'checked';
 }
@@ -42,7 +54,7 @@ export function snapshotOf(rows: Rows, toolId: Id | undefined, atMs: number): To
 
 export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now: Circumstances): Ruling {
   const joint = jointOf(rows, command.jointId);
-  checkTorque(command.applied);
+  checkTorque(command.applied, joint);
   const { bolts, passes, stepId } = command;
   if (!Number.isInteger(bolts) || bolts < 1 || !Number.isInteger(passes) || passes < 1)
     refuse('bolts-missing');

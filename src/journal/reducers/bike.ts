@@ -18,7 +18,6 @@ export function reduceBike(row: BikeRow | undefined, entry: Entry): BikeRow | un
       stepsDone: 0,
       stepsSkipped: 0,
       handTight: 0,
-      entries: 0,
     };
   }
   if (!row) return undefined;
@@ -55,8 +54,8 @@ export function reduceBike(row: BikeRow | undefined, entry: Entry): BikeRow | un
 
 /** What the other rows of a bike have counted into it; kept when the bike's own entries are reduced anew. */
 export function keepCounts(fresh: BikeRow, old: BikeRow): BikeRow {
-  const { steps, stepsDone, stepsSkipped, handTight, entries, revoked, openStepId } = old;
-  return { ...fresh, steps, stepsDone, stepsSkipped, handTight, entries, revoked, openStepId };
+  const { steps, stepsDone, stepsSkipped, handTight, revoked, openStepId } = old;
+  return { ...fresh, steps, stepsDone, stepsSkipped, handTight, revoked, openStepId };
 }
 
 /** Whether the last release still stands: neither withdrawn nor revoked, and not a statement against riding. */

@@ -11,6 +11,9 @@ const ABOUT: (keyof JointAbout)[] = [
   'targets',
   'matters',
   'note',
+  'clamp',
+  'bar',
+  'extension',
 ];
 
 /** A joint: target, applied and found stay three values; none is ever copied from another. */

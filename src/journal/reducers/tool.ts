@@ -12,6 +12,9 @@ const ABOUT: (keyof ToolAbout)[] = [
   'checkEveryDays',
   'droppedAtMs',
   'note',
+  'toolClass',
+  'cyclesSinceCheck',
+  'lever',
 ];
 
 /** A torque tool and how far it can be trusted. */
@@ -28,6 +31,8 @@ export function reduceTool(row: ToolRow | undefined, entry: Entry): ToolRow | un
   }
   if (!row) return undefined;
   if (entry.type === 'tool-described') return { ...row, ...pick(entry as Partial<ToolAbout>, ABOUT) };
+  if (entry.type === 'tool-found-out')
+    return { ...row, foundOut: { atMs: entry.happenedAtMs, why: entry.why } };
   if (entry.type === 'tool-put-away') return { ...row, putAway: entry.why, group: 'tool-away' };
   return row;
 }

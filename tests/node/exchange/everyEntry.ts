@@ -155,6 +155,7 @@ const bodies: { [T in EntryType]: BodyOf<T> } = {
   },
   'tool-described': { type: 'tool-described', toolId: 't1', droppedAtMs: Date.UTC(2026, 1, 5, 12) },
   'tool-put-away': { type: 'tool-put-away', toolId: 't1', why: 'broken' },
+  'tool-found-out': { type: 'tool-found-out', toolId: 't1', why: 'clicks at 4 where 5 is set' },
   'defect-found': {
     type: 'defect-found',
     defectId: 'd1',
@@ -246,6 +247,7 @@ const bodies: { [T in EntryType]: BodyOf<T> } = {
     bikeId: 'b1',
   },
   'settings-changed': { type: 'settings-changed', change: { torqueUnit: 'N.m' } },
+  'demo-removed': { type: 'demo-removed', lines: 300 },
 };
 
 const head = {
