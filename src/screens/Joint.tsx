@@ -18,8 +18,8 @@ import { JointActs } from './joint/JointActs.tsx';
 import { LockerSection } from './joint/LockerSection.tsx';
 import { MadeOf } from './joint/MadeOf.tsx';
 import { ThreeFigures } from './joint/ThreeFigures.tsx';
+import { TorqueEntry } from './joint/TorqueEntry.tsx';
 import { TorquePlot } from './joint/TorquePlot.tsx';
-import { TorqueSheet } from './joint/TorqueSheet.tsx';
 import { asItReads, torqueTimes } from './joint/torqueTimes.ts';
 import { quantityText } from './quantityText.ts';
 import { hrefOf } from './route.ts';
@@ -29,7 +29,7 @@ type Seen = NonNullable<Views['joint']['gives']>;
 
 function StateStamp({ joint: { state, applied, apartWhy } }: { joint: JointRow }) {
   if (state === 'torqued' && applied) {
-    return <Stamp kind="applied" word={quantityText(applied.applied)} line={dayText(applied.atMs)} />;
+    return <Stamp kind="applied" line={`${quantityText(applied.applied)}, ${dayText(applied.atMs)}`} />;
   }
   if (state === 'hand-tight') return <Stamp kind="held" word="Hand-tight" line="Not torqued" />;
   if (state === 'apart') return <Stamp kind="void" word="Apart" line={apartWhy} />;
@@ -50,8 +50,12 @@ function OverTime({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
     <>
       {times.length > 1 && <Ruler label="Over time" />}
       <TorquePlot times={times} ruling={rulingTarget(joint.targets)} unit={unit} />
-      {photoIds.length > 0 && <Ruler label="Photos" />}
-      <Photos photoIds={photoIds} alt={joint.name} />
+      {photoIds.length > 0 && (
+        <>
+          <Ruler label="Photos" />
+          <Photos photoIds={photoIds} alt={joint.name} />
+        </>
+      )}
     </>
   );
 }
@@ -100,6 +104,9 @@ export function Joint({ jointId }: { jointId: Id }) {
     );
     void run({ type: 'hand-tighten', jointId, bolts }, { undo: `${joint.name} left hand-tight` });
   };
+  if (joint && atKeypad) {
+    return <TorqueEntry joint={joint} unit={unit} stepWaits={stepWaits} onClose={() => setAtKeypad(false)} />;
+  }
   return (
     <Screen
       title={joint?.name ?? 'Joint'}
@@ -125,9 +132,6 @@ export function Joint({ jointId }: { jointId: Id }) {
       )}
       {view.is === 'there' && !seen && <Notice kind="error" title="That joint is not in the logbook" />}
       {seen && <Sections seen={seen} unit={unit} save={save} />}
-      {joint && atKeypad && (
-        <TorqueSheet joint={joint} unit={unit} stepWaits={stepWaits} onClose={() => setAtKeypad(false)} />
-      )}
     </Screen>
   );
 }

@@ -24,7 +24,7 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
     if (await run({ type: 'put-bike-away', bikeId, why }, { undo: `${name} put away` })) shut();
   };
   return (
-    <section>
+    <>
       <Ruler label="The card" />
       <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
       <ListRow icon="clock" title="History" href={hrefOf({ at: 'history', place: `b:${bikeId}` })} />
@@ -77,6 +77,6 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
           onClose={shut}
         />
       )}
-    </section>
+    </>
   );
 }

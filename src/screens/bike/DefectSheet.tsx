@@ -20,6 +20,9 @@ export interface DefectSheetProps {
   joints: readonly JointRow[];
   kmSoFar: number;
   unit: DistanceUnit;
+  /** Words and kind to begin with, where a check has met something. */
+  words?: string;
+  area?: string;
   onClose: () => void;
 }
 
@@ -43,10 +46,14 @@ const first: DefectDraft = {
 };
 
 /** Something found wrong, and the decision on riding: the bike stays, or is ridden within a limit. */
-export function DefectSheet({ bikeId, joints, kmSoFar, unit, onClose }: DefectSheetProps) {
+export function DefectSheet({ bikeId, joints, kmSoFar, unit, words, area, onClose }: DefectSheetProps) {
   const logbook = useLogbook();
   const { run, save } = useRun();
-  const [draft, change, clear] = useDraft(`defect:${bikeId}`, first);
+  const [draft, change, clear] = useDraft(`defect:${bikeId}`, {
+    ...first,
+    ...(words === undefined ? {} : { words }),
+    ...(area === undefined ? {} : { area }),
+  });
   const [farWrong, setFarWrong] = useState<string>();
   const grave =
     neverDeferred.some(({ id }) => id === draft.area) ||
@@ -88,13 +95,13 @@ export function DefectSheet({ bikeId, joints, kmSoFar, unit, onClose }: DefectSh
         <TextField
           label="What is wrong"
           value={draft.words}
-          onInput={(words) => change({ words })}
+          onInput={(typed) => change({ words: typed })}
           maxLength={300}
         />
         <SelectField
           label="What kind of thing"
           value={draft.area}
-          onChoose={(area) => change({ area })}
+          onChoose={(chosen) => change({ area: chosen })}
           options={[
             ...neverDeferred.map(({ id, words }) => ({ value: id, label: words })),
             { value: 'other', label: 'Something else' },

@@ -5,7 +5,8 @@ import { dayText } from '../dayText.ts';
 import { hrefOf } from '../route.ts';
 import { type ReleaseState, releaseState } from './releaseState.ts';
 
-function StampOf({ state }: { state: ReleaseState }) {
+/** The stamp alone, for whoever stands on the release already. */
+export function StampOf({ state }: { state: ReleaseState }) {
   switch (state.is) {
     case 'never':
       return <Stamp kind="held" word="Not released" />;
@@ -20,7 +21,8 @@ function StampOf({ state }: { state: ReleaseState }) {
   }
 }
 
-function reason(state: ReleaseState): string | undefined {
+/** Why it stands as it does, where that wants saying. */
+export function reason(state: ReleaseState): string | undefined {
   if (state.is === 'stands') {
     return state.open === 0 ? undefined : `Signed with ${state.open} open, named on the release.`;
   }

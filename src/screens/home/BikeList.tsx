@@ -19,7 +19,7 @@ export function BikeList({ bikes }: { bikes: BikeRow[] }) {
   const shown = inWork.filter(({ name }) => name.toLocaleLowerCase().includes(wanted));
   const away = newest.filter(({ putAway }) => putAway !== undefined);
   return (
-    <section>
+    <>
       <Ruler label="Bikes" end={<b>{inWork.length}</b>} />
       {inWork.length > READ_AT_A_GLANCE && (
         <TextField label="Find by name" type="search" value={sought} onInput={setSought} />
@@ -44,6 +44,6 @@ export function BikeList({ bikes }: { bikes: BikeRow[] }) {
           ))}
         </Fold>
       )}
-    </section>
+    </>
   );
 }

@@ -65,7 +65,7 @@ function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; now
   if (lines.length === 0) return null;
   const shown = all ? lines : lines.slice(0, SHOWN);
   return (
-    <section>
+    <>
       <Ruler label={label} end={<b>{lines.length}</b>} />
       {shown.map((line) => (
         <DutyRow key={line.key} line={line} nowMs={nowMs} />
@@ -75,7 +75,7 @@ function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; now
           {`Show ${lines.length - shown.length} more`}
         </Button>
       )}
-    </section>
+    </>
   );
 }
 

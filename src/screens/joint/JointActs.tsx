@@ -20,14 +20,14 @@ export function JointActs({ joint }: { joint: JointRow }) {
     if (await run({ type: 'take-joint-apart', jointId, why }, { undo: `${name} taken apart` })) shut();
   };
   return (
-    <section>
+    <>
       <Ruler label="More" />
       {kind === 'bead' && <ListRow icon="tyre" title="Seal" href={hrefOf({ at: 'seal', jointId })} />}
       <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
       <ListRow icon="pencil" title="Edit" href={hrefOf({ at: 'edit-joint', jointId })} />
       <ListRow icon="scale" title="Workings" href={hrefOf({ at: 'workings', jointId })} />
       <ListRow icon="clock" title="History" href={hrefOf({ at: 'history', place: `j:${jointId}` })} />
-      {state !== 'apart' && <ListRow icon="drop" title="Take it apart" onPress={() => setSheet('apart')} />}
+      {state !== 'apart' && <ListRow icon="cross" title="Take it apart" onPress={() => setSheet('apart')} />}
       {sheet === 'note' && <NoteSheet about={{ bikeId, jointId }} name={name} onClose={shut} />}
       {sheet === 'apart' && (
         <AskSheet
@@ -42,6 +42,6 @@ export function JointActs({ joint }: { joint: JointRow }) {
           onClose={shut}
         />
       )}
-    </section>
+    </>
   );
 }

@@ -18,7 +18,7 @@ export function LockerSection({ locked, waits }: { locked: Locked; waits: WaitRo
   const dueAtMs = wait?.dueAtMs;
   const running = dueAtMs !== undefined && dueAtMs > nowMs;
   return (
-    <section>
+    <>
       <Ruler label="Threadlocker" />
       <ListRow
         title={gradeText(grade)}
@@ -28,6 +28,6 @@ export function LockerSection({ locked, waits }: { locked: Locked; waits: WaitRo
       />
       {running && <Countdown label="Cure" dueAtMs={dueAtMs} nowMs={nowMs} sinceMs={wait?.startedAtMs} />}
       <p class="small">Turning it now breaks the bond. At a re-check, look at the mark instead.</p>
-    </section>
+    </>
   );
 }

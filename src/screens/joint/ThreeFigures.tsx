@@ -6,7 +6,7 @@ import type { Applied, Found, JointRow, PartRow } from '../../journal/rows.ts';
 import { type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
 import { type RulingTarget, rulingTarget } from '../bench/rulingTarget.ts';
 import { figureText, sourceText, standingWarning } from '../bench/targetWords.ts';
-import { whenText } from '../dayText.ts';
+import { dayText, whenText } from '../dayText.ts';
 import { quantityText } from '../quantityText.ts';
 import { toolStateWords } from '../tools/toolState.ts';
 import { betweenNames } from './betweenNames.ts';
@@ -68,8 +68,8 @@ function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied): s
     .join(', ');
 }
 
-function foundTitle({ outcome, movedAt, turnedDeg }: Found): string {
-  if (outcome === 'held') return 'It held';
+function foundWord({ outcome, movedAt, turnedDeg }: Found): string {
+  if (outcome === 'held') return 'Held';
   const at = movedAt ? ` at ${quantityText(movedAt)}` : '';
   const by = turnedDeg === undefined ? '' : `, ${turnedDeg}° before it held`;
   return `${outcome === 'moved' ? 'Moved' : 'Turned'}${at}${by}`;
@@ -99,10 +99,10 @@ export function ThreeFigures({
       <Ruler label="Found" end={moved > 0 && <b>{moved === 1 ? 'moved once' : `moved ${moved} times`}</b>} />
       {found ? (
         <ListRow
-          title={foundTitle(found)}
-          detail={`${whenText(found.atMs)}, ${found.way === 'mark' ? 'by the paint mark' : 'pulled to the target'}`}
+          title={dayText(found.atMs)}
+          detail={found.way === 'mark' ? 'By the paint mark' : 'Pulled to the target'}
           state={found.outcome === 'held' ? 'done' : 'held'}
-          stateWord={found.outcome === 'held' ? 'Held' : 'Had moved'}
+          stateWord={foundWord(found)}
         />
       ) : (
         <p class="bike-none">No re-check yet.</p>

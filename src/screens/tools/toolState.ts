@@ -1,5 +1,7 @@
 import type { ToolSnapshot } from '../../journal/entries.ts';
 import type { ToolRow } from '../../journal/rows.ts';
+import { type TorqueUnit, torqueFromNm, unitLabel } from '../../mechanics/units.ts';
+import { numberText } from '../quantityText.ts';
 
 /** How far a tool can be trusted, in words. */
 export const toolStateWords: Record<ToolSnapshot['state'], string> = {
@@ -29,4 +31,11 @@ export function toolState(
   if (droppedAtMs && droppedAtMs > (lastCheckMs ?? 0)) return 'dropped';
   if (lastCheckMs === undefined) return 'never-checked';
   return atMs - lastCheckMs > checkEveryDays * DAY_MS ? 'check-overdue' : 'checked';
+}
+
+/** The scale of a tool in the unit chosen. @example scaleText({ minNm: 2, maxNm: 24 }, 'N.m') //=> '2 to 24 N·m' */
+export function scaleText({ minNm, maxNm }: Pick<ToolRow, 'minNm' | 'maxNm'>, unit: TorqueUnit): string {
+  const text = (nm: number) => numberText(torqueFromNm(nm, unit), 1);
+  if (maxNm === undefined) return 'Scale not written down';
+  return `${minNm === undefined ? 'up' : text(minNm)} to ${text(maxNm)} ${unitLabel[unit]}`;
 }

@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Keypad } from '../../controls/Keypad.tsx';
 import { Notice } from '../../controls/Notice.tsx';
+import { Screen } from '../../controls/Screen.tsx';
 import { SelectField } from '../../controls/SelectField.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
 import { Toggle } from '../../controls/Toggle.tsx';
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
@@ -16,12 +16,13 @@ import { threadDiameterMm } from '../bench/threadDiameter.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { toolState, toolStateWords } from '../tools/toolState.ts';
+import { Waits } from '../Waits.tsx';
 import { betweenNames } from './betweenNames.ts';
 import { torqueUnits } from './jointDraft.ts';
 
 const onThread: readonly BetweenKind[] = ['dry', 'grease', 'assembly-paste', 'anti-seize', 'threadlocker'];
 
-export interface TorqueSheetProps {
+export interface TorqueEntryProps {
   joint: JointRow;
   unit: TorqueUnit;
   /** A step of the plan asks for this torque and is not done. */
@@ -30,7 +31,7 @@ export interface TorqueSheetProps {
 }
 
 /** A torque given away from the plan: the figure by keypad, with what it was given by and on. */
-export function TorqueSheet({ joint, unit: chosen, stepWaits, onClose }: TorqueSheetProps) {
+export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueEntryProps) {
   const logbook = useLogbook();
   const tools = useView('tools', undefined);
   const { run, save } = useRun();
@@ -78,10 +79,11 @@ export function TorqueSheet({ joint, unit: chosen, stepWaits, onClose }: TorqueS
   };
   const inHand = tools.is === 'there' ? tools.value.filter(({ putAway }) => putAway === undefined) : [];
   return (
-    <Sheet
-      open
+    <Screen
       title={joint.name}
-      onClose={onClose}
+      route="torque"
+      back={onClose}
+      waits={<Waits />}
       actions={
         <Button
           kind="main"
@@ -97,16 +99,6 @@ export function TorqueSheet({ joint, unit: chosen, stepWaits, onClose }: TorqueS
     >
       <div class="stack">
         <SaveNotice save={save} />
-        {stepWaits && (
-          <Notice kind="note" title="A step for this joint waits in the plan">
-            Logged here, that step stays open. At the bench it is done with the torque.
-          </Notice>
-        )}
-        {joint.locked && (
-          <Notice kind="caution" title="Threadlocker sits in this joint">
-            Turning it breaks the bond. Clean it and put threadlocker on afresh.
-          </Notice>
-        )}
         <Keypad
           label={
             ruling.ok
@@ -125,6 +117,16 @@ export function TorqueSheet({ joint, unit: chosen, stepWaits, onClose }: TorqueS
           onDone={apply}
           error={wrong}
         />
+        {stepWaits && (
+          <Notice kind="note" title="A step for this joint waits in the plan">
+            Logged here, that step stays open. At the bench it is done with the torque.
+          </Notice>
+        )}
+        {joint.locked && (
+          <Notice kind="caution" title="Threadlocker sits in this joint">
+            Turning it breaks the bond. Clean it and put threadlocker on afresh.
+          </Notice>
+        )}
         <SelectField
           label="Passes"
           options={['1', '2', '3', '4'].map((value) => ({ value, label: value }))}
@@ -154,6 +156,6 @@ export function TorqueSheet({ joint, unit: chosen, stepWaits, onClose }: TorqueS
         />
         <Toggle label="Marked with paint" on={marked} onToggle={setMarked} />
       </div>
-    </Sheet>
+    </Screen>
   );
 }

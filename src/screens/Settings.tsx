@@ -1,0 +1,42 @@
+import './bike/bike.css';
+import './settings/settings.css';
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import { SaveNotice } from './bike/SaveNotice.tsx';
+import { useRun, useView } from './door.tsx';
+import { hrefOf } from './route.ts';
+import { AboutSection } from './settings/AboutSection.tsx';
+import { DemoSection } from './settings/DemoSection.tsx';
+import { DoerSection } from './settings/DoerSection.tsx';
+import { LookSection } from './settings/LookSection.tsx';
+import { PhoneSection } from './settings/PhoneSection.tsx';
+import { SizeSection } from './settings/SizeSection.tsx';
+import { SpansSection } from './settings/SpansSection.tsx';
+import { type ChangeProps, UnitsSection } from './settings/UnitsSection.tsx';
+import { Waits } from './Waits.tsx';
+
+/** What is set once for every bike, and what this phone can do. */
+export function Settings() {
+  const seen = useView('settings', undefined);
+  const { run, save } = useRun();
+  const settings = seen.is === 'there' ? seen.value : undefined;
+  const change: ChangeProps['change'] = (changed) => void run({ type: 'change-settings', change: changed });
+  return (
+    <Screen title="Settings" back={hrefOf({ at: 'home' })} waits={<Waits />}>
+      {seen.is === 'failed' && <Notice kind="error" title="The settings could not be read. Try again." />}
+      <SaveNotice save={save} />
+      {settings && (
+        <div class="stack">
+          <DoerSection settings={settings} change={change} />
+          <UnitsSection settings={settings} change={change} />
+          <LookSection settings={settings} change={change} />
+          <SpansSection settings={settings} change={change} />
+          <PhoneSection />
+          <SizeSection />
+          <DemoSection />
+          <AboutSection />
+        </div>
+      )}
+    </Screen>
+  );
+}

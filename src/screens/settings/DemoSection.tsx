@@ -1,0 +1,31 @@
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { useView } from '../door.tsx';
+import { DemoNotice } from '../home/DemoNotice.tsx';
+import { useDemo } from '../home/useDemo.ts';
+
+/** The invented bikes, in and out again. */
+export function DemoSection() {
+  const bikes = useView('bikes', undefined);
+  const demo = useDemo();
+  if (bikes.is !== 'there') return null;
+  const there = bikes.value.some((bike) => bike.demo);
+  return (
+    <>
+      <Ruler label="Demo" />
+      <div class="settings-demo stack">
+        {there || demo.state.is === 'loading' ? (
+          <DemoNotice {...demo} />
+        ) : (
+          <>
+            {demo.state.is === 'failed' && <Notice kind="error" title={demo.state.sentence} />}
+            <Button wide icon="lookup" under="Two invented bikes" onPress={demo.load}>
+              Look at the demo
+            </Button>
+          </>
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,34 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { ChangeProps } from './UnitsSection.tsx';
+
+/** Who does the work: the name stands under releases and on the build sheet. */
+export function DoerSection({ settings, change }: ChangeProps) {
+  const [doer, setDoer] = useState(settings.doer);
+  const kept = doer.trim() === settings.doer;
+  return (
+    <>
+      <Ruler label="Who does the work" />
+      <form
+        class="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (!kept) change({ doer: doer.trim() });
+        }}
+      >
+        <TextField
+          label="Name"
+          hint="It stands under releases and on the build sheet."
+          value={doer}
+          onInput={setDoer}
+          maxLength={120}
+        />
+        <Button submit wide icon="check" disabled={kept}>
+          {kept && doer ? 'Kept' : 'Keep the name'}
+        </Button>
+      </form>
+    </>
+  );
+}

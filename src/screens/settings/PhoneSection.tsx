@@ -1,0 +1,58 @@
+import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { type Abilities, abilityLines, readAbilities } from '../../sensing/platform.ts';
+
+/** What this phone does for the logbook and what it does not, each in a sentence, and what can be asked of it. */
+export function PhoneSection() {
+  const [can, setCan] = useState<Abilities>();
+  const [refused, setRefused] = useState<string>();
+  const look = () => readAbilities().then(setCan);
+  useEffect(() => {
+    void look();
+  }, []);
+  if (!can) return null;
+  const askKeep = async () => {
+    const kept = await navigator.storage.persist();
+    setRefused(
+      kept ? undefined : 'The browser gave no promise. Put the logbook on the home screen and ask again.',
+    );
+    await look();
+  };
+  const askMessages = async () => {
+    const answer = await Notification.requestPermission();
+    setRefused(
+      answer === 'granted'
+        ? undefined
+        : 'Messages stay off. They can be switched on in the settings of the phone.',
+    );
+    await look();
+  };
+  return (
+    <>
+      <Ruler label="This phone" />
+      {abilityLines(can).map(({ name, good, sentence }) => (
+        <ListRow
+          key={name}
+          title={<span class="settings-sentence">{sentence}</span>}
+          icon={good ? 'check' : 'cross'}
+        />
+      ))}
+      {refused && <Notice kind="error" title={refused} />}
+      <div class="bike-acts">
+        {can.persisted === false && (
+          <Button icon="lock" onPress={askKeep}>
+            Ask it to keep the logbook
+          </Button>
+        )}
+        {can.notifications === 'ask' && (
+          <Button icon="bell" onPress={askMessages}>
+            Allow messages
+          </Button>
+        )}
+      </div>
+    </>
+  );
+}

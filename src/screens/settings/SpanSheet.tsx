@@ -1,0 +1,85 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import type { RecheckRow } from '../../standards/recheckSchedule.ts';
+import {
+  draftOfSpan,
+  ownSpan,
+  readSpan,
+  type Schedule,
+  type Span,
+  type SpanDraft,
+  spanFields,
+  spanWords,
+  type Turn,
+  tableSpan,
+  turnNames,
+  turns,
+  withSpan,
+} from './spans.ts';
+
+const labels: Record<keyof Span, string> = { rides: 'Rides', km: 'Kilometres', days: 'Days' };
+
+export interface SpanSheetProps {
+  title: string;
+  row: RecheckRow;
+  schedule: Schedule | undefined;
+  onSchedule: (schedule: Schedule) => void;
+  onClose: () => void;
+}
+
+/** Own figures for one re-check, turn by turn, with the table's beside them. */
+export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanSheetProps) {
+  const [drafts, setDrafts] = useState<Record<Turn, SpanDraft>>({
+    0: draftOfSpan(ownSpan(schedule, row, 0)),
+    1: draftOfSpan(ownSpan(schedule, row, 1)),
+    2: draftOfSpan(ownSpan(schedule, row, 2)),
+  });
+  const [wrong, setWrong] = useState<{ turn: Turn; field: keyof Span }>();
+  const keep = () => {
+    let next = schedule ?? {};
+    for (const turn of turns) {
+      const read = readSpan(drafts[turn]);
+      if (read !== 'table' && 'wrong' in read) return setWrong({ turn, field: read.wrong });
+      next = withSpan(next, row, turn, read);
+    }
+    onSchedule(next);
+  };
+  return (
+    <Sheet
+      open
+      title={title}
+      onClose={onClose}
+      actions={
+        <Button kind="main" icon="check" onPress={keep}>
+          Keep these figures
+        </Button>
+      }
+    >
+      <p class="small">{`The table: ${row.source}.`}</p>
+      {turns.map((turn) => (
+        <div class="stack" key={turn}>
+          <Ruler label={turnNames[turn]} />
+          <p class="small">{`Table: ${spanWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
+          {spanFields.map((field) => (
+            <NumberField
+              key={field}
+              label={`${labels[field]}, ${turnNames[turn].toLowerCase()}`}
+              typed={drafts[turn][field]}
+              onTyped={(typed) => setDrafts((old) => ({ ...old, [turn]: { ...old[turn], [field]: typed } }))}
+              error={
+                wrong?.turn === turn && wrong.field === field
+                  ? field === 'rides'
+                    ? 'Whole rides, in digits.'
+                    : 'More than nothing, in digits.'
+                  : undefined
+              }
+            />
+          ))}
+        </div>
+      ))}
+    </Sheet>
+  );
+}

@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks';
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { jointKindRow } from '../../standards/jointKinds.ts';
+import { type RecheckRow, recheckInstructions, recheckSchedule } from '../../standards/recheckSchedule.ts';
+import { SpanSheet } from './SpanSheet.tsx';
+import { ownSpan, spanWords, tableSpan, turns } from './spans.ts';
+import type { ChangeProps } from './UnitsSection.tsx';
+
+const titleOf = ({ jointKind, instruction }: RecheckRow) =>
+  `${jointKindRow(jointKind).label}: ${recheckInstructions[instruction].title.toLowerCase()}`;
+
+/** When each kind of joint is checked again, from the table or by own figures. */
+export function SpansSection({ settings, change }: ChangeProps) {
+  const [shown, setShown] = useState<RecheckRow>();
+  const { schedule } = settings;
+  const own = (row: RecheckRow) => turns.some((turn) => ownSpan(schedule, row, turn) !== undefined);
+  return (
+    <Fold label="When joints are checked again" end={`${recheckSchedule.filter(own).length} own`}>
+      <p class="small bike-none">
+        Whichever figure is reached first counts. The table is own judgement on the grounds named with each
+        line; no maker stands behind it. Figures changed here count for re-checks set from now on.
+      </p>
+      {recheckSchedule.map((row) => (
+        <ListRow
+          key={titleOf(row)}
+          title={titleOf(row)}
+          detail={turns
+            .map((turn) => spanWords(ownSpan(schedule, row, turn) ?? tableSpan(row, turn)))
+            .join('; then ')}
+          state={own(row) ? 'noted' : undefined}
+          stateWord="Own figures"
+          onPress={() => setShown(row)}
+        />
+      ))}
+      {shown && (
+        <SpanSheet
+          title={titleOf(shown)}
+          row={shown}
+          schedule={schedule}
+          onSchedule={(next) => {
+            change({ schedule: next });
+            setShown(undefined);
+          }}
+          onClose={() => setShown(undefined)}
+        />
+      )}
+    </Fold>
+  );
+}

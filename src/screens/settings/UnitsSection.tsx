@@ -1,0 +1,38 @@
+import { Ruler } from '../../controls/Ruler.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import type { Settings } from '../../journal/entries.ts';
+import { type AnyUnit, unitLabel } from '../../mechanics/units.ts';
+
+type UnitName = 'torqueUnit' | 'pressureUnit' | 'lengthUnit' | 'temperatureUnit' | 'distanceUnit';
+
+const choices: { [N in UnitName]: { label: string; units: readonly Settings[N][] } } = {
+  torqueUnit: { label: 'Torque', units: ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'] },
+  pressureUnit: { label: 'Pressure', units: ['bar', '[psi]', 'kPa'] },
+  lengthUnit: { label: 'Length', units: ['mm', '[in_i]', 'cm'] },
+  temperatureUnit: { label: 'Temperature', units: ['Cel', '[degF]'] },
+  distanceUnit: { label: 'Distance', units: ['km', '[mi_i]'] },
+};
+
+export interface ChangeProps {
+  settings: Settings;
+  change: (change: Partial<Settings>) => void;
+}
+
+/** The units a form starts with. What was typed in another keeps its own. */
+export function UnitsSection({ settings, change }: ChangeProps) {
+  return (
+    <>
+      <Ruler label="Units" />
+      <p class="small">A form starts with these. What was typed in another unit keeps it.</p>
+      {(Object.keys(choices) as UnitName[]).map((name) => (
+        <SelectField<AnyUnit>
+          key={name}
+          label={choices[name].label}
+          options={choices[name].units.map((unit) => ({ value: unit, label: unitLabel[unit] }))}
+          value={settings[name]}
+          onChoose={(unit) => change({ [name]: unit })}
+        />
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,124 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Choice } from '../../controls/Choice.tsx';
+import { DateTimeField } from '../../controls/DateTimeField.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { ToolRow } from '../../journal/rows.ts';
+import type { TorqueUnit } from '../../mechanics/units.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { useLogbook, useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import { torqueUnits } from '../joint/jointDraft.ts';
+import { draftOfTool, emptyTool, type ReadTool, readTool, type ToolField } from './toolDraft.ts';
+
+export interface ToolFormProps {
+  /** Set when a tool is edited. */
+  tool?: ToolRow | undefined;
+  unit: TorqueUnit;
+  onClose: () => void;
+}
+
+/** What is known of a torque tool: its scale, its class, and when it was last held against something better. */
+export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
+  const logbook = useLogbook();
+  const { run, save } = useRun();
+  const [draft, change, clear] = useDraft(
+    tool ? `tool:${tool.toolId}:${tool.lastMs}` : 'tool:new',
+    tool ? draftOfTool(tool, unit) : emptyTool(unit),
+  );
+  const [trouble, setTrouble] = useState<Extract<ReadTool, { ok: false }>>();
+  const wrong = (field: ToolField) => (trouble?.wrong === field ? trouble.sentence : undefined);
+  const keep = async () => {
+    const read = readTool(draft);
+    setTrouble(read.ok ? undefined : read);
+    if (!read.ok) return;
+    const entries = await run(
+      tool
+        ? { type: 'describe-tool', toolId: tool.toolId, ...read.about }
+        : { type: 'add-tool', ...read.about },
+      { undo: tool ? `${tool.name} changed` : `${read.about.name} added` },
+    );
+    if (!entries) return;
+    clear();
+    onClose();
+  };
+  return (
+    <Sheet
+      open
+      title={tool ? tool.name : 'Add a tool'}
+      onClose={onClose}
+      actions={
+        <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
+          {tool ? 'Keep the change' : 'Add it'}
+        </Button>
+      }
+    >
+      <div class="stack">
+        <SaveNotice save={save} />
+        <TextField
+          label="Name"
+          hint="As it is known in this workshop."
+          value={draft.name}
+          onInput={(name) => change({ name })}
+          maxLength={120}
+        />
+        <NumberField
+          label="Scale from"
+          typed={draft.min}
+          unit={draft.unit}
+          units={torqueUnits}
+          onTyped={(min, chosen = draft.unit) => change({ min, unit: chosen })}
+          error={wrong('min')}
+        />
+        <NumberField
+          label="Scale to"
+          hint="In the lowest fifth of its scale a torque tool promises nothing (ISO 6789, from memory)."
+          typed={draft.max}
+          unit={draft.unit}
+          onTyped={(max) => change({ max })}
+          error={wrong('max')}
+        />
+        <NumberField
+          label="Class, ± per cent"
+          hint="As written on its certificate; 4 or 6 is usual."
+          typed={draft.tolerance}
+          onTyped={(tolerance) => change({ tolerance })}
+          error={wrong('tolerance')}
+        />
+        <DateTimeField
+          label="Last checked"
+          kind="date"
+          atMs={draft.lastCheckMs}
+          latestMs={logbook.now()}
+          onAt={(lastCheckMs) => change({ lastCheckMs })}
+        />
+        <Choice
+          label="Checked against what"
+          value={draft.checkBasis}
+          onChoose={(checkBasis) => change({ checkBasis })}
+          options={[
+            { value: 'laboratory', label: 'A laboratory' },
+            { value: 'bench-check', label: 'A weight on an arm', hint: 'Checked at the bench' },
+            { value: 'unknown', label: 'Nobody knows' },
+          ]}
+        />
+        <NumberField
+          label="Check every, days"
+          hint="Left empty, a year counts."
+          typed={draft.everyDays}
+          onTyped={(everyDays) => change({ everyDays })}
+          error={wrong('everyDays')}
+        />
+        <TextField
+          label="Note"
+          lines={2}
+          value={draft.note}
+          onInput={(note) => change({ note })}
+          maxLength={500}
+        />
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,106 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import type { ToolRow } from '../../journal/rows.ts';
+import type { TorqueUnit } from '../../mechanics/units.ts';
+import { AskSheet } from '../bike/AskSheet.tsx';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { dayText } from '../dayText.ts';
+import { useLogbook, useRun } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { ToolForm } from './ToolForm.tsx';
+import { scaleText, toolState, toolStateWords } from './toolState.ts';
+
+const bases = {
+  laboratory: 'by a laboratory',
+  'bench-check': 'at the bench',
+  unknown: 'nobody knows how',
+} as const;
+
+export interface ToolSheetProps {
+  tool: ToolRow;
+  unit: TorqueUnit;
+  onClose: () => void;
+}
+
+/** One tool: what is known of it, and what happens to tools. */
+export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
+  const logbook = useLogbook();
+  const { run, save, clear } = useRun();
+  const [asks, setAsks] = useState<'edit' | 'away'>();
+  const {
+    toolId,
+    name,
+    tolerancePercent,
+    lastCheckMs,
+    checkBasis = 'unknown',
+    checkEveryDays = 365,
+    note,
+  } = tool;
+  const nowMs = logbook.now();
+  const state = toolState(tool, nowMs);
+  if (asks === 'edit') return <ToolForm tool={tool} unit={unit} onClose={() => setAsks(undefined)} />;
+  if (asks === 'away') {
+    return (
+      <AskSheet
+        title={`Put away: ${name}`}
+        label="Why"
+        offers={['Broken', 'Lost', 'Given away']}
+        act="Put it away"
+        save={save}
+        onWords={async (why) => {
+          if (await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} put away` })) onClose();
+        }}
+        onClose={() => {
+          clear();
+          setAsks(undefined);
+        }}
+      />
+    );
+  }
+  const dropped = () =>
+    run({ type: 'describe-tool', toolId, droppedAtMs: nowMs }, { undo: `${name}: dropped today` });
+  const checked = () =>
+    run(
+      { type: 'describe-tool', toolId, lastCheckMs: nowMs, checkBasis: 'bench-check', droppedAtMs: null },
+      { undo: `${name}: checked today` },
+    );
+  return (
+    <Sheet open title={name} onClose={onClose}>
+      <div class="stack">
+        <SaveNotice save={save} />
+        <p>
+          {scaleText(tool, unit)}
+          {tolerancePercent !== undefined && `, ±${tolerancePercent} %`}
+        </p>
+        <p>
+          <b>{toolStateWords[state]}</b>
+          {lastCheckMs !== undefined &&
+            `. Last check ${dayText(lastCheckMs)}, ${bases[checkBasis]}; every ${checkEveryDays} days.`}
+        </p>
+        {note && <p>{note}</p>}
+        {state === 'dropped' && (
+          <Notice kind="caution" title="It fell after its last check">
+            A click or beam may read differently since. What it tightened before stands as it was.
+          </Notice>
+        )}
+        <Button wide icon="warning" under="Until it is checked anew" onPress={dropped}>
+          Dropped today
+        </Button>
+        <Button wide icon="scale" under="With a weight on an arm" onPress={checked}>
+          Checked at the bench today
+        </Button>
+        <Button wide icon="pencil" onPress={() => setAsks('edit')}>
+          Edit
+        </Button>
+        <Button wide icon="clock" href={hrefOf({ at: 'history', place: `t:${toolId}` })}>
+          What it tightened
+        </Button>
+        <Button wide kind="danger" icon="cross" onPress={() => setAsks('away')}>
+          Put it away
+        </Button>
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,94 @@
+import type { ToolAbout } from '../../journal/entries.ts';
+import type { ToolRow } from '../../journal/rows.ts';
+import { parseNumber, parseTyped } from '../../mechanics/quantity.ts';
+import { type TorqueUnit, torqueFromNm, torqueNm } from '../../mechanics/units.ts';
+import { torqueUnits } from '../joint/jointDraft.ts';
+
+/** A tool as it is being typed. */
+export interface ToolDraft {
+  name: string;
+  min: string;
+  max: string;
+  unit: TorqueUnit;
+  /** Tolerance class in per cent. */
+  tolerance: string;
+  lastCheckMs?: number | undefined;
+  checkBasis: NonNullable<ToolAbout['checkBasis']>;
+  everyDays: string;
+  note: string;
+}
+
+export const emptyTool = (unit: TorqueUnit): ToolDraft => ({
+  ...{ name: '', min: '', max: '', unit, tolerance: '', checkBasis: 'unknown', everyDays: '', note: '' },
+});
+
+/** At most four decimals: enough to bring every typed figure back after its way through N·m. */
+const figure = (value: number | undefined) => (value === undefined ? '' : String(Number(value.toFixed(4))));
+
+/** A tool that is known, laid out for editing in a unit. */
+export function draftOfTool(tool: ToolRow, unit: TorqueUnit): ToolDraft {
+  const inUnit = (nm: number | undefined) => figure(nm === undefined ? undefined : torqueFromNm(nm, unit));
+  return {
+    name: tool.name,
+    min: inUnit(tool.minNm),
+    max: inUnit(tool.maxNm),
+    unit,
+    tolerance: figure(tool.tolerancePercent),
+    ...(tool.lastCheckMs === undefined ? {} : { lastCheckMs: tool.lastCheckMs }),
+    checkBasis: tool.checkBasis ?? 'unknown',
+    everyDays: figure(tool.checkEveryDays),
+    note: tool.note ?? '',
+  };
+}
+
+export type ToolField = 'min' | 'max' | 'tolerance' | 'everyDays';
+export type ReadTool = { ok: true; about: ToolAbout } | { ok: false; wrong: ToolField; sentence: string };
+
+const asked: Record<ToolField, string> = {
+  min: 'Type the lowest torque in digits, or leave it empty.',
+  max: 'Type the highest torque in digits, or leave it empty.',
+  tolerance: 'Type the per cent in digits, or leave it empty.',
+  everyDays: 'Type the days in digits, or leave it empty.',
+};
+
+function bare(text: string): number | undefined | 'wrong' {
+  if (text.trim() === '') return undefined;
+  const read = parseNumber(text);
+  return read.ok ? read.value : 'wrong';
+}
+
+/**
+ * What was typed of a tool, as the logbook takes it; empty fields stay unknown.
+ * @example readTool({ ...emptyTool('N.m'), name: 'Click wrench', min: '2', max: '24' }) //=> ok, minNm 2, maxNm 24
+ */
+export function readTool(draft: ToolDraft): ReadTool {
+  const torque = (text: string): number | undefined | 'wrong' => {
+    if (text.trim() === '') return undefined;
+    const read = parseTyped(text, torqueUnits, draft.unit);
+    return read.ok ? torqueNm(read.quantity.value, read.quantity.unit) : 'wrong';
+  };
+  const read = {
+    min: torque(draft.min),
+    max: torque(draft.max),
+    tolerance: bare(draft.tolerance),
+    everyDays: bare(draft.everyDays),
+  };
+  for (const field of Object.keys(read) as ToolField[]) {
+    if (read[field] === 'wrong') return { ok: false, wrong: field, sentence: asked[field] };
+  }
+  const known = <K extends string>(name: K, value: number | undefined | 'wrong') =>
+    (typeof value === 'number' ? { [name]: value } : {}) as Partial<Record<K, number>>;
+  return {
+    ok: true,
+    about: {
+      name: draft.name.trim(),
+      ...known('minNm', read.min),
+      ...known('maxNm', read.max),
+      ...known('tolerancePercent', read.tolerance),
+      ...known('lastCheckMs', draft.lastCheckMs),
+      ...known('checkEveryDays', read.everyDays),
+      checkBasis: draft.checkBasis,
+      ...(draft.note.trim() ? { note: draft.note.trim() } : {}),
+    },
+  };
+}
