@@ -1,6 +1,6 @@
 import { v7 } from 'uuid';
 import type { Command, Photo, Refused } from './journal/commands.ts';
-import type { Entry, Id, OpenItem, Settings } from './journal/entries.ts';
+import { ENTRY_VERSION, type Entry, type Id, type OpenItem, type Settings } from './journal/entries.ts';
 import type {
   BikeRow,
   DefectRow,
@@ -21,6 +21,7 @@ import { type Database, openDatabase } from './store/database.ts';
 import type { AsBuilt } from './store/deepViews.ts';
 import * as stored from './store/read.ts';
 import { type DueLine, type HistoryLine, type HistoryPage, history, line, photo } from './store/read.ts';
+import type { RowCache } from './store/rowCache.ts';
 
 export type { AsBuilt, DueLine, HistoryLine, HistoryPage, Photo };
 
@@ -104,6 +105,7 @@ export interface Writer {
   asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
   openNow: typeof import('./store/deepViews.ts')['openNow'];
   removeDemo: typeof import('./store/demo.ts')['removeDemo'];
+  RowCache: typeof import('./store/rowCache.ts')['RowCache'];
 }
 
 export type LogbookState =
@@ -169,14 +171,18 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
   };
   channel.onmessage = tell;
 
-  const open = () =>
-    openDatabase(options.name ?? 'pinchbolt', {
+  /** What this connection remembers of the store; a new connection remembers nothing. */
+  let cache: RowCache | undefined;
+  const open = () => {
+    cache = undefined;
+    return openDatabase(options.name ?? 'pinchbolt', {
       onNewer: () => setState({ is: 'newer-version' }),
       onBlocked: () => setState({ is: 'blocked' }),
       onLost: () => {
         database = undefined;
       },
     });
+  };
   let database: Database | undefined;
   try {
     database = await open();
@@ -304,9 +310,12 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
   }
 
   async function run(command: Command, photos: Photo[], nowMs: number): Promise<Done | Refused> {
-    const { append } = await theWriter();
+    const { append, RowCache } = await theWriter();
     const circumstances = { nowMs, zone: zone(), newId };
-    const result = await withDatabase((db) => append(db, command, photos, circumstances));
+    const result = await withDatabase((db) => {
+      cache ??= new RowCache();
+      return append(db, cache, command, photos, circumstances);
+    });
     if ('entries' in result && result.entries.length > 0) {
       tell();
       channel.postMessage('committed');
@@ -333,7 +342,9 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
     claimDue: () => withDatabase((db) => claimDue(db, now())),
     async removeDemo() {
       const { removeDemo } = await theWriter();
-      const result = await withDatabase((db) => removeDemo(db));
+      const atMs = now();
+      const head = { id: newId(), v: ENTRY_VERSION, writtenAtMs: atMs, happenedAtMs: atMs, zone: zone() };
+      const result = await withDatabase((db) => removeDemo(db, head));
       tell();
       channel.postMessage('committed');
       return result;

@@ -27,6 +27,7 @@ const sentences: Sentences<EntryType> = {
   ...sentencesOfWork,
   'entry-corrected': correctionWords,
   'settings-changed': () => 'The settings of the logbook were changed.',
+  'demo-removed': ({ lines }) => `The demo was taken out, ${lines} lines of it.`,
 };
 
 /**

@@ -4,11 +4,14 @@ import { decide } from '../journal/decide.ts';
 import type { Entry, Id } from '../journal/entries.ts';
 import { foldAll } from '../journal/fold.ts';
 import type { Database } from './database.ts';
+import type { RowCache } from './rowCache.ts';
 import { Missing, TransactionRows, type WriteTransaction } from './transactionRows.ts';
 
 export interface Appended {
   entries: Entry[];
 }
+
+type Settled = { entry: Entry; places: string[] }[] | Refused;
 
 const NAMED = ['bike', 'part', 'joint', 'step', 'wait', 'tool', 'recheck', 'defect'] as const;
 
@@ -21,29 +24,66 @@ function likelyKeys(command: Command): string[] {
   });
 }
 
-async function settle(
+/** Ids of one command. Run again, a decision must meet the ids it gave out before. */
+class GivenIds {
+  readonly #ids: Id[] = [];
+  readonly #make: () => Id;
+  #given = 0;
+
+  constructor(make: () => Id) {
+    this.#make = make;
+  }
+
+  start(): void {
+    this.#given = 0;
+  }
+
+  next(rows: TransactionRows): Id {
+    const id = this.#ids[this.#given] ?? this.#make();
+    this.#ids[this.#given] = id;
+    this.#given += 1;
+    // Nothing is stored under it yet.
+    rows.expectNothingAt(id);
+    return id;
+  }
+}
+
+function settleOnce(rows: TransactionRows, command: Command, now: Circumstances, ids: GivenIds): Settled {
+  rows.reset();
+  ids.start();
+  const decided = decide(rows, command, { ...now, newId: () => ids.next(rows) });
+  return Array.isArray(decided) ? foldAll(rows, decided) : decided;
+}
+
+/** Decided from remembered rows alone, or undefined when they do not suffice. */
+function settleFromMemory(
+  cache: RowCache,
+  command: Command,
+  now: Circumstances,
+  ids: GivenIds,
+): { rows: TransactionRows; lines: { entry: Entry; places: string[] }[] } | undefined {
+  if (cache.seq === undefined) return undefined;
+  const rows = new TransactionRows(cache.rows);
+  try {
+    const settled = settleOnce(rows, command, now, ids);
+    // Memory may be behind another tab; a refusal is only given on what the store says.
+    return Array.isArray(settled) ? { rows, lines: settled } : undefined;
+  } catch (thrown) {
+    if (thrown instanceof Missing) return undefined;
+    throw thrown;
+  }
+}
+
+async function settleInStore(
   tx: WriteTransaction,
   rows: TransactionRows,
   command: Command,
   now: Circumstances,
-): Promise<{ entry: Entry; places: string[] }[] | Refused> {
-  // Run again, a decision must meet the ids it gave out before; and nothing is stored under them yet.
-  const ids: Id[] = [];
+  ids: GivenIds,
+): Promise<Settled> {
   for (;;) {
-    let given = 0;
-    const newId = () => {
-      const id = ids[given] ?? now.newId();
-      if (given === ids.length) {
-        ids.push(id);
-        rows.expectNothingAt(id);
-      }
-      given += 1;
-      return id;
-    };
     try {
-      rows.reset();
-      const decided = decide(rows, command, { ...now, newId });
-      return Array.isArray(decided) ? foldAll(rows, decided) : decided;
+      return settleOnce(rows, command, now, ids);
     } catch (thrown) {
       if (!(thrown instanceof Missing)) throw thrown;
       await thrown.fetch(tx);
@@ -51,31 +91,58 @@ async function settle(
   }
 }
 
-/**
- * Carries out a command: read, decided, folded and written within one strict transaction. Resolves only
- * when the browser reports the bytes on the disk.
- * @throws DOMException when the store cannot take it, for instance `QuotaExceededError`; nothing is written then
- */
-export async function append(
-  db: Database,
-  command: Command,
-  photos: Photo[],
-  now: Circumstances,
-): Promise<Appended | Refused> {
+function begin(db: Database): WriteTransaction {
   const tx = db.transaction(['journal', 'views', 'photos'], 'readwrite', { durability: 'strict' });
   // Awaited below; caught here as well, so that an abort is reported once and not as an unhandled rejection.
   tx.done.catch(() => {});
+  return tx;
+}
+
+/** Writes and commits; resolves when the browser reports the bytes on the disk. */
+async function commit(
+  tx: WriteTransaction,
+  rows: TransactionRows,
+  lines: { entry: Entry; places: string[] }[],
+  photos: Photo[],
+  afterSeq: number,
+): Promise<void> {
+  const asked: Promise<unknown>[] = [];
+  const journal = tx.objectStore('journal');
+  lines.forEach((line, at) => {
+    asked.push(journal.add({ seq: afterSeq + 1 + at, ...line }));
+  });
+  const views = tx.objectStore('views');
+  for (const [key, row] of rows.written) asked.push(row ? views.put(row) : views.delete(key));
+  for (const photo of photos) asked.push(tx.objectStore('photos').put(photo));
+  for (const promise of asked) promise.catch(() => {});
+  tx.commit();
+  await tx.done;
+}
+
+async function appendFromStore(
+  db: Database,
+  cache: RowCache,
+  command: Command,
+  photos: Photo[],
+  now: Circumstances,
+  ids: GivenIds,
+): Promise<Appended | Refused> {
+  cache.forget();
+  const tx = begin(db);
   const rows = new TransactionRows();
   try {
-    await rows.prefetch(tx, likelyKeys(command));
-    const settled = await settle(tx, rows, command, now);
+    const [last] = await Promise.all([
+      tx.objectStore('journal').openKeyCursor(null, 'prev'),
+      rows.prefetch(tx, likelyKeys(command)),
+    ]);
+    const afterSeq = last?.key ?? 0;
+    const settled = await settleInStore(tx, rows, command, now, ids);
     if (!Array.isArray(settled)) {
       await tx.done;
       return settled;
     }
-    write(tx, rows, settled, photos);
-    tx.commit();
-    await tx.done;
+    await commit(tx, rows, settled, photos, afterSeq);
+    cache.remember(afterSeq + settled.length, rows.fetched, rows.written);
     return { entries: settled.map(({ entry }) => entry) };
   } catch (thrown) {
     try {
@@ -87,18 +154,34 @@ export async function append(
   }
 }
 
-function write(
-  tx: WriteTransaction,
-  rows: TransactionRows,
-  lines: { entry: Entry; places: string[] }[],
+/**
+ * Carries out a command: read, decided, folded and written within one strict transaction. Where the rows
+ * are remembered, nothing has to be read first: the number of the added line proves that nobody has
+ * written in between. Resolves only when the browser reports the bytes on the disk.
+ * @param cache what this tab remembers of the store; kept by the caller, one for each connection
+ * @throws DOMException when the store cannot take it, for instance `QuotaExceededError`; nothing is written then
+ */
+export async function append(
+  db: Database,
+  cache: RowCache,
+  command: Command,
   photos: Photo[],
-): void {
-  const asked: Promise<unknown>[] = [];
-  const journal = tx.objectStore('journal');
-  // The key is the store's own running number.
-  for (const line of lines) asked.push(journal.add(line as never));
-  const views = tx.objectStore('views');
-  for (const [key, row] of rows.written) asked.push(row ? views.put(row) : views.delete(key));
-  for (const photo of photos) asked.push(tx.objectStore('photos').put(photo));
-  for (const promise of asked) promise.catch(() => {});
+  now: Circumstances,
+): Promise<Appended | Refused> {
+  const ids = new GivenIds(now.newId);
+  const afterSeq = cache.seq;
+  const ready = settleFromMemory(cache, command, now, ids);
+  if (ready && afterSeq !== undefined) {
+    const tx = begin(db);
+    try {
+      await commit(tx, ready.rows, ready.lines, photos, afterSeq);
+      cache.remember(afterSeq + ready.lines.length, ready.rows.written);
+      return { entries: ready.lines.map(({ entry }) => entry) };
+    } catch (thrown) {
+      cache.forget();
+      // Somebody else has added that line; anything else is a failure of the store.
+      if ((tx.error ?? (thrown as DOMException)).name !== 'ConstraintError') throw tx.error ?? thrown;
+    }
+  }
+  return appendFromStore(db, cache, command, photos, now, ids);
 }

@@ -6,10 +6,15 @@ import { type Row, VIEWS_VERSION } from '../journal/rows.ts';
 /** Version of the stores below. A rise needs a branch in `upgrade` and a fixture of a logbook of the version before. */
 export const STORE_VERSION = 1;
 
+/** The browser's version number holds both, so that a tab whose code makes older rows stops when newer code opens. */
+const ROOM = 1000;
+export const DATABASE_VERSION = STORE_VERSION * ROOM + VIEWS_VERSION;
+
 /** Name under which the version of the views is noted. */
 export const VIEWS_META = 'views-version';
 
 export interface JournalLine {
+  /** Running number, without gaps but where the demo was taken out: adding the next one proves that nobody else has. */
   seq: number;
   entry: Entry;
   /** Where the line is found again: histories and rows, see journal/facts.ts. */
@@ -41,10 +46,11 @@ export interface Watchers {
  * @throws DOMException `VersionError` when a newer version of the app has written it
  */
 export function openDatabase(name: string, watchers: Watchers): Promise<Database> {
-  return openDB<Schema>(name, STORE_VERSION, {
+  return openDB<Schema>(name, DATABASE_VERSION, {
     upgrade(db, oldVersion) {
-      if (oldVersion < 1) {
-        const journal = db.createObjectStore('journal', { keyPath: 'seq', autoIncrement: true });
+      const oldStore = Math.floor(oldVersion / ROOM);
+      if (oldStore < 1) {
+        const journal = db.createObjectStore('journal', { keyPath: 'seq' });
         journal.createIndex('id', 'entry.id', { unique: true });
         journal.createIndex('places', 'places', { multiEntry: true });
         const views = db.createObjectStore('views', { keyPath: 'key' });

@@ -1,4 +1,4 @@
-import type { Id } from '../journal/entries.ts';
+import type { Entry, EntryHead, Id } from '../journal/entries.ts';
 import type { Row } from '../journal/rows.ts';
 import type { Database } from './database.ts';
 
@@ -34,8 +34,12 @@ function holdsDemo(row: Row): boolean {
 /**
  * Takes the demo out again, lines and all: it was never the person's record. Nothing is removed while a
  * bike of the person's own holds a part of it.
+ * @param head of the line that says it was done
  */
-export async function removeDemo(db: Database): Promise<{ removed: number } | { inUseBy: string[] }> {
+export async function removeDemo(
+  db: Database,
+  head: EntryHead,
+): Promise<{ removed: number } | { inUseBy: string[] }> {
   const tx = db.transaction(['journal', 'views', 'photos'], 'readwrite', { durability: 'strict' });
   const views = tx.objectStore('views');
   const journal = tx.objectStore('journal');
@@ -75,6 +79,11 @@ export async function removeDemo(db: Database): Promise<{ removed: number } | { 
     const range = IDBKeyRange.bound(`${kind}/${DEMO}`, `${kind}/${DEMO}\uffff`);
     await views.delete(range);
   }
+  // Further lines take the number after this one, so that a tab that remembers rows of the demo notices.
+  const last = await journal.openKeyCursor(null, 'prev');
+  const highest = Math.max(last?.key ?? 0, ...lines.keys());
+  const entry: Entry = { ...head, type: 'demo-removed', lines: lines.size };
+  await journal.add({ seq: highest + 1, entry, places: [] });
   tx.commit();
   await tx.done;
   return { removed: lines.size };

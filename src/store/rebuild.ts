@@ -11,7 +11,7 @@ const BATCH = 200;
 
 async function foldLine(tx: WriteTransaction, line: JournalLine): Promise<void> {
   const entry = upcast(line.entry);
-  const rows = new TransactionRows(line.seq);
+  const rows = new TransactionRows(undefined, line.seq);
   await rows.prefetch(tx, factKeys(entry));
   let places: string[] | undefined;
   while (!places) {

@@ -27,9 +27,20 @@ export class TransactionRows implements Rows {
   readonly #new = new Set<Id>();
   readonly #beforeSeq: number;
 
-  /** @param beforeSeq entries from this number on are not there yet; only a rebuild needs it */
-  constructor(beforeSeq = Number.POSITIVE_INFINITY) {
+  readonly #known: ReadonlyMap<string, Row | undefined>;
+
+  /**
+   * @param known rows that need not be fetched
+   * @param beforeSeq entries from this number on are not there yet; only a rebuild needs it
+   */
+  constructor(known: ReadonlyMap<string, Row | undefined> = new Map(), beforeSeq = Number.POSITIVE_INFINITY) {
+    this.#known = known;
     this.#beforeSeq = beforeSeq;
+  }
+
+  /** Rows read so far; worth remembering once the transaction is committed. */
+  get fetched(): ReadonlyMap<string, Row | undefined> {
+    return this.#fetched;
   }
 
   /** Rows to be written, and keys to be deleted. */
@@ -60,6 +71,7 @@ export class TransactionRows implements Rows {
     const key = `${kind}/${id}`;
     if (this.#written.has(key)) return this.#written.get(key) as RowOf[K] | undefined;
     if (this.#new.has(id)) return undefined;
+    if (this.#known.has(key)) return this.#known.get(key) as RowOf[K] | undefined;
     if (!this.#fetched.has(key)) throw new Missing(key, (tx) => this.#fetchRow(tx, key));
     return this.#fetched.get(key) as RowOf[K] | undefined;
   }

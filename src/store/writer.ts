@@ -3,3 +3,4 @@ export { append } from './append.ts';
 export { asBuilt, openNow } from './deepViews.ts';
 export { removeDemo } from './demo.ts';
 export { rebuildIfOld } from './rebuild.ts';
+export { RowCache } from './rowCache.ts';

@@ -58,7 +58,7 @@ const out = [];
 try {
   await firstVisit(phone, served.origin);
   // The page's own policy forbids foreign scripts; the seeder comes in from the outside of the page.
-  await page.evaluate(seedScript + ';globalThis.seed = seed;');
+  await page.evaluate(`${seedScript};globalThis.seed = seed;`);
   const sizes = Object.fromEntries(Array.from({ length: BIKES }, (_, at) => [`b${at}`, ENTRIES_EACH]));
   say(`filling ${BIKES} bikes …`);
   await page.evaluate((names) => globalThis.seed.fill('pinchbolt', names), sizes);

@@ -98,12 +98,13 @@ export async function fill(name: string, sizes: Record<string, number>): Promise
   const { newId } = book;
   const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
   const startMs = Date.now() - 200 * DAY_MS;
+  let seq = await db.count('journal');
   for (const [bikeId, entries] of Object.entries(sizes)) {
     const { lines, rows } = fillBike(bikeId, entries, newId, startMs);
     const tx = db.transaction(['journal', 'views'], 'readwrite', { durability: 'relaxed' });
     const journal = tx.objectStore('journal');
     const views = tx.objectStore('views');
-    for (const line of lines) journal.add(line as never);
+    for (const line of lines) journal.add({ seq: ++seq, ...line });
     for (const row of rows.rows.values()) views.put(row);
     await tx.done;
   }
