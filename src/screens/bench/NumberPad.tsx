@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { Button } from '../../controls/Button.tsx';
 import { Keypad } from '../../controls/Keypad.tsx';
 import { Screen } from '../../controls/Screen.tsx';
@@ -17,11 +18,15 @@ export interface PadProps<U extends AnyUnit> {
   save: SaveState;
   onLog: (value: Typed<U>) => void;
   onClose: () => void;
+  /** What the button does with the number: "Take" where it is logged later, together with more. */
+  act?: string;
+  /** A choice or a remark between the number and the keys. */
+  children?: ComponentChildren;
 }
 
 /** A number for the step, with big keys. Closing keeps what was typed. */
 export function NumberPad<U extends AnyUnit>(props: PadProps<U>) {
-  const { title, label, typed, unit, units, onTyped, save, onLog, onClose } = props;
+  const { title, label, typed, unit, units, onTyped, save, onLog, onClose, act = 'Log', children } = props;
   const number = parseNumber(typed);
   const log = () => {
     if (number.ok) onLog({ value: number.value, unit, typed: number.typed });
@@ -35,12 +40,14 @@ export function NumberPad<U extends AnyUnit>(props: PadProps<U>) {
         <>
           <SaveLine save={save} />
           <Button kind="main" size="greasy" icon="check" disabled={!number.ok} onPress={log}>
-            {number.ok ? `Log ${number.typed} ${unitLabel[unit]}` : 'Type the number'}
+            {number.ok ? `${act} ${number.typed} ${unitLabel[unit]}` : 'Type the number'}
           </Button>
         </>
       }
     >
-      <Keypad label={label} typed={typed} unit={unit} units={units} onTyped={onTyped} onDone={log} />
+      <Keypad label={label} typed={typed} unit={unit} units={units} onTyped={onTyped} onDone={log}>
+        {children}
+      </Keypad>
     </Screen>
   );
 }

@@ -20,8 +20,9 @@ export interface DefectSheetProps {
   joints: readonly JointRow[];
   kmSoFar: number;
   unit: DistanceUnit;
-  /** Words and kind to begin with, where a check has met something. */
+  /** Words, joint and kind to begin with, where a check has met something. */
   words?: string;
+  jointId?: Id;
   area?: string;
   onClose: () => void;
 }
@@ -46,12 +47,22 @@ const first: DefectDraft = {
 };
 
 /** Something found wrong, and the decision on riding: the bike stays, or is ridden within a limit. */
-export function DefectSheet({ bikeId, joints, kmSoFar, unit, words, area, onClose }: DefectSheetProps) {
+export function DefectSheet({
+  bikeId,
+  joints,
+  kmSoFar,
+  unit,
+  words,
+  area,
+  onClose,
+  jointId,
+}: DefectSheetProps) {
   const logbook = useLogbook();
   const { run, save } = useRun();
   const [draft, change, clear] = useDraft(`defect:${bikeId}`, {
     ...first,
     ...(words === undefined ? {} : { words }),
+    ...(jointId === undefined ? {} : { jointId }),
     ...(area === undefined ? {} : { area }),
   });
   const [farWrong, setFarWrong] = useState<string>();
@@ -110,7 +121,7 @@ export function DefectSheet({ bikeId, joints, kmSoFar, unit, words, area, onClos
         <SelectField
           label="At which joint"
           value={draft.jointId}
-          onChoose={(jointId) => change({ jointId })}
+          onChoose={(chosen) => change({ jointId: chosen })}
           options={[
             { value: '', label: 'No joint in particular' },
             ...joints.map(({ jointId, name }) => ({ value: jointId, label: name })),

@@ -56,7 +56,8 @@ function toolText(tool: ToolSnapshot | undefined): string {
   return tool ? `${tool.name} (${toolStateWords[tool.state].toLowerCase()})` : 'tool not named';
 }
 
-function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied): string {
+/** When, how and with what a torque was applied. */
+export function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied): string {
   return [
     whenText(atMs),
     `${bolts} ${bolts === 1 ? 'bolt' : 'bolts'} in ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
@@ -68,7 +69,8 @@ function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied): s
     .join(', ');
 }
 
-function foundWord({ outcome, movedAt, turnedDeg }: Found): string {
+/** What a re-check met, in a word or two. */
+export function foundWord({ outcome, movedAt, turnedDeg }: Found): string {
   if (outcome === 'held') return 'Held';
   const at = movedAt ? ` at ${quantityText(movedAt)}` : '';
   const by = turnedDeg === undefined ? '' : `, ${turnedDeg}° before it held`;

@@ -1,0 +1,111 @@
+import './bench/bench.css';
+import './bike/bike.css';
+import './rechecks/rechecks.css';
+import { useState } from 'preact/hooks';
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import type { Id, Settings } from '../journal/entries.ts';
+import type { JointRow, RecheckRow } from '../journal/rows.ts';
+import type { Views } from '../logbook.ts';
+import { useNow, useView } from './door.tsx';
+import { LookCheck } from './rechecks/LookCheck.tsx';
+import { MarkCheck } from './rechecks/MarkCheck.tsx';
+import { RecheckList } from './rechecks/RecheckList.tsx';
+import { sortRechecks } from './rechecks/recheckOrder.ts';
+import type { RecheckProps } from './rechecks/recheckProps.ts';
+import { TorqueCheck } from './rechecks/TorqueCheck.tsx';
+import { hrefOf } from './route.ts';
+import { Waits } from './Waits.tsx';
+
+export type RechecksView = NonNullable<Views['bike']['gives']>;
+
+/** Each re-check in the way its joint can bear today: threadlocker may have come into it since it was set. */
+function One(props: RecheckProps) {
+  const { recheck, joint } = props;
+  const byTorque = recheck.kind === 'retorque' || recheck.kind === 'look-at-mark';
+  if (!joint || !byTorque) return <LookCheck {...props} />;
+  if (joint.locked || recheck.kind === 'look-at-mark') return <MarkCheck {...props} joint={joint} />;
+  return <TorqueCheck {...props} joint={joint} />;
+}
+
+const jointOf = (view: RechecksView, { jointId }: RecheckRow): JointRow | undefined =>
+  view.joints.find((joint) => joint.jointId === jointId);
+
+/** The one being answered. It stays in hand while the view moves on, so that nothing is torn from under a finger. */
+interface InHand {
+  recheck: RecheckRow;
+  /** Its place among those due when it was taken up; absent for one done early. */
+  index?: number;
+}
+
+function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
+  const nowMs = useNow(30_000);
+  const [inHand, setInHand] = useState<InHand>();
+  const [doneHere, setDoneHere] = useState(0);
+  const [toolId, setToolId] = useState<Id>();
+  const { due, ...sorted } = sortRechecks(view.rechecks, view.rides, nowMs);
+  const takeUp = (recheckId: Id | undefined) => {
+    const recheck = view.rechecks.find((one) => one.recheckId === recheckId);
+    const index = due.findIndex((one) => one.recheckId === recheckId);
+    setInHand(recheck && { recheck, ...(index === -1 ? {} : { index }) });
+    if (!recheck) setDoneHere(0);
+    scrollTo(0, 0);
+  };
+  if (!inHand)
+    return (
+      <RecheckList
+        {...{ view, nowMs }}
+        sorted={{ due, ...sorted }}
+        unit={settings.distanceUnit}
+        onOpen={takeUp}
+      />
+    );
+  const { index } = inHand;
+  const recheck =
+    view.rechecks.find(({ recheckId }) => recheckId === inHand.recheck.recheckId) ?? inHand.recheck;
+  const others = due.filter(({ recheckId }) => recheckId !== recheck.recheckId);
+  const goOn = () => {
+    setDoneHere((done) => done + 1);
+    // After one that was due, the one behind it; after one done early, the list.
+    takeUp(index === undefined ? undefined : (others[index] ?? others[0])?.recheckId);
+  };
+  return (
+    <One
+      key={recheck.recheckId}
+      {...{ view, recheck, settings, nowMs, toolId }}
+      joint={jointOf(view, recheck)}
+      place={index === undefined ? undefined : { at: doneHere + index + 1, of: doneHere + others.length + 1 }}
+      onTool={setToolId}
+      onAnswered={goOn}
+      onBack={() => takeUp(undefined)}
+    />
+  );
+}
+
+/** The re-checks of a bike: a list, and one at a time for greasy hands. */
+export function Rechecks({ bikeId }: { bikeId: Id }) {
+  const seen = useView('bike', { bikeId });
+  const chosen = useView('settings', {});
+  const view = seen.is === 'there' ? seen.value : undefined;
+  if (view && chosen.is === 'there') return <Work view={view} settings={chosen.value} />;
+  const missing = seen.is === 'there' && !view;
+  return (
+    <Screen
+      title="Re-checks"
+      back={missing ? hrefOf({ at: 'home' }) : hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+    >
+      {seen.is === 'failed' || chosen.is === 'failed' ? (
+        <Notice kind="error" title="The re-checks could not be read">
+          Go back and come again. What is recorded is safe.
+        </Notice>
+      ) : missing ? (
+        <Notice kind="error" title="That bike is not in the logbook">
+          Go back to the list and open it from there.
+        </Notice>
+      ) : (
+        <p role="status">One moment…</p>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,86 @@
+import './bike/bike.css';
+import { useState } from 'preact/hooks';
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import type { Id } from '../journal/entries.ts';
+import type { Views } from '../logbook.ts';
+import { type RideCheckGroup, rideCheck } from '../standards/rideCheck.ts';
+import { useView } from './door.tsx';
+import { CheckGroup } from './release/CheckGroup.tsx';
+import { ReleaseHome } from './release/ReleaseHome.tsx';
+import { SignPage } from './release/SignPage.tsx';
+import { hrefOf } from './route.ts';
+import { Waits } from './Waits.tsx';
+
+export type ReleaseView = NonNullable<Views['release']['gives']>;
+
+type Page = { at: 'home' } | { at: 'sign' } | { at: 'group'; group: RideCheckGroup };
+
+/** The check before riding, and the release that stands on it. */
+export function Release({ bikeId }: { bikeId: Id }) {
+  const seen = useView('release', { bikeId });
+  const chosen = useView('settings', {});
+  const [page, setPage] = useState<Page>({ at: 'home' });
+  const turnTo = (next: Page) => {
+    setPage(next);
+    scrollTo(0, 0);
+  };
+  const view = seen.is === 'there' ? seen.value : undefined;
+  if (!view || chosen.is !== 'there') {
+    const failed = seen.is === 'failed' || chosen.is === 'failed';
+    const missing = seen.is === 'there' && !view;
+    return (
+      <Screen
+        title="Release"
+        back={missing ? hrefOf({ at: 'home' }) : hrefOf({ at: 'bike', bikeId })}
+        waits={<Waits />}
+      >
+        {failed ? (
+          <Notice kind="error" title="The release could not be read">
+            Go back and come again. What is recorded is safe.
+          </Notice>
+        ) : missing ? (
+          <Notice kind="error" title="That bike is not in the logbook">
+            Go back to the list and open it from there.
+          </Notice>
+        ) : (
+          <p role="status">One moment…</p>
+        )}
+      </Screen>
+    );
+  }
+  const { bike, check, rides, joints, open } = view;
+  const { distanceUnit: unit, doer } = chosen.value;
+  if (page.at === 'group') {
+    const { group } = page;
+    const groups = check?.groups ?? {};
+    const following = rideCheck.find(({ id }) => id !== group.id && !groups[id]);
+    return (
+      <CheckGroup
+        key={group.id}
+        {...{ bikeId, group, joints, unit }}
+        kmSoFar={rides?.km ?? 0}
+        confirmed={groups[group.id]}
+        onConfirmed={() => turnTo(following ? { at: 'group', group: following } : { at: 'home' })}
+        onBack={() => turnTo({ at: 'home' })}
+      />
+    );
+  }
+  if (page.at === 'sign')
+    return (
+      <SignPage
+        {...{ bikeId, open, doer }}
+        bikeName={bike.name}
+        ridden={(rides?.count ?? 0) > 0}
+        onSigned={() => turnTo({ at: 'home' })}
+        onBack={() => turnTo({ at: 'home' })}
+      />
+    );
+  return (
+    <ReleaseHome
+      {...{ view, unit }}
+      onGroup={(group) => turnTo({ at: 'group', group })}
+      onSign={() => turnTo({ at: 'sign' })}
+    />
+  );
+}

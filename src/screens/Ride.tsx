@@ -1,0 +1,36 @@
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import type { Id } from '../journal/entries.ts';
+import { useView } from './door.tsx';
+import { RideForm } from './ride/RideForm.tsx';
+import { hrefOf } from './route.ts';
+import { Waits } from './Waits.tsx';
+
+/** A ride on one bike, today's or a late one. */
+export function Ride({ bikeId }: { bikeId: Id }) {
+  const seen = useView('bike', { bikeId });
+  const chosen = useView('settings', {});
+  const view = seen.is === 'there' ? seen.value : undefined;
+  if (view && chosen.is === 'there')
+    return <RideForm bike={view.bike} rides={view.rides} settings={chosen.value} />;
+  const missing = seen.is === 'there' && !view;
+  return (
+    <Screen
+      title="A ride"
+      back={missing ? hrefOf({ at: 'home' }) : hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+    >
+      {seen.is === 'failed' || chosen.is === 'failed' ? (
+        <Notice kind="error" title="The bike could not be read">
+          Go back and come again. What is recorded is safe.
+        </Notice>
+      ) : missing ? (
+        <Notice kind="error" title="That bike is not in the logbook">
+          Go back to the list and open it from there.
+        </Notice>
+      ) : (
+        <p role="status">One moment…</p>
+      )}
+    </Screen>
+  );
+}

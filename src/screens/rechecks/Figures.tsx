@@ -1,0 +1,22 @@
+import type { JointRow } from '../../journal/rows.ts';
+import type { TorqueUnit } from '../../mechanics/units.ts';
+import { dayText } from '../dayText.ts';
+import { appliedText, foundWord } from '../joint/ThreeFigures.tsx';
+import { quantityText } from '../quantityText.ts';
+
+/** What was applied, and beside it what a re-check last met; neither is ever copied from the other. */
+export function Figures({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
+  const { applied, found } = joint;
+  return (
+    <div class="recheck-figures bench-read">
+      <p>
+        Applied: <strong>{applied ? quantityText(applied.applied, unit) : 'no torque logged'}</strong>
+        {applied && <span class="small">, {appliedText(applied)}</span>}
+      </p>
+      <p>
+        Found: <strong>{found ? foundWord(found) : 'not looked at yet'}</strong>
+        {found && <span class="small">, {dayText(found.atMs)}</span>}
+      </p>
+    </div>
+  );
+}

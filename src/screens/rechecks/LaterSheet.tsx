@@ -1,0 +1,135 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { Entry } from '../../journal/entries.ts';
+import type { RecheckRow, RidesRow } from '../../journal/rows.ts';
+import { parseNumber } from '../../mechanics/quantity.ts';
+import { convert, type DistanceUnit, unitLabel } from '../../mechanics/units.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import { useRun } from '../door.tsx';
+import { type Left, spansFromNow } from './recheckSpan.ts';
+
+const presets: readonly { label: string; more: Left }[] = [
+  { label: 'After the next ride', more: { rides: 1 } },
+  { label: 'In a week', more: { days: 7 } },
+  { label: 'In a month', more: { days: 30 } },
+];
+
+const reasons = ['Not ridden since', 'Tool not here', 'Another day'] as const;
+
+export interface LaterSheetProps {
+  recheck: RecheckRow;
+  rides: RidesRow | undefined;
+  unit: DistanceUnit;
+  nowMs: number;
+  onChanged: (entries: Entry[]) => void;
+  onClose: () => void;
+}
+
+const whole = { rides: '', distance: '', days: '' };
+type Fields = typeof whole;
+
+/** Puts a re-check off, or gives it other spans; the reason stays with it. */
+export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: LaterSheetProps) {
+  const { run, save } = useRun();
+  const [fields, setFields] = useState<Fields>(whole);
+  const [why, setWhy] = useState('');
+  const set = (changed: Partial<Fields>) => setFields({ ...fields, ...changed });
+  const typed = Object.entries(fields).filter(([, text]) => text.trim() !== '');
+  const numbers = new Map(typed.map(([name, text]) => [name as keyof Fields, parseNumber(text)]));
+  const wrong = (name: keyof Fields) => {
+    const number = numbers.get(name);
+    return number && (!number.ok || number.value === 0) ? 'Digits, more than nothing.' : undefined;
+  };
+  const of = (name: keyof Fields) => {
+    const number = numbers.get(name);
+    return number?.ok ? number.value : undefined;
+  };
+  const [ridesMore, distance, days] = [of('rides'), of('distance'), of('days')];
+  const ready = typed.length > 0 && (Object.keys(whole) as (keyof Fields)[]).every((name) => !wrong(name));
+  const change = async () => {
+    if (!ready || save.is === 'saving') return;
+    const more: Left = {
+      ...(ridesMore === undefined ? {} : { rides: ridesMore }),
+      ...(distance === undefined ? {} : { km: convert(distance, unit, 'km') }),
+      ...(days === undefined ? {} : { days }),
+    };
+    const spans = spansFromNow(recheck, rides, nowMs, more);
+    const entries = await run(
+      { type: 'change-recheck', recheckId: recheck.recheckId, ...spans, why },
+      { undo: `Later: ${recheck.title}` },
+    );
+    if (entries) onChanged(entries);
+  };
+  return (
+    <Sheet
+      open
+      title="Later, counted from now"
+      onClose={onClose}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="calendar"
+            disabled={!ready || why.trim() === ''}
+            under={ready && why.trim() === '' ? 'Give a reason first' : undefined}
+            onPress={change}
+          >
+            Set it so
+          </Button>
+        </>
+      }
+    >
+      <div class="stack">
+        <div class="bench-presets">
+          {presets.map(({ label, more }) => (
+            <Button
+              key={label}
+              size="greasy"
+              onPress={() =>
+                setFields({
+                  rides: more.rides === undefined ? '' : String(more.rides),
+                  distance: '',
+                  days: more.days === undefined ? '' : String(more.days),
+                })
+              }
+            >
+              {label}
+            </Button>
+          ))}
+        </div>
+        <p class="small">Whichever comes first. A span left empty no longer counts.</p>
+        <NumberField
+          label="Rides from now"
+          typed={fields.rides}
+          onTyped={(text) => set({ rides: text })}
+          error={wrong('rides')}
+        />
+        <NumberField
+          label={`Distance from now, ${unitLabel[unit]}`}
+          typed={fields.distance}
+          onTyped={(text) => set({ distance: text })}
+          error={wrong('distance')}
+        />
+        <NumberField
+          label="Days from now"
+          typed={fields.days}
+          onTyped={(text) => set({ days: text })}
+          error={wrong('days')}
+        />
+        <TextField label="Why" value={why} onInput={setWhy} maxLength={200} />
+        <div class="bench-presets">
+          {reasons.map((reason) => (
+            <Button key={reason} size="greasy" pressed={why === reason} onPress={() => setWhy(reason)}>
+              {reason}
+            </Button>
+          ))}
+        </div>
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,126 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Icon } from '../../controls/Icon.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import type { Entry } from '../../journal/entries.ts';
+import type { JointRow } from '../../journal/rows.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import { useSteadyTap } from '../bench/steadyTap.ts';
+import { useStepDraft } from '../bench/stepDraft.ts';
+import { Tile } from '../bench/Tile.tsx';
+import { dayText } from '../dayText.ts';
+import { useRun } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { Figures } from './Figures.tsx';
+import { keepsMoving, movedAgain } from './movedAdvice.ts';
+import { RecheckFrame } from './RecheckFrame.tsx';
+import type { RecheckProps } from './recheckProps.ts';
+
+/** A joint with threadlocker in it: the eye looks at the mark, the wrench stays away. */
+export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
+  const { recheck, joint, settings, onAnswered } = props;
+  const { recheckId } = recheck;
+  const { jointId, name, locked, applied } = joint;
+  const gathered = useStepDraft(`recheck-${recheckId}`, undefined);
+  const [moved, setMoved] = useState<Entry[]>();
+  const [asking, setAsking] = useState(false);
+  const { run, save } = useRun();
+  const steady = useSteadyTap();
+  const tell = async (outcome: 'held' | 'turned') => {
+    if (save.is === 'saving') return;
+    const entries = await run(
+      { type: 'find-torque', ...{ jointId, recheckId, outcome }, way: 'mark', ...gathered.said() },
+      { photos: gathered.photos, undo: `${outcome === 'held' ? 'Held' : 'It has turned'}: ${name}` },
+    );
+    if (!entries) return;
+    gathered.clear();
+    if (outcome === 'held') onAnswered(entries);
+    else setMoved(entries);
+  };
+  return (
+    <RecheckFrame
+      {...props}
+      tiles={
+        <Tile
+          icon="camera"
+          onFile={gathered.addPhoto}
+          value={gathered.photos.length > 0 ? `${gathered.photos.length} taken` : undefined}
+        >
+          Photo
+        </Tile>
+      }
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="check"
+            under="The paint still lines up"
+            onPress={steady(() => void tell('held'))}
+          >
+            Held
+          </Button>
+          <Button size="greasy" icon="warning" wide onPress={() => setAsking(true)}>
+            It has turned
+          </Button>
+        </>
+      }
+    >
+      <p class="bench-loud">
+        <Icon name="lock" sizePx={24} />
+        {locked ? `Do not turn it: threadlocker since ${dayText(locked.atMs)}.` : 'Do not turn it.'}
+      </p>
+      {applied && !applied.marked && (
+        <p class="bench-read">
+          No paint mark is logged for it. Look for a gap, rust or a bright rim instead.
+        </p>
+      )}
+      <Figures joint={joint} unit={settings.torqueUnit} />
+      {gathered.photoProblem && (
+        <p class="bench-loud" role="alert">
+          {gathered.photoProblem}
+        </p>
+      )}
+      {(asking || moved) && (
+        <Sheet
+          open
+          title={moved ? 'Logged. Now make it afresh' : 'It has turned'}
+          onClose={() => (moved ? onAnswered(moved) : setAsking(false))}
+          actions={
+            <>
+              <SaveLine save={save} />
+              {moved ? (
+                <>
+                  <Button kind="main" size="greasy" icon="bolt" href={hrefOf({ at: 'joint', jointId })}>
+                    To the joint
+                  </Button>
+                  <Button size="greasy" wide onPress={() => onAnswered(moved)}>
+                    Go on, make it later
+                  </Button>
+                </>
+              ) : (
+                <Button kind="main" size="greasy" icon="pencil" onPress={() => void tell('turned')}>
+                  Log that it has turned
+                </Button>
+              )}
+            </>
+          }
+        >
+          <div class="stack">
+            {keepsMoving(moved ? joint.moved - 1 : joint.moved) && (
+              <Notice kind="error" title="Not for the first time">
+                {movedAgain}
+              </Notice>
+            )}
+            <p class="bench-read">
+              The bond is broken. Take it out, strip and clean both threads, put threadlocker on afresh,
+              tighten to the target, mark it, and let it cure before the bike is ridden.
+            </p>
+          </div>
+        </Sheet>
+      )}
+    </RecheckFrame>
+  );
+}

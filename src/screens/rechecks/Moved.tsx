@@ -1,0 +1,189 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { PhotoFull } from '../../controls/PhotoFull.tsx';
+import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import type { JointRow } from '../../journal/rows.ts';
+import { type AngleUnit, type TorqueUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
+import { NoteSheet } from '../bench/NoteSheet.tsx';
+import { NumberPad } from '../bench/NumberPad.tsx';
+import { rulingTarget } from '../bench/rulingTarget.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import type { Gathered } from '../bench/stepDraft.ts';
+import { Tile } from '../bench/Tile.tsx';
+import { useRun } from '../door.tsx';
+import { Waits } from '../Waits.tsx';
+import { Figures } from './Figures.tsx';
+import { keepsMoving, movedAdvice, movedAgain } from './movedAdvice.ts';
+import type { RecheckProps } from './recheckProps.ts';
+
+const UNITS: readonly TorqueUnit[] = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'];
+
+type Pad = 'at' | 'to' | 'by';
+type Torque = Typed<TorqueUnit>;
+
+export interface MovedProps extends RecheckProps {
+  joint: JointRow;
+  gathered: Gathered;
+  onClose: () => void;
+}
+
+const said = (torque: Torque | undefined) => torque && `${torque.typed} ${unitLabel[torque.unit]}`;
+
+/** It moved on the way to the target: at what torque, how far, and what it was brought to. */
+export function Moved(props: MovedProps) {
+  const { recheck, joint, settings, toolId, gathered, onAnswered, onClose } = props;
+  const { jointId, name } = joint;
+  const [pad, setPad] = useState<Pad | 'note' | undefined>('at');
+  const [typing, setTyping] = useState<{ typed: string; unit: TorqueUnit }>();
+  const [degrees, setDegrees] = useState('');
+  const [movedAt, setMovedAt] = useState<Torque>();
+  const [broughtTo, setBroughtTo] = useState<Torque>();
+  const [turned, setTurned] = useState<Typed<AngleUnit>>();
+  const [shown, setShown] = useState<number>();
+  const { run, save } = useRun();
+  const ruling = rulingTarget(joint.targets);
+  const ends = ruling.ok ? [ruling.target.torque, ...(ruling.target.upTo ? [ruling.target.upTo] : [])] : [];
+  const unit = joint.applied?.applied.unit ?? ends[0]?.unit ?? settings.torqueUnit;
+  const advice = movedAt && movedAdvice(joint.applied?.applied, movedAt);
+  const prints = gathered.photos.map((photo, index) => ({
+    id: photo.photoId,
+    photo,
+    alt: `${name}, ${index + 1}`,
+  }));
+  const log = async () => {
+    if (!movedAt || save.is === 'saving') return;
+    const entries = await run(
+      {
+        type: 'find-torque',
+        ...{ jointId, recheckId: recheck.recheckId, movedAt },
+        outcome: 'moved',
+        way: 'tightening',
+        ...(turned ? { turnedDeg: turned.value } : {}),
+        ...(broughtTo ? { broughtTo } : {}),
+        ...(toolId ? { toolId } : {}),
+        ...gathered.said(),
+      },
+      { photos: gathered.photos, undo: `Moved at ${said(movedAt)}: ${name}` },
+    );
+    if (!entries) return;
+    gathered.clear();
+    onAnswered(entries);
+  };
+  if (pad === 'at' || pad === 'to') {
+    const set = pad === 'at' ? setMovedAt : setBroughtTo;
+    return (
+      <NumberPad<TorqueUnit>
+        key={pad}
+        title={name}
+        label={pad === 'at' ? 'Moved at' : 'Brought to'}
+        typed={typing?.typed ?? ''}
+        unit={typing?.unit ?? unit}
+        units={UNITS}
+        onTyped={(typed, typedUnit) => setTyping({ typed, unit: typedUnit })}
+        save={{ is: 'idle' }}
+        act="Take"
+        onLog={(torque) => {
+          set(torque);
+          setTyping({ typed: '', unit: torque.unit });
+          setPad(undefined);
+        }}
+        onClose={() => (pad === 'at' && !movedAt ? onClose() : setPad(undefined))}
+      />
+    );
+  }
+  if (pad === 'by')
+    return (
+      <NumberPad<AngleUnit>
+        key={pad}
+        title={name}
+        label="Turned by"
+        typed={degrees}
+        unit="deg"
+        units={['deg']}
+        onTyped={setDegrees}
+        save={{ is: 'idle' }}
+        act="Take"
+        onLog={(angle) => {
+          setTurned(angle);
+          setPad(undefined);
+        }}
+        onClose={() => setPad(undefined)}
+      />
+    );
+  const single = ends.length === 1 ? ends[0] : undefined;
+  return (
+    <Screen
+      title={name}
+      route={`moved ${recheck.recheckId}`}
+      back={onClose}
+      waits={<Waits />}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="pencil"
+            disabled={!movedAt}
+            under={broughtTo ? `and brought to ${said(broughtTo)}` : 'and left as it is'}
+            onPress={log}
+          >
+            {`Log: moved at ${said(movedAt) ?? '…'}`}
+          </Button>
+        </>
+      }
+    >
+      <div class="bench">
+        {keepsMoving(joint.moved) && (
+          <Notice kind="error" title={joint.moved === 1 ? 'The second time it moved' : 'It keeps moving'}>
+            {movedAgain}
+          </Notice>
+        )}
+        <Figures joint={joint} unit={settings.torqueUnit} />
+        {advice && <p class="bench-read">{advice}</p>}
+        <div class="tiles">
+          <Tile icon="warning" onPress={() => setPad('at')} value={said(movedAt)}>
+            Moved at
+          </Tile>
+          <Tile icon="spanner" onPress={() => setPad('to')} value={said(broughtTo)}>
+            Brought to
+          </Tile>
+          <Tile icon="undo" onPress={() => setPad('by')} value={turned && `${turned.typed}°`}>
+            Turned by
+          </Tile>
+          <Tile
+            icon="camera"
+            onFile={gathered.addPhoto}
+            value={prints.length > 0 ? `${prints.length} taken` : undefined}
+          >
+            Photo
+          </Tile>
+          <Tile icon="note" onPress={() => setPad('note')} value={gathered.draft.note.trim() || undefined}>
+            Note
+          </Tile>
+        </div>
+        {single && !broughtTo && (
+          <Button wide size="greasy" icon="spanner" onPress={() => setBroughtTo(single)}>
+            {`Brought to the target, ${said(single)}`}
+          </Button>
+        )}
+        {gathered.photoProblem && (
+          <p class="bench-loud" role="alert">
+            {gathered.photoProblem}
+          </p>
+        )}
+        {prints.length > 0 && <PhotoStrip photos={prints} onOpen={setShown} />}
+      </div>
+      <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
+      {pad === 'note' && (
+        <NoteSheet
+          note={gathered.draft.note}
+          onNote={(note) => gathered.change({ note })}
+          onClose={() => setPad(undefined)}
+        />
+      )}
+    </Screen>
+  );
+}

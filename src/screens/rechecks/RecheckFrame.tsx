@@ -1,0 +1,113 @@
+import '../bench/bench.css';
+import './rechecks.css';
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { Notice } from '../../controls/Notice.tsx';
+import { Progress } from '../../controls/Progress.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import { Awake } from '../bench/Awake.tsx';
+import { ReasonSheet } from '../bench/ReasonSheet.tsx';
+import { Tile } from '../bench/Tile.tsx';
+import { useRun } from '../door.tsx';
+import { lateText } from '../home/lateText.ts';
+import { hrefOf } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { LaterSheet } from './LaterSheet.tsx';
+import { leftText } from './leftText.ts';
+import { movedAgain } from './movedAdvice.ts';
+import type { RecheckProps } from './recheckProps.ts';
+import { spanLeft } from './recheckSpan.ts';
+import { taskIcon } from './taskIcon.ts';
+
+const dropReasons = ['Not needed on this bike', 'The part is gone', 'Set twice'] as const;
+
+export interface RecheckFrameProps extends RecheckProps {
+  actions: ComponentChildren;
+  /** Tiles of this kind of check alone; they come first. */
+  tiles?: ComponentChildren;
+  children?: ComponentChildren;
+}
+
+/** The frame round one re-check: which it is, how late, what it asks for, and how to put it off. */
+export function RecheckFrame(props: RecheckFrameProps) {
+  const { view, recheck, joint, settings, nowMs, place, onAnswered, onBack, actions, tiles, children } =
+    props;
+  const { recheckId, title, instruction, dueAtMs, kind } = recheck;
+  const [sheet, setSheet] = useState<'later' | 'drop'>();
+  const { run, save, clear } = useRun();
+  const late = dueAtMs !== undefined && dueAtMs <= nowMs;
+  const shut = () => {
+    setSheet(undefined);
+    clear();
+  };
+  const drop = async (why: string) => {
+    const entries = await run({ type: 'drop-recheck', recheckId, why }, { undo: `Dropped: ${title}` });
+    if (!entries) return;
+    shut();
+    onAnswered(entries);
+  };
+  return (
+    <Screen title={view.bike.name} route={recheckId} back={onBack} waits={<Waits />} actions={actions}>
+      <div class="bench">
+        {place && place.of > 1 && <Progress at={place.at} of={place.of} noun="Due" />}
+        {joint && joint.moved >= 2 && (
+          <Notice kind="error" title={`It moved at ${joint.moved} re-checks`}>
+            {movedAgain}
+          </Notice>
+        )}
+        <StepCard
+          title={title}
+          icon={taskIcon[kind]}
+          state={late ? 'due' : 'noted'}
+          stateWord={
+            late
+              ? lateText(nowMs - dueAtMs)
+              : leftText(spanLeft(recheck, view.rides, nowMs), settings.distanceUnit)
+          }
+          caption={late ? 'Re-check' : 'Re-check, done early'}
+        >
+          <p class="bench-read">{instruction}</p>
+          {children}
+          <div class="tiles">
+            {tiles}
+            <Tile icon="calendar" onPress={() => setSheet('later')}>
+              Later
+            </Tile>
+            <Tile icon="cross" onPress={() => setSheet('drop')}>
+              Drop it
+            </Tile>
+            {joint && (
+              <Tile icon="lookup" href={hrefOf({ at: 'joint', jointId: joint.jointId })}>
+                Joint
+              </Tile>
+            )}
+          </div>
+        </StepCard>
+        <Awake />
+      </div>
+      {sheet === 'later' && (
+        <LaterSheet
+          {...{ recheck, nowMs }}
+          rides={view.rides}
+          unit={settings.distanceUnit}
+          onChanged={(entries) => {
+            shut();
+            onAnswered(entries);
+          }}
+          onClose={shut}
+        />
+      )}
+      {sheet === 'drop' && (
+        <ReasonSheet
+          title={`Drop: ${title}`}
+          presets={dropReasons}
+          act="Drop it for this reason"
+          save={save}
+          onReason={(why) => void drop(why)}
+          onClose={shut}
+        />
+      )}
+    </Screen>
+  );
+}

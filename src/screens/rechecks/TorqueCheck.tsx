@@ -1,0 +1,82 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import type { JointRow } from '../../journal/rows.ts';
+import { rulingTarget } from '../bench/rulingTarget.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import { useSteadyTap } from '../bench/steadyTap.ts';
+import { useStepDraft } from '../bench/stepDraft.ts';
+import { Tile } from '../bench/Tile.tsx';
+import { ToolSheet } from '../bench/ToolSheet.tsx';
+import { TorqueTarget } from '../bench/TorqueTarget.tsx';
+import { useRun, useView } from '../door.tsx';
+import { Figures } from './Figures.tsx';
+import { Moved } from './Moved.tsx';
+import { RecheckFrame } from './RecheckFrame.tsx';
+import type { RecheckProps } from './recheckProps.ts';
+
+/** A pull towards the target: it held, or it moved, at what torque and how far. */
+export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
+  const { recheck, joint, settings, toolId, onTool, onAnswered } = props;
+  const { recheckId } = recheck;
+  const { jointId, name } = joint;
+  const [open, setOpen] = useState<'moved' | 'tool'>();
+  const gathered = useStepDraft(`recheck-${recheckId}`, toolId);
+  const { run, save } = useRun();
+  const steady = useSteadyTap();
+  const seen = useView('joint', { jointId });
+  const parts = (seen.is === 'there' && seen.value?.parts) || [];
+  const known = useView('tools', {});
+  const tools = known.is === 'there' ? known.value : [];
+  const tool = tools.find((one) => one.toolId === toolId);
+  const held = steady(async () => {
+    if (save.is === 'saving') return;
+    const entries = await run(
+      {
+        type: 'find-torque',
+        ...{ jointId, recheckId },
+        outcome: 'held',
+        way: 'tightening',
+        ...(toolId ? { toolId } : {}),
+        ...gathered.said(),
+      },
+      { photos: gathered.photos, undo: `Held: ${name}` },
+    );
+    if (!entries) return;
+    gathered.clear();
+    onAnswered(entries);
+  });
+  if (open === 'moved') return <Moved {...props} gathered={gathered} onClose={() => setOpen(undefined)} />;
+  return (
+    <RecheckFrame
+      {...props}
+      tiles={
+        <Tile icon="spanner" onPress={() => setOpen('tool')} value={tool?.name}>
+          Tool
+        </Tile>
+      }
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="check"
+            under="The target came without any movement"
+            onPress={held}
+          >
+            Held
+          </Button>
+          <Button size="greasy" icon="warning" wide onPress={() => setOpen('moved')}>
+            It moved
+          </Button>
+        </>
+      }
+    >
+      <TorqueTarget ruling={rulingTarget(joint.targets)} parts={parts} torqueUnit={settings.torqueUnit} />
+      <Figures joint={joint} unit={settings.torqueUnit} />
+      {open === 'tool' && (
+        <ToolSheet tools={tools} toolId={toolId} onTool={onTool} onClose={() => setOpen(undefined)} />
+      )}
+    </RecheckFrame>
+  );
+}

@@ -1,0 +1,122 @@
+import '../bench/bench.css';
+import './release.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import type { Id } from '../../journal/entries.ts';
+import type { RideCheckRow } from '../../journal/rows.ts';
+import { neverDeferred } from '../../standards/releaseRules.ts';
+import type { RideCheckGroup, RideCheckItem } from '../../standards/rideCheck.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import { AskSheet } from '../bike/AskSheet.tsx';
+import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
+import { type SaveState, useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import { Waits } from '../Waits.tsx';
+import { CheckItem } from './CheckItem.tsx';
+import { answered, answersOf, type CheckAnswers, confirmedItems } from './checkState.ts';
+
+export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
+  bikeId: Id;
+  group: RideCheckGroup;
+  confirmed: RideCheckRow['groups'][string] | undefined;
+  onConfirmed: () => void;
+  onBack: () => void;
+}
+
+const wordsMissing: SaveState = { is: 'refused', refused: 'words-missing', sentence: 'Write a word or two.' };
+
+/** One group of the pre-ride check: look at each thing, answer, then confirm the lot with one tap. */
+export function CheckGroup(props: CheckGroupProps) {
+  const { bikeId, group, confirmed, joints, kmSoFar, unit, onConfirmed, onBack } = props;
+  const [draft, change, clear] = useDraft<{ answers: CheckAnswers }>(`check:${bikeId}:${group.id}`, {
+    answers: answersOf(confirmed),
+  });
+  const [asked, setAsked] = useState<RideCheckItem>();
+  const [defect, setDefect] = useState<RideCheckItem>();
+  const [wordless, setWordless] = useState(false);
+  const { run, save } = useRun();
+  const { answers } = draft;
+  const done = answered(group, answers);
+  const all = done === group.items.length;
+  const answer = (itemId: string, given: CheckAnswers[string]) =>
+    change({ answers: { ...answers, [itemId]: given } });
+  const wordsFor = ({ id }: RideCheckItem) => {
+    const given = answers[id];
+    return given?.ok === false ? given.words : '';
+  };
+  const confirm = async () => {
+    if (!all || save.is === 'saving') return;
+    const command = {
+      type: 'confirm-ride-check',
+      ...{ bikeId, groupId: group.id, items: confirmedItems(group, answers) },
+    } as const;
+    if (!(await run(command, { undo: `Confirmed: ${group.title}` }))) return;
+    clear();
+    onConfirmed();
+  };
+  return (
+    <Screen
+      title={group.title}
+      route={`check ${group.id}`}
+      back={onBack}
+      waits={<Waits />}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="check"
+            disabled={!all}
+            under={`${done} of ${group.items.length} answered`}
+            onPress={confirm}
+          >
+            {all ? 'Confirm all of it' : 'Look, then answer'}
+          </Button>
+        </>
+      }
+    >
+      <div class="check-items">
+        {group.items.map((item) => (
+          <CheckItem
+            key={item.id}
+            item={item}
+            answer={answers[item.id]}
+            onOk={() => answer(item.id, { ok: true })}
+            onFinding={() => {
+              setWordless(false);
+              setAsked(item);
+            }}
+            onDefect={() => setDefect(item)}
+          />
+        ))}
+      </div>
+      {asked && (
+        <AskSheet
+          title="Finding"
+          label={`What is there instead of: ${asked.words}`}
+          first={wordsFor(asked)}
+          act="Keep the finding"
+          save={wordless ? wordsMissing : { is: 'idle' }}
+          onWords={(words) => {
+            if (words === '') return setWordless(true);
+            answer(asked.id, { ok: false, words });
+            setAsked(undefined);
+          }}
+          onClose={() => setAsked(undefined)}
+        />
+      )}
+      {defect && (
+        <DefectSheet
+          {...{ bikeId, joints, kmSoFar, unit }}
+          words={wordsFor(defect)}
+          {...(defect.neverDefer
+            ? { area: neverDeferred.find(({ area }) => area === defect.area)?.id ?? 'crack' }
+            : {})}
+          onClose={() => setDefect(undefined)}
+        />
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,57 @@
+import { useId } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Icon } from '../../controls/Icon.tsx';
+import type { RideCheckItem } from '../../standards/rideCheck.ts';
+import type { CheckAnswer } from './checkState.ts';
+
+export interface CheckItemProps {
+  item: RideCheckItem;
+  answer: CheckAnswer | undefined;
+  onOk: () => void;
+  onFinding: () => void;
+  /** Writes the finding down as a defect too. */
+  onDefect: () => void;
+}
+
+/** One thing to look at: the state that is wanted, and two answers. */
+export function CheckItem({ item, answer, onOk, onFinding, onDefect }: CheckItemProps) {
+  const id = useId();
+  const ok = answer?.ok === true;
+  const bad = answer?.ok === false;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row in every browser
+    <div class={`check-item${answer ? '' : ' check-item-open'}`} role="group" aria-labelledby={id}>
+      <p class="check-words" id={id}>
+        {item.words}
+      </p>
+      <div class="check-answers">
+        <Button size="greasy" icon={ok ? 'check' : 'ring'} pressed={ok} onPress={onOk}>
+          As it should be
+        </Button>
+        <Button
+          size="greasy"
+          icon="warning"
+          pressed={bad}
+          kind={bad ? 'danger' : 'plain'}
+          onPress={onFinding}
+        >
+          Finding
+        </Button>
+      </div>
+      {answer?.ok === false && (
+        <p class="bench-loud">
+          <Icon name="warning" sizePx={24} />
+          <span>
+            {answer.words}
+            {item.neverDefer && ' This may not be put off: mend it first.'}
+          </span>
+        </p>
+      )}
+      {bad && (
+        <Button kind="quiet" onPress={onDefect}>
+          Write it down as a defect
+        </Button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import { Fold } from '../../controls/Fold.tsx';
+import type { ReleaseRow } from '../../journal/rows.ts';
+import { Rows } from '../bike/Rows.tsx';
+import { whenText } from '../dayText.ts';
+import { statementText } from './statements.ts';
+
+type Release = ReleaseRow['releases'][number];
+
+function Signed({ release }: { release: Release }) {
+  const { atMs, covers, by, open, restrictions } = release;
+  return (
+    <article class="release-signed">
+      <h3>{`${whenText(atMs)}: ${statementText(release).toLowerCase()}`}</h3>
+      <p>{`Covers: ${covers}`}</p>
+      <p>{`Signed by ${by}`}</p>
+      {restrictions && <p>{`Only: ${restrictions}`}</p>}
+      {open.length === 0 ? (
+        <p class="small">Nothing was open.</p>
+      ) : (
+        <>
+          <p class="small">{`Open that day, ${open.length}:`}</p>
+          <ul>
+            {open.map(({ words }) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </article>
+  );
+}
+
+/** Every release signed so far, word for word, the newest first. */
+export function EarlierReleases({ releases }: { releases: readonly Release[] }) {
+  if (releases.length === 0) return null;
+  return (
+    <Fold label="Signed so far" end={releases.length}>
+      <Rows
+        label="Signed so far"
+        of={releases.toReversed()}
+        keyOf={({ releaseId }) => releaseId}
+        draw={(release) => <Signed release={release} />}
+        estimatePx={200}
+      />
+    </Fold>
+  );
+}

@@ -1,0 +1,31 @@
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { unitLabel } from '../../mechanics/units.ts';
+import {
+  type PublishedFigure,
+  publishedFigures,
+  publishedFiguresCaution,
+} from '../../standards/publishedFigures.ts';
+import { numberText } from '../quantityText.ts';
+
+/** Wheel retention, seat and road test: what a finished bike can be held beside. */
+const sections = ['1512.12', '1512.15', '1512.17'] as const;
+
+const shown = publishedFigures.filter(({ source }) => sections.some((section) => source.includes(section)));
+
+/** Plain ratios and metres are no units of the bench. */
+const labels: Partial<Record<PublishedFigure['unit'], string>> = { '1': '×', m: 'm' };
+const unitOf = (unit: PublishedFigure['unit']): string =>
+  labels[unit] ?? unitLabel[unit as keyof typeof unitLabel];
+
+/** Figures of a rule for bikes on sale, as a yardstick. */
+export function Figures() {
+  return (
+    <Fold label="Published figures beside it" end={shown.length}>
+      <p class="release-note">{publishedFiguresCaution}</p>
+      {shown.map(({ id, what, value, unit, source }) => (
+        <ListRow key={id} title={what} detail={source} end={`${numberText(value, 2)} ${unitOf(unit)}`} />
+      ))}
+    </Fold>
+  );
+}

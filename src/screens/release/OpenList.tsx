@@ -1,0 +1,30 @@
+import { ListRow } from '../../controls/ListRow.tsx';
+import type { Id, OpenItem } from '../../journal/entries.ts';
+import { Rows } from '../bike/Rows.tsx';
+import { openHref } from './openOrder.ts';
+
+export interface OpenListProps {
+  label: string;
+  bikeId: Id;
+  /** In the order they are shown. */
+  items: readonly OpenItem[];
+}
+
+/** What is open, word for word, each with the way to where it is mended. */
+export function OpenList({ label, bikeId, items }: OpenListProps) {
+  return (
+    <Rows
+      label={label}
+      of={items}
+      keyOf={({ what, words, jointId }) => `${what} ${jointId ?? ''} ${words}`}
+      draw={(item) => (
+        <ListRow
+          title={item.words}
+          state={item.blocks ? 'held' : 'noted'}
+          stateWord={item.blocks ? 'No ride with this' : 'Open'}
+          href={openHref(item, bikeId)}
+        />
+      )}
+    />
+  );
+}

@@ -1,0 +1,148 @@
+import './release.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import { type RideCheckGroup, rideCheck } from '../../standards/rideCheck.ts';
+import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
+import { reason, StampOf } from '../bike/ReleaseStamp.tsx';
+import { releaseState } from '../bike/releaseState.ts';
+import { clockText, dayText, whenText } from '../dayText.ts';
+import { useNow } from '../door.tsx';
+import type { ReleaseView } from '../Release.tsx';
+import { hrefOf } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { groupMark } from './checkState.ts';
+import { EarlierReleases } from './EarlierReleases.tsx';
+import { OpenList } from './OpenList.tsx';
+import { inReadingOrder } from './openOrder.ts';
+import { statementText } from './statements.ts';
+import { WithdrawSheet } from './WithdrawSheet.tsx';
+
+export interface ReleaseHomeProps {
+  view: ReleaseView;
+  unit: DefectSheetProps['unit'];
+  onGroup: (group: RideCheckGroup) => void;
+  onSign: () => void;
+}
+
+/** Where the release stands, what is open, and how far the check before riding has come. */
+export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
+  const { bike, check, releases, rides, joints } = view;
+  const { bikeId } = bike;
+  const nowMs = useNow(60_000);
+  const [sheet, setSheet] = useState<'defect' | 'withdraw'>();
+  const state = releaseState(bike);
+  const why = reason(state);
+  const last = releases.at(-1);
+  const groups = check?.groups ?? {};
+  const next = rideCheck.find(({ id }) => !groups[id]);
+  // Groups not done stand below as lines of their own.
+  const open = inReadingOrder(view.open.filter(({ what }) => what !== 'check-open'));
+  const blocking = open.filter(({ blocks }) => blocks);
+  const others = open.filter(({ blocks }) => !blocks);
+  const at = (ms: number) => (dayText(ms) === dayText(nowMs) ? clockText(ms) : whenText(ms));
+  const left = rideCheck.filter(({ id }) => !groups[id]).length;
+  return (
+    <Screen
+      title={`Release ${bike.name}`}
+      route="release"
+      back={hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+      actions={
+        <>
+          {next ? (
+            <Button
+              kind="main"
+              size="greasy"
+              icon="lookup"
+              under={`Check before riding, ${left} of ${rideCheck.length} to go`}
+              onPress={() => onGroup(next)}
+            >
+              {next.title}
+            </Button>
+          ) : (
+            <Button
+              kind="main"
+              size="greasy"
+              icon="flag"
+              under={
+                blocking.length > 0 ? `${blocking.length} open keep it off the road` : 'The check is done'
+              }
+              onPress={onSign}
+            >
+              To the statement
+            </Button>
+          )}
+          <Button size="greasy" icon="warning" onPress={() => setSheet('defect')}>
+            Found a defect
+          </Button>
+          {next && (
+            <Button size="greasy" onPress={onSign}>
+              Statement
+            </Button>
+          )}
+        </>
+      }
+    >
+      <section class="release-head" aria-label="Release">
+        <StampOf state={state} />
+        <p>
+          {last &&
+            state.is !== 'never' &&
+            `${statementText(last)}. Covers: ${last.covers}. Signed by ${last.by}. `}
+          {last?.restrictions && state.is === 'stands' && `Only: ${last.restrictions}. `}
+          {why}
+        </p>
+        {state.is === 'stands' && (
+          <Button kind="danger" icon="cross" onPress={() => setSheet('withdraw')}>
+            Withdraw
+          </Button>
+        )}
+      </section>
+      {blocking.length > 0 && (
+        <section>
+          <Ruler label="No ride with these" end={<b>{blocking.length}</b>} />
+          <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
+        </section>
+      )}
+      <section>
+        <Ruler label="Check before riding" end={left > 0 ? <b>{left} to go</b> : 'Done'} />
+        <ul class="plain-list">
+          {rideCheck.map((group) => {
+            const mark = groupMark(groups[group.id], at);
+            return (
+              <li key={group.id}>
+                <ListRow
+                  title={group.title}
+                  detail={`${group.items.length} to look at`}
+                  state={mark.state}
+                  stateWord={mark.word}
+                  onPress={() => onGroup(group)}
+                />
+              </li>
+            );
+          })}
+        </ul>
+      </section>
+      <Fold label="Also open" end={others.length} open={others.length > 0 && others.length <= 12}>
+        {others.length === 0 ? (
+          <p class="release-none">Nothing else is open in the logbook.</p>
+        ) : (
+          <OpenList label="Also open" bikeId={bikeId} items={others} />
+        )}
+      </Fold>
+      <EarlierReleases releases={releases} />
+      {sheet === 'defect' && (
+        <DefectSheet
+          {...{ bikeId, joints, unit }}
+          kmSoFar={rides?.km ?? 0}
+          onClose={() => setSheet(undefined)}
+        />
+      )}
+      {sheet === 'withdraw' && <WithdrawSheet bikeId={bikeId} onClose={() => setSheet(undefined)} />}
+    </Screen>
+  );
+}

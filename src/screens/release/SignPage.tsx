@@ -1,0 +1,155 @@
+import './release.css';
+import { Choice } from '../../controls/Choice.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { HoldButton } from '../../controls/HoldButton.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { CommandOf } from '../../journal/commands.ts';
+import type { Id, OpenItem } from '../../journal/entries.ts';
+import { cautions } from '../../standards/releaseRules.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import { Waits } from '../Waits.tsx';
+import { Figures } from './Figures.tsx';
+import { OpenList } from './OpenList.tsx';
+import { inReadingOrder } from './openOrder.ts';
+import { statementWords } from './statements.ts';
+
+type Statement = CommandOf<'release-bike'>['statement'];
+
+interface SignDraft {
+  statement?: Statement;
+  covers: string;
+  by?: string;
+  restrictions: string;
+}
+
+export interface SignPageProps {
+  bikeId: Id;
+  bikeName: string;
+  open: readonly OpenItem[];
+  ridden: boolean;
+  doer: string;
+  onSigned: () => void;
+  onBack: () => void;
+}
+
+/** The release itself: what is open, word for word, what it covers, and who puts the name to it. */
+export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBack }: SignPageProps) {
+  const [draft, change, clear] = useDraft<SignDraft>(`release:${bikeId}`, { covers: '', restrictions: '' });
+  const { run, save } = useRun();
+  const { statement, covers, restrictions } = draft;
+  const by = draft.by ?? doer;
+  const items = inReadingOrder(open);
+  const blocking = items.filter(({ blocks }) => blocks);
+  const others = items.filter(({ blocks }) => !blocks);
+  const stopped = save.is === 'refused' && save.refused === 'must-not-be-deferred';
+  const sign = async () => {
+    if (!statement || save.is === 'saving') return;
+    const done = await run({
+      type: 'release-bike',
+      ...{ bikeId, statement, covers, by },
+      ...(restrictions.trim() ? { restrictions: restrictions.trim() } : {}),
+    });
+    if (!done) return;
+    clear();
+    onSigned();
+  };
+  const rides = statement !== undefined && statement !== 'not-to-ride';
+  const explain = !statement
+    ? 'Choose a statement first'
+    : rides && blocking.length > 0
+      ? `${blocking.length} open ${blocking.length === 1 ? 'item stops' : 'items stop'} it`
+      : `Hold: ${statementWords[statement].toLowerCase()}`;
+  return (
+    <Screen
+      title={`Release ${bikeName}`}
+      route="sign"
+      back={onBack}
+      waits={<Waits />}
+      actions={
+        <HoldButton
+          kind={statement === 'not-to-ride' ? 'danger' : 'main'}
+          icon={statement === 'not-to-ride' ? 'stop' : 'check'}
+          disabled={!statement || save.is === 'saving'}
+          explain={explain}
+          onHeld={() => void sign()}
+        >
+          Sign it
+        </HoldButton>
+      }
+    >
+      <div class="stack">
+        {stopped ? (
+          <Notice kind="error" title="Not signed. Mend these first:">
+            <ul class="release-list">
+              {blocking.map(({ words }) => (
+                <li key={words}>{words}</li>
+              ))}
+            </ul>
+          </Notice>
+        ) : (
+          <SaveNotice save={save} />
+        )}
+        {blocking.length > 0 && (
+          <section>
+            <Ruler label="No ride with these" end={<b>{blocking.length}</b>} />
+            <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
+          </section>
+        )}
+        {others.length > 0 ? (
+          <Fold label="Also open, signed with it" end={others.length} open>
+            <OpenList label="Also open" bikeId={bikeId} items={others} />
+          </Fold>
+        ) : (
+          blocking.length === 0 && <p>Nothing is open in the logbook.</p>
+        )}
+        <Notice kind="caution" title="Before you sign">
+          {cautions.release}
+        </Notice>
+        <Choice<Statement>
+          label="Statement"
+          value={statement}
+          onChoose={(chosen) => change({ statement: chosen })}
+          options={[
+            {
+              value: 'first-ride',
+              label: statementWords['first-ride'],
+              icon: 'flag',
+              hint: ridden ? 'Short, slow, near home, then look again.' : 'The one for a bike just built.',
+            },
+            { value: 'ride', label: statementWords.ride, icon: 'bike' },
+            { value: 'not-to-ride', label: statementWords['not-to-ride'], icon: 'stop' },
+          ]}
+        />
+        <TextField
+          label="What it covers"
+          hint="The work you answer for, no more."
+          lines={2}
+          value={covers}
+          onInput={(words) => change({ covers: words })}
+          error={save.is === 'refused' && save.refused === 'covers-missing' ? save.sentence : undefined}
+          maxLength={400}
+        />
+        <TextField
+          label="Signed by"
+          value={by}
+          onInput={(name) => change({ by: name })}
+          error={save.is === 'refused' && save.refused === 'name-missing' ? 'Write your name.' : undefined}
+          maxLength={120}
+        />
+        <TextField
+          label="Only under these conditions"
+          hint="Leave it empty for none: without load, on the flat, up to a speed."
+          value={restrictions}
+          onInput={(words) => change({ restrictions: words })}
+          maxLength={300}
+        />
+        <Figures />
+      </div>
+    </Screen>
+  );
+}

@@ -1,0 +1,47 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { HoldButton } from '../../controls/HoldButton.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { Id } from '../../journal/entries.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { useRun } from '../door.tsx';
+
+const reasons = ['A doubt about the work', 'Fell with it', 'Lent or sold', 'Something works loose'] as const;
+
+/** Takes a release back before anything else does, with the reason. */
+export function WithdrawSheet({ bikeId, onClose }: { bikeId: Id; onClose: () => void }) {
+  const { run, save } = useRun();
+  const [why, setWhy] = useState('');
+  const withdraw = async () => {
+    if (await run({ type: 'withdraw-release', bikeId, why: why.trim() })) onClose();
+  };
+  return (
+    <Sheet
+      open
+      title="Withdraw the release"
+      onClose={onClose}
+      actions={
+        <HoldButton
+          kind="danger"
+          icon="cross"
+          disabled={why.trim() === '' || save.is === 'saving'}
+          explain={why.trim() === '' ? 'Give a reason first' : 'Hold until the bar is full'}
+          onHeld={() => void withdraw()}
+        >
+          Withdraw it
+        </HoldButton>
+      }
+    >
+      <div class="stack">
+        <SaveNotice save={save} />
+        <TextField label="Why" value={why} onInput={setWhy} maxLength={300} />
+        {reasons.map((reason) => (
+          <Button key={reason} wide onPress={() => setWhy(reason)}>
+            {reason}
+          </Button>
+        ))}
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,139 @@
+import './ride.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { DateTimeField } from '../../controls/DateTimeField.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import { TextField } from '../../controls/TextField.tsx';
+import type { Settings } from '../../journal/entries.ts';
+import type { BikeRow, RidesRow } from '../../journal/rows.ts';
+import type { DistanceUnit } from '../../mechanics/units.ts';
+import { releaseState } from '../bike/releaseState.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { useNow, useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import { go, hrefOf } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { noRide, type RideDraft, type RideWrong, rideTyped } from './rideDraft.ts';
+
+const UNITS: readonly DistanceUnit[] = ['km', '[mi_i]'];
+const QUICK = ['15', '30', '60'] as const;
+
+export interface RideFormProps {
+  bike: BikeRow;
+  rides: RidesRow | undefined;
+  settings: Settings;
+}
+
+/** A ride written down: when, how long, how far, and what was noticed. */
+export function RideForm({ bike, rides, settings }: RideFormProps) {
+  const { bikeId, name } = bike;
+  const nowMs = useNow(60_000);
+  const [draft, change, clear] = useDraft<RideDraft>(`ride:${bikeId}`, noRide);
+  const [wrong, setWrong] = useState<RideWrong>({});
+  const { run, save } = useRun();
+  const first = (rides?.count ?? 0) === 0;
+  const released = releaseState(bike).is === 'stands';
+  const write = async () => {
+    if (save.is === 'saving') return;
+    const typed = rideTyped(draft, settings.distanceUnit);
+    setWrong(typed.ok ? {} : typed.wrong);
+    if (!typed.ok) return;
+    const entries = await run(
+      { type: 'log-ride', bikeId, ...typed.ride },
+      { undo: `Ride on ${name} logged` },
+    );
+    if (!entries) return;
+    clear();
+    go({ at: 'rechecks', bikeId }, true);
+  };
+  return (
+    <Screen
+      title={`A ride on ${name}`}
+      route="ride"
+      back={hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+      actions={
+        <Button
+          kind="main"
+          icon="bike"
+          disabled={save.is === 'saving'}
+          under={first ? 'and make the list of re-checks' : 'and on to the re-checks'}
+          onPress={write}
+        >
+          Log the ride
+        </Button>
+      }
+    >
+      <form
+        class="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void write();
+        }}
+      >
+        <SaveNotice save={save} />
+        {!released && (
+          <Notice
+            kind="caution"
+            title="No release stands for this bike"
+            action={
+              <Button icon="flag" href={hrefOf({ at: 'release', bikeId })}>
+                To the release
+              </Button>
+            }
+          >
+            What was ridden is logged all the same.
+          </Notice>
+        )}
+        {first && (
+          <Notice kind="note" title="This is its first ride">
+            Logging it makes the list of re-checks: every joint once, each in the way it can bear.
+          </Notice>
+        )}
+        <DateTimeField
+          label="When it was over"
+          hint="Now, unless you say otherwise."
+          atMs={draft.atMs ?? nowMs}
+          latestMs={nowMs}
+          onAt={(atMs) => change({ atMs })}
+        />
+        <NumberField
+          label="How long, minutes"
+          typed={draft.minutes}
+          onTyped={(minutes) => change({ minutes })}
+          error={wrong.minutes}
+        />
+        <div class="ride-quick">
+          {QUICK.map((minutes) => (
+            <Button
+              key={minutes}
+              pressed={draft.minutes === minutes}
+              label={`${minutes} minutes`}
+              onPress={() => change({ minutes })}
+            >
+              {`${minutes} min`}
+            </Button>
+          ))}
+        </div>
+        <NumberField<DistanceUnit>
+          label="How far"
+          typed={draft.distance}
+          unit={draft.unit ?? settings.distanceUnit}
+          units={UNITS}
+          onTyped={(distance, unit) => change({ distance, unit })}
+          error={wrong.distance}
+        />
+        <TextField
+          label="What was noticed"
+          hint="A creak, a rub, a pull to one side, or nothing."
+          lines={3}
+          value={draft.noticed}
+          onInput={(noticed) => change({ noticed })}
+          maxLength={1000}
+        />
+      </form>
+    </Screen>
+  );
+}

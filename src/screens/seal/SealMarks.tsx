@@ -1,0 +1,63 @@
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Plot } from '../../controls/Plot.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { sealWords } from '../../exchange/sentencesOfJoints.ts';
+import type { Id } from '../../journal/entries.ts';
+import type { SealRow } from '../../journal/rows.ts';
+import { type PressureUnit, unitLabel } from '../../mechanics/units.ts';
+import { Rows } from '../bike/Rows.tsx';
+import { whenText } from '../dayText.ts';
+import { hrefOf } from '../route.ts';
+import { pressurePoints } from './pressurePoints.ts';
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+export interface SealMarksProps {
+  jointId: Id;
+  marks: SealRow['marks'];
+  unit: PressureUnit;
+}
+
+/** The pressures as read, and every mark with its time, the newest first. */
+export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
+  const { points, xLabel } = pressurePoints(marks, unit);
+  return (
+    <>
+      {points.length > 1 && (
+        <div class="seal-plot">
+          <Plot
+            label="Pressure as read since it was seated"
+            points={points}
+            xLabel={xLabel}
+            yLabel={unitLabel[unit]}
+            joined
+          />
+        </div>
+      )}
+      <section>
+        <Ruler
+          label="Marks"
+          end={marks.length > 0 && <a href={hrefOf({ at: 'history', place: `j:${jointId}` })}>Correct one</a>}
+        />
+        {marks.length === 0 ? (
+          <p class="bench-read seal-none">Nothing marked yet. It begins with the seating.</p>
+        ) : (
+          <Rows
+            label="Marks"
+            of={marks.toReversed()}
+            keyOf={({ entryId }) => entryId}
+            draw={(mark) => (
+              <ListRow
+                title={capital(sealWords(mark))}
+                detail={[whenText(mark.atMs), gaugeOf(mark), mark.note].filter(Boolean).join(' · ')}
+              />
+            )}
+          />
+        )}
+      </section>
+    </>
+  );
+}
+
+const gaugeOf = (mark: SealRow['marks'][number]) =>
+  'reading' in mark && mark.reading?.gauge ? `gauge: ${mark.reading.gauge}` : undefined;

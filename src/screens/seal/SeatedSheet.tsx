@@ -1,0 +1,68 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Choice } from '../../controls/Choice.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import { Toggle } from '../../controls/Toggle.tsx';
+import type { SealMark } from '../../journal/entries.ts';
+import { SaveLine } from '../bench/SaveLine.tsx';
+import type { SaveState } from '../door.tsx';
+
+export type Seated = Extract<SealMark, { mark: 'seated' }>;
+
+export interface SeatedSheetProps {
+  /** Sealant is in already, so dry is no longer what it was seated. */
+  sealantIn: boolean;
+  save: SaveState;
+  onSeated: (seated: Seated, goesOnTo: 'pressure' | 'log') => void;
+  onClose: () => void;
+}
+
+/** How the bead sits, looked at all round. */
+export function SeatedSheet({ sealantIn, save, onSeated, onClose }: SeatedSheetProps) {
+  const [beadLine, setBeadLine] = useState<Seated['beadLine']>();
+  const [wet, setWet] = useState(sealantIn);
+  const tell = (goesOnTo: 'pressure' | 'log') => {
+    if (beadLine) onSeated({ mark: 'seated', dry: !wet, beadLine }, goesOnTo);
+  };
+  return (
+    <Sheet
+      open
+      title="On its seats"
+      onClose={onClose}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="scale"
+            disabled={!beadLine}
+            onPress={() => tell('pressure')}
+          >
+            {beadLine ? 'And the pressure' : 'Look at the bead line first'}
+          </Button>
+          <Button size="greasy" wide disabled={!beadLine} onPress={() => tell('log')}>
+            Log without a pressure
+          </Button>
+        </>
+      }
+    >
+      <Choice<Seated['beadLine']>
+        label="The bead line, all round on both sides"
+        value={beadLine}
+        onChoose={setBeadLine}
+        options={[
+          { value: 'even', label: 'Even', icon: 'check' },
+          {
+            value: 'uneven',
+            label: 'Uneven',
+            icon: 'warning',
+            hint: 'Let the air out, wet the bead, seat it again. More pressure is no cure.',
+          },
+          { value: 'not-looked', label: 'Not looked at', icon: 'question' },
+        ]}
+      />
+      <Toggle label="Sealant is in it" on={wet} onToggle={setWet} />
+    </Sheet>
+  );
+}
