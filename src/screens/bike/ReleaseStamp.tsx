@@ -9,7 +9,7 @@ import { type ReleaseState, releaseState } from './releaseState.ts';
 export function StampOf({ state }: { state: ReleaseState }) {
   switch (state.is) {
     case 'never':
-      return <Stamp kind="held" word="Not released" />;
+      return <Stamp kind="held" line="Not released" />;
     case 'stands':
       return <Stamp kind="released" line={dayText(state.atMs)} />;
     case 'not-to-ride':

@@ -1,3 +1,4 @@
+import './bike.css';
 import type { ComponentChildren } from 'preact';
 import { WindowedList } from '../../controls/WindowedList.tsx';
 

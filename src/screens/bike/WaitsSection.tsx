@@ -36,7 +36,7 @@ export function WaitsSection({
           <ListRow
             key={wait.waitId}
             title={`${names[wait.waitKind]}: ${wait.title}`}
-            detail={jointOf(wait)}
+            detail={jointOf(wait) === wait.title ? undefined : jointOf(wait)}
             state={leftMs > 0 ? 'waits' : 'due'}
             stateWord={leftMs > 0 ? `${span} left` : `Over since ${span}`}
             {...(atSeal

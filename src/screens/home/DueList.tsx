@@ -50,7 +50,7 @@ function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
       detail={
         <>
           {line.bikeName}
-          {line.is === 'wait' && line.jointId && <JointOfWait jointId={line.jointId} />}
+          {line.kind === 'cure' && line.jointId && <JointOfWait jointId={line.jointId} />}
         </>
       }
       state={late ? 'due' : running ? 'waits' : 'noted'}

@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
@@ -58,28 +59,32 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
         </Button>
       }
     >
-      <p class="small">{`The table: ${row.source}.`}</p>
-      {turns.map((turn) => (
-        <div class="stack" key={turn}>
-          <Ruler label={turnNames[turn]} />
-          <p class="small">{`Table: ${spanWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
-          {spanFields.map((field) => (
-            <NumberField
-              key={field}
-              label={`${labels[field]}, ${turnNames[turn].toLowerCase()}`}
-              typed={drafts[turn][field]}
-              onTyped={(typed) => setDrafts((old) => ({ ...old, [turn]: { ...old[turn], [field]: typed } }))}
-              error={
-                wrong?.turn === turn && wrong.field === field
-                  ? field === 'rides'
-                    ? 'Whole rides, in digits.'
-                    : 'More than nothing, in digits.'
-                  : undefined
-              }
-            />
-          ))}
-        </div>
-      ))}
+      <div class="stack">
+        <p class="small">{`The table: ${row.source}.`}</p>
+        {turns.map((turn) => (
+          <Fragment key={turn}>
+            <Ruler label={turnNames[turn]} />
+            <p class="small">{`Table: ${spanWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
+            {spanFields.map((field) => (
+              <NumberField
+                key={field}
+                label={`${labels[field]}, ${turnNames[turn].toLowerCase()}`}
+                typed={drafts[turn][field]}
+                onTyped={(typed) =>
+                  setDrafts((old) => ({ ...old, [turn]: { ...old[turn], [field]: typed } }))
+                }
+                error={
+                  wrong?.turn === turn && wrong.field === field
+                    ? field === 'rides'
+                      ? 'Whole rides, in digits.'
+                      : 'More than nothing, in digits.'
+                    : undefined
+                }
+              />
+            ))}
+          </Fragment>
+        ))}
+      </div>
     </Sheet>
   );
 }

@@ -15,8 +15,9 @@ export function SpansSection({ settings, change }: ChangeProps) {
   const [shown, setShown] = useState<RecheckRow>();
   const { schedule } = settings;
   const own = (row: RecheckRow) => turns.some((turn) => ownSpan(schedule, row, turn) !== undefined);
+  const changed = recheckSchedule.filter(own).length;
   return (
-    <Fold label="When joints are checked again" end={`${recheckSchedule.filter(own).length} own`}>
+    <Fold label="When joints are checked again" end={changed > 0 ? `${changed} own` : recheckSchedule.length}>
       <p class="small bike-none">
         Whichever figure is reached first counts. The table is own judgement on the grounds named with each
         line; no maker stands behind it. Figures changed here count for re-checks set from now on.
