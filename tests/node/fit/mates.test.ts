@@ -34,6 +34,47 @@ const isAdapters = 'Q&A on IS adapters: a front 180 adapter is a rear 160 adapte
 
 const rows: Row[] = [
   [
+    'a press of 0.4: the tube can be reamed, for good',
+    face('head-tube-lower', { boreMm: 30.1 }),
+    face('headset-cup-lower', { diameterMm: 30.5 }),
+    'one-way-only',
+    'one-way:ream-bore',
+  ],
+  [
+    'a press of 2 is another size altogether',
+    face('head-tube-lower', { boreMm: 30.1 }),
+    face('headset-cup-lower', { diameterMm: 32.1 }),
+    'does-not-fit',
+  ],
+  ['20 mm of washers is not a wheel', ends(130), hub(110), 'does-not-fit'],
+  [
+    'nobody cold-sets a fork here',
+    ends(100, { material: 'steel', end: 'front' }),
+    hub(104),
+    'one-way-only',
+    'one-way:cut-hub',
+  ],
+  [
+    '15 mm is more than cold-setting gives',
+    ends(120, { material: 'steel', end: 'rear' }),
+    hub(135),
+    'one-way-only',
+    'one-way:cut-hub',
+  ],
+  [
+    '10 slots filed to 14: steel only, the last resort',
+    slot(10, { material: 'steel', end: 'rear' }),
+    axle(14),
+    'one-way-only',
+    'one-way:file-slot',
+  ],
+  [
+    '8 slots filed to 14 leave nothing',
+    slot(8, { material: 'steel', end: 'rear' }),
+    axle(14),
+    'does-not-fit',
+  ],
+  [
     'retrograde.mantra.network: a 15 through hub in open 9 slots by its end caps',
     slot(9, { shape: 'open' }),
     axle(15, { type: 'through' }),
