@@ -40,19 +40,26 @@ export function WindowedList({
   const [, redraw] = useReducer((beat: number, _: undefined) => beat + 1, 0);
 
   const scroller = () => list.current?.closest('.sheet-body') ?? document.documentElement;
-  const topPx = list.current ? -list.current.getBoundingClientRect().top : 0;
+  const topOfView = () => (list.current ? -list.current.getBoundingClientRect().top : 0);
+  const topPx = topOfView();
   const { first, end } = rows.inView(topPx, globalThis.innerHeight, count, SPARE_ROWS);
+  const shown = useRef({ first, end, count });
+  shown.current = { first, end, count };
 
   useLayoutEffect(() => {
     const draw = () => redraw(undefined);
+    const scrolled = () => {
+      const now = rows.inView(topOfView(), globalThis.innerHeight, shown.current.count, SPARE_ROWS);
+      if (now.first !== shown.current.first || now.end !== shown.current.end) draw();
+    };
     // Capturing hears the scrolling of whatever box the list stands in.
-    addEventListener('scroll', draw, { capture: true, passive: true });
+    addEventListener('scroll', scrolled, { capture: true, passive: true });
     addEventListener('resize', draw);
     draw();
     // Rows change their height when the typeface arrives.
     document.fonts.ready.then(draw);
     return () => {
-      removeEventListener('scroll', draw, { capture: true });
+      removeEventListener('scroll', scrolled, { capture: true });
       removeEventListener('resize', draw);
     };
   }, []);
