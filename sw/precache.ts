@@ -30,7 +30,8 @@ export function precache(options: { sw: string }): Plugin {
     configResolved(resolved) {
       config = resolved;
     },
-    async closeBundle() {
+    // Only when all files are written; a failed build has none.
+    async writeBundle() {
       const dist = resolve(config.root, config.build.outDir);
       const entries: PrecacheEntry[] = filesBelow(dist)
         .filter((path) => !/\.map$|[\\/]sw\.js$/.test(path))

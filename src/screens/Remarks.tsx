@@ -1,9 +1,20 @@
+import './remarks.css';
 import { Button } from '../controls/Button.tsx';
+import { Icon } from '../controls/Icon.tsx';
 import { Notice } from '../controls/Notice.tsx';
+import type { DueLine } from '../logbook.ts';
 import type { Beside } from './App.tsx';
 import { spanText } from './dayText.ts';
 import { hasDrafts } from './draft.ts';
 import { hrefOf } from './route.ts';
+
+function wordsOf(lines: DueLine[]): string {
+  const [first] = lines;
+  if (!first) return '';
+  return lines.length === 1
+    ? `${first.bikeName}: ${first.title}`
+    : `${lines.length} things, first ${first.bikeName}: ${first.title}`;
+}
 
 /** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */
 export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean }) {
@@ -11,26 +22,15 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
   return (
     <>
       {fellDue && (
-        <Notice
-          kind="caution"
-          title={fellDue.lines.length === 1 ? 'Due now' : `${fellDue.lines.length} things due now`}
-          action={
-            <>
-              <Button href={hrefOf({ at: 'home' })} onPress={fellDue.seen}>
-                To the list
-              </Button>
-              <Button kind="quiet" onPress={fellDue.seen}>
-                Seen
-              </Button>
-            </>
-          }
-        >
-          {fellDue.lines
-            .slice(0, 3)
-            .map((line) => `${line.bikeName}: ${line.title}`)
-            .join('; ')}
-          {fellDue.lines.length > 3 && '; …'}
-        </Notice>
+        <section class="fell-due" aria-label="Due now">
+          <a class="fell-due-words" href={hrefOf({ at: 'home' })} onClick={fellDue.seen}>
+            <Icon name="bell" label="Due now:" />
+            <span>{wordsOf(fellDue.lines)}</span>
+          </a>
+          <Button kind="quiet" onPress={fellDue.seen}>
+            Seen
+          </Button>
+        </section>
       )}
       {clockMoved && (
         <Notice

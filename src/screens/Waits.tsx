@@ -2,7 +2,12 @@ import { WaitsStrip } from '../controls/WaitsStrip.tsx';
 import { useNow, useView } from './door.tsx';
 
 const AHEAD_MS = 60 * 86_400_000;
-const names: Record<string, string> = { cure: 'Threadlocker', seal: 'Look at the seal', adhesive: 'Adhesive', other: 'Wait' };
+const names: Record<string, string> = {
+  cure: 'Threadlocker',
+  seal: 'Look at the seal',
+  adhesive: 'Adhesive',
+  other: 'Wait',
+};
 
 /** What waits on any bike, in sight on every screen. */
 export function Waits() {
@@ -14,7 +19,7 @@ export function Waits() {
     .filter((line) => line.is === 'wait')
     .map((line) => ({
       id: line.key,
-      label: `${line.bikeName}: ${names[line.kind] ?? ''}, ${line.title}`,
+      label: `${names[line.kind] ?? 'Wait'}: ${line.title}, ${line.bikeName}`,
       dueAtMs: line.dueAtMs,
     }));
   return <WaitsStrip waits={waits} nowMs={nowMs} href="#/home" />;
