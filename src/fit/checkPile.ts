@@ -2,6 +2,7 @@ import { contradictionFindings } from './contradictions.ts';
 import type { Finding } from './finding.ts';
 import { pairFindings } from './pairFindings.ts';
 import type { PilePart } from './pile.ts';
+import { chainLengthFindings } from './wholes/chainLengthFinding.ts';
 import { chainlineFindings } from './wholes/chainlineFinding.ts';
 import { withShorteningNotes } from './wholes/hubShorteningNotes.ts';
 import { teethFindings } from './wholes/leastTeeth.ts';
@@ -34,6 +35,7 @@ export function checkPile(parts: readonly PilePart[]): PileCheck {
     ...steererFindings(parts),
     ...teethFindings(parts),
     ...chainlineFindings(parts),
+    ...chainLengthFindings(parts),
     ...pressureFindings(parts),
     ...slidingDiscFindings(parts),
   ];

@@ -217,6 +217,24 @@ describe('what follows from several parts together', () => {
     expect(outcomeOf(magpie, 'disc-on-sliding-axle')).toEqual([]);
   });
 
+  // Worked slot of the chain pages: 383 to 396 behind the spindle takes 88 pitches of 36/15, and 87 with a half-link.
+  test.each([
+    [383, 396, 'fits', '88 pitches', undefined],
+    [386, 392, 'fits-with', '87 with a half-link', 'half-link'],
+    [384, 387, 'one-way-only', 'No number of pitches', 'one-way:file-slot'],
+    [398, 420, 'fits', '90 pitches', undefined],
+  ])('regression: a slot from %f to %f: %s', (nearestMm, farthestMm, outcome, words, bridgeId) => {
+    const [length] = outcomeOf(changed('frame', 'axle-slot', { nearestMm, farthestMm }), 'chain-length');
+    expect(length?.outcome).toBe(outcome);
+    expect(length?.because).toContain(words);
+    expect(length?.bridges[0]?.bridgeId).toBe(bridgeId);
+  });
+
+  test('a chain of 80 pitches is too short for 90', () => {
+    const [length] = outcomeOf(changed('chain', 'chain', { pitchesCount: 80 }), 'chain-length');
+    expect(length?.outcome).toBe('does-not-fit');
+  });
+
   test('twins are refused', () => {
     const [frame] = magpie;
     if (!frame) throw new Error('the pile is empty');
