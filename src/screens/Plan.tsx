@@ -67,7 +67,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
           detail={one.state === 'skipped' && one.why ? `${words.work}; ${one.why}` : words.work}
           icon={words.icon}
           state={mark.state}
-          stateWord={mark.word}
+          stateWord={one.stepId === bike.openStepId && one.state === 'open' ? 'In hand' : mark.word}
           onPress={() => void toBench(one)}
           current={one.stepId === bike.openStepId}
         />
@@ -88,7 +88,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
       back={back}
       waits={<Waits />}
       actions={
-        <>
+        <div class="plan-foot">
           <SaveLine save={save.is === 'saved' ? { is: 'idle' } : save} />
           {steps.length > 0 && (
             <Button kind="main" icon="spanner" href={hrefOf({ at: 'bench', bikeId })}>
@@ -103,7 +103,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
               From the joints
             </Button>
           )}
-        </>
+        </div>
       }
     >
       {steps.length === 0 ? (

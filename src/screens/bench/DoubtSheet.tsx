@@ -34,10 +34,10 @@ export function DoubtSheet({ applied, doubt, onLog, onClose }: DoubtSheetProps) 
       actions={
         <>
           <Button size="greasy" icon="pencil" onPress={onClose}>
-            No, change it
+            Change it
           </Button>
           <Button size="greasy" icon="check" onPress={onLog}>
-            Yes, log {words}
+            Log {words}
           </Button>
         </>
       }

@@ -39,7 +39,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
           Tool
         </Tile>
         <Tile icon="drop" onPress={() => setOpen('locker')} value={cures ? 'On, cures' : undefined}>
-          Threadlocker
+          {'Thread\u00adlocker'}
         </Tile>
         <Tile
           icon="file"

@@ -4,6 +4,7 @@ import { StepCard } from '../../controls/StepCard.tsx';
 import { Tally } from '../../controls/Tally.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { type TorqueUnit, type Typed, torqueNm, unitLabel } from '../../mechanics/units.ts';
+import { whenText } from '../dayText.ts';
 import { useRun, useView } from '../door.tsx';
 import { type AppliedDoubt, appliedDoubt } from './appliedDoubt.ts';
 import { BenchFrame } from './BenchFrame.tsx';
@@ -207,6 +208,11 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
           )}
         </div>
         {step.detail && <p class="bench-read">{step.detail}</p>}
+        {joint.applied && (
+          <p class="bench-read">
+            Logged before: {say(joint.applied.applied)}, {whenText(joint.applied.atMs)}.
+          </p>
+        )}
         <TorqueExtras {...props} gathered={gathered} nm={ends.at(-1)} />
       </StepCard>
       {doubtSheet}

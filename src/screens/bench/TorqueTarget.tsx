@@ -36,7 +36,7 @@ export function TorqueTarget({ ruling, parts, torqueUnit }: TorqueTargetProps) {
   const warning = standingWarning[standing];
   const others = overruled.map((given) => `${withUnit(given)} (${sourceText(given, nameOf(given))})`);
   return (
-    <div>
+    <div class={target.upTo ? 'bench-range' : undefined}>
       <BigNumber
         label="Target"
         value={figureText(target)}

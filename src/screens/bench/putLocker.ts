@@ -31,6 +31,7 @@ export function lockerCommand(
     grade: draft.grade,
     surface: draft.surface,
     primer: draft.primer,
+    temperature: { value: draft.temperatureC, unit: 'Cel', typed: String(draft.temperatureC) },
     waitMs: wait.waitMs,
   };
 }
