@@ -66,6 +66,7 @@ function byMerit(one: Bridge, other: Bridge): number {
  * @example adapterBridges(stemClamp, steerer)[0]?.bridgeId //=> 'steerer-shim-28.6-25.4'
  */
 export function adapterBridges(one: Face, other: Face, shelf: readonly Bridging[] = []): Bridge[] {
+  if (meet(one, other)?.final) return [];
   const candidates = [...shelf, ...tableAdapters];
   const found: Bridge[] = [];
   let open: { face: Face; links: readonly Link[] }[] = [{ face: one, links: [] }];

@@ -54,11 +54,13 @@ export interface Meeting extends Sourced {
   asks: readonly Ask[];
   notes: readonly string[];
   risk: string;
+  /** No piece in between may help: the wrong hand of a thread, a rotor the fork is not allowed. */
+  final?: boolean;
 }
 
 /** What a rule decides; its risk and source are added where it is called. */
 export type Judgement = Pick<Meeting, 'meets' | 'because'> &
-  Partial<Pick<Meeting, 'gapMm' | 'spacers' | 'oneWay' | 'asks' | 'notes'>> & {
+  Partial<Pick<Meeting, 'gapMm' | 'spacers' | 'oneWay' | 'asks' | 'notes' | 'final'>> & {
     source?: string;
     known?: Known;
   };

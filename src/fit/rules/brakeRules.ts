@@ -24,19 +24,20 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
       ...(mountRow ? [] : [askFor(mount, 'holeSpacingMm')]),
       ...(caliperRow ? [] : [askFor(caliper, 'holeSpacingMm')]),
     ]);
+  const wanted = readingOf(caliper, 'rotorMm');
+  const largest = readingOf(mount, 'largestRotorMm');
+  if (wanted && largest && wanted.mid > largest.mid + ROTOR_SLACK_MM)
+    return {
+      meets: 'no',
+      because: `A ${mm(wanted.mid)} rotor is more than this mount is allowed, ${mm(largest.mid)}.`,
+      final: true,
+    };
   if (mountRow.id !== caliperRow.id)
     return {
       meets: 'no',
       because: `The caliper is ${caliperRow.label}; the mount is ${mountRow.label}.`,
     };
-  const wanted = readingOf(caliper, 'rotorMm');
   if (!wanted) return { meets: 'yes', because: `Both are ${mountRow.label}.` };
-  const largest = readingOf(mount, 'largestRotorMm');
-  if (largest && wanted.mid > largest.mid + ROTOR_SLACK_MM)
-    return {
-      meets: 'no',
-      because: `A ${mm(wanted.mid)} rotor is more than this mount is allowed, ${mm(largest.mid)}.`,
-    };
   const native = nativeRotorMm(mount);
   if (native === undefined)
     return unknown('Which rotor the bare mount takes is not known.', [askFor(mount, 'nativeRotorMm')]);

@@ -91,7 +91,11 @@ export const namedRules: readonly Rule[] = [
       const side = traitOf(hole, 'side') ?? 'both';
       const stamped = traitOf(pedal, 'side') ?? 'both';
       return side !== 'both' && stamped !== 'both' && side !== stamped
-        ? { meets: 'no', because: `A ${stamped} pedal has the wrong hand for the ${side} crank.` }
+        ? {
+            meets: 'no',
+            because: `A ${stamped} pedal has the wrong hand for the ${side} crank.`,
+            final: true,
+          }
         : undefined;
     },
   }),

@@ -20,7 +20,11 @@ export const slotRules: readonly Rule[] = [
       const shape = traitOf(slot, 'shape');
       const type = traitOf(axle, 'type');
       if (shape === 'closed' && type !== undefined && type !== 'through')
-        return { meets: 'no', because: 'A closed end takes only an axle that pulls out sideways.' };
+        return {
+          meets: 'no',
+          because: 'A closed end takes only an axle that pulls out sideways.',
+          final: true,
+        };
       if (shape === 'open' && type === 'through')
         return { meets: 'no', because: 'A through axle has nothing to screw into in an open slot.' };
       return undefined;

@@ -79,7 +79,7 @@ describe('bridges', () => {
   test('no single adapter is missed (oracle: every adapter tried both ways round)', () => {
     fc.assert(
       fc.property(anyPair, ([one, other]) => {
-        const tried = tableAdapters
+        const tried = (meet(one, other)?.final ? [] : tableAdapters)
           .filter(({ faces: [a, b] }) => (sits(one, a) && sits(b, other)) || (sits(one, b) && sits(a, other)))
           .map(({ id }) => id);
         const found = adapterBridges(one, other)

@@ -34,6 +34,69 @@ const isAdapters = 'Q&A on IS adapters: a front 180 adapter is a rear 160 adapte
 
 const rows: Row[] = [
   [
+    'a fork allowed 160 takes no 180, whatever the adapter',
+    named('disc-mount', 'is', { nominal: { largestRotorMm: 160 }, traits: { end: 'front' } }),
+    caliperOver('post', 180),
+    'does-not-fit',
+  ],
+  [
+    'and takes its 160',
+    named('disc-mount', 'is', { nominal: { largestRotorMm: 160 }, traits: { end: 'front' } }),
+    caliperOver('post', 160),
+    'fits-with',
+    'is-post-160-160',
+  ],
+  [
+    'no bush turns the hand of a pedal',
+    named('pedal-hole', '9/16x20', { traits: { side: 'right' } }),
+    named('pedal-spindle', '1/2x20', { traits: { side: 'left' } }),
+    'does-not-fit',
+  ],
+  [
+    'a bush of the right hand, if it must be',
+    named('pedal-hole', '9/16x20', { traits: { side: 'right' } }),
+    named('pedal-spindle', '1/2x20', { traits: { side: 'right' } }),
+    'fits-with',
+    'pedal-bush-9/16-1/2',
+  ],
+  [
+    'five bolts on four',
+    face('spider', { boltCircleMm: 104, boltsCount: 4 }),
+    face('ring-mount', { boltCircleMm: 104, boltsCount: 5 }),
+    'does-not-fit',
+  ],
+  [
+    '110 on 104',
+    face('spider', { boltCircleMm: 104, boltsCount: 4 }),
+    face('ring-mount', { boltCircleMm: 110, boltsCount: 4 }),
+    'does-not-fit',
+  ],
+  [
+    'a 55 tyre where 50 has room',
+    face('tyre-room', { widthMm: 50 }),
+    face('tyre-bead', { widthMm: 55 }),
+    'does-not-fit',
+  ],
+  [
+    'a bearing of 41 in a threaded shell',
+    named('shell', 'iso'),
+    face('bb-cup', { diameterMm: 41 }),
+    'does-not-fit',
+  ],
+  [
+    'cups of 34.8 in a threaded shell: which thread?',
+    named('shell', 'iso'),
+    face('bb-cup', { diameterMm: 34.8 }),
+    'not-known',
+  ],
+  [
+    'a shell 0.8 too wide is faced',
+    face('shell', { widthMm: 68.8 }),
+    face('bb-bore', { systemWidthMm: 86.5 }),
+    'one-way-only',
+    'one-way:face-shell',
+  ],
+  [
     'a press of 0.4: the tube can be reamed, for good',
     face('head-tube-lower', { boreMm: 30.1 }),
     face('headset-cup-lower', { diameterMm: 30.5 }),
