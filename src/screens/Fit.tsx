@@ -1,0 +1,101 @@
+import './part/part.css';
+import './fit/fit.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../controls/Button.tsx';
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import { Toggle } from '../controls/Toggle.tsx';
+import type { Finding } from '../fit/finding.ts';
+import { bridgingKinds } from '../fit/partKinds.ts';
+import type { Id } from '../journal/entries.ts';
+import type { PartRow } from '../journal/rows.ts';
+import type { Views } from '../logbook.ts';
+import { useView } from './door.tsx';
+import { FindingSheet } from './fit/FindingSheet.tsx';
+import { Findings } from './fit/Findings.tsx';
+import { rowOf } from './fit/findingGroups.ts';
+import { pileOf } from './fit/pileOf.ts';
+import { usePileCheck } from './fit/usePileCheck.ts';
+import { hrefOf } from './route.ts';
+import { Waits } from './Waits.tsx';
+
+type Card = NonNullable<Views['bike']['gives']>;
+
+const bridging: readonly string[] = bridgingKinds;
+
+function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
+  const { bikeId } = card.bike;
+  const [withShelf, setWithShelf] = useState(false);
+  const [opened, setOpened] = useState<Finding>();
+  // What goes between others counts from the shelf in any case: it is what a bridge is made of.
+  const chosen = [...card.parts, ...shelf.filter(({ kind }) => withShelf || bridging.includes(kind))];
+  const key = chosen.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
+  const parts = pileOf(chosen);
+  const check = usePileCheck(parts, key);
+  const faceless = card.parts.every(({ faces = [] }) => faces.length === 0);
+  return (
+    <>
+      {card.parts.length === 0 ? (
+        <Notice
+          kind="empty"
+          title="No parts on this bike"
+          action={<Button href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}>Add a part</Button>}
+        >
+          Begin with the frame. Every part that is added is held against those that are there.
+        </Notice>
+      ) : (
+        faceless && (
+          <Notice kind="empty" title="No part has a face yet">
+            A face is where a part meets another: a bore, a thread, a clamp. Open a part and write down what
+            is stamped on it or what the caliper says.
+          </Notice>
+        )
+      )}
+      <Toggle
+        label="The shelf as well"
+        hint={shelf.length === 0 ? 'Nothing lies there.' : `${shelf.length} parts lie there.`}
+        on={withShelf}
+        disabled={shelf.length === 0}
+        onToggle={setWithShelf}
+      />
+      {check && <Findings check={check} parts={parts} rows={card.findings} onOpen={setOpened} />}
+      {!check && <p role="status">Holding every part against every other…</p>}
+      {opened && (
+        <FindingSheet
+          finding={opened}
+          bikeId={bikeId}
+          parts={parts}
+          noted={rowOf(card.findings, opened) !== undefined}
+          onClose={() => setOpened(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** The question before the first bolt: do these parts make a bike, and what goes between them? */
+export function Fit({ bikeId }: { bikeId: Id }) {
+  const seen = useView('bike', { bikeId });
+  const shelf = useView('parts', { at: 'shelf' });
+  const card = seen.is === 'there' ? seen.value : undefined;
+  return (
+    <Screen
+      title={card ? `Fit check: ${card.bike.name}` : 'Fit check'}
+      route={`fit ${bikeId}`}
+      back={hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+    >
+      {(seen.is === 'failed' || shelf.is === 'failed') && (
+        <Notice kind="error" title="The parts could not be read">
+          Go back and open the page again. What is recorded is safe.
+        </Notice>
+      )}
+      {seen.is === 'there' && !card && (
+        <Notice kind="error" title="That bike is not in the logbook">
+          Go back to the list and open it from there.
+        </Notice>
+      )}
+      {card && shelf.is === 'there' && <Pile card={card} shelf={shelf.value} />}
+    </Screen>
+  );
+}

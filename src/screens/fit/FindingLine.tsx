@@ -1,0 +1,47 @@
+import { ListRow } from '../../controls/ListRow.tsx';
+import type { MarkState } from '../../controls/Mark.tsx';
+import type { Finding } from '../../fit/finding.ts';
+import type { PilePart } from '../../fit/pile.ts';
+import type { FindingRow } from '../../journal/rows.ts';
+import type { GroupId } from './findingGroups.ts';
+import { bridgeWords, partNames, topicWords } from './fitWords.ts';
+
+const marks: Record<GroupId, { state: MarkState; word: string } | undefined> = {
+  'does-not-fit': { state: 'held', word: 'Does not fit' },
+  'one-way-only': { state: 'held', word: 'Only by a change for good' },
+  'not-known': { state: 'open', word: 'Not known' },
+  'fits-with': { state: 'open', word: 'Wants something between' },
+  accepted: { state: 'done', word: 'Accepted' },
+  fits: undefined,
+};
+
+export interface FindingLineProps {
+  finding: Finding;
+  group: GroupId;
+  parts: readonly PilePart[];
+  row: FindingRow | undefined;
+  onOpen: (finding: Finding) => void;
+}
+
+/** One finding as a line of the card: what meets what, what was found, and the best way over it. */
+export function FindingLine({ finding, group, parts, row, onOpen }: FindingLineProps) {
+  const [best] = finding.bridges;
+  const mark = marks[group];
+  const noted = row && row.outcome !== 'accepted' && group !== 'fits';
+  const way = group === 'accepted' ? row?.words : best && bridgeWords(best);
+  return (
+    <ListRow
+      title={topicWords(finding.topic)}
+      detail={
+        <>
+          <span class="fit-parts">{partNames(finding, parts).join(' + ')}</span>
+          <span class="fit-because">{finding.because}</span>
+          {way && <span class="fit-way">{way}</span>}
+        </>
+      }
+      state={noted ? 'noted' : mark?.state}
+      stateWord={noted && mark ? `${mark.word}, noted for the release` : mark?.word}
+      onPress={() => onOpen(finding)}
+    />
+  );
+}
