@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { Acts } from '../bench/Acts.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { Tile } from '../bench/Tile.tsx';
 import { useRun } from '../door.tsx';
@@ -36,15 +36,18 @@ export function LookCheck(props: RecheckProps) {
         )
       }
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button kind="main" size="greasy" icon="check" onPress={fine}>
-            As it should be
-          </Button>
-          <Button size="greasy" icon="warning" wide onPress={() => setFinding(true)}>
+        <Acts
+          save={save}
+          main={
+            <Button kind="main" size="greasy" icon="check" onPress={fine}>
+              As it should be
+            </Button>
+          }
+        >
+          <Button size="greasy" icon="warning" onPress={() => setFinding(true)}>
             Finding
           </Button>
-        </>
+        </Acts>
       }
     >
       {finding && (

@@ -5,6 +5,7 @@ import { Notice } from '../../controls/Notice.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
+import { Acts } from '../bench/Acts.tsx';
 import { SaveLine } from '../bench/SaveLine.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
@@ -51,21 +52,24 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
         </Tile>
       }
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button
-            kind="main"
-            size="greasy"
-            icon="check"
-            under="The paint still lines up"
-            onPress={steady(() => void tell('held'))}
-          >
-            Held
-          </Button>
-          <Button size="greasy" icon="warning" wide onPress={() => setAsking(true)}>
+        <Acts
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="check"
+              under="The paint still lines up"
+              onPress={steady(() => void tell('held'))}
+            >
+              Held
+            </Button>
+          }
+        >
+          <Button size="greasy" icon="warning" onPress={() => setAsking(true)}>
             It has turned
           </Button>
-        </>
+        </Acts>
       }
     >
       <p class="bench-loud">

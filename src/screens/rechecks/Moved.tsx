@@ -6,10 +6,10 @@ import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
 import { Screen } from '../../controls/Screen.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { type AngleUnit, type TorqueUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
+import { Acts } from '../bench/Acts.tsx';
 import { NoteSheet } from '../bench/NoteSheet.tsx';
 import { NumberPad } from '../bench/NumberPad.tsx';
 import { rulingTarget } from '../bench/rulingTarget.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
 import type { Gathered } from '../bench/stepDraft.ts';
 import { Tile } from '../bench/Tile.tsx';
 import { useRun } from '../door.tsx';
@@ -120,19 +120,21 @@ export function Moved(props: MovedProps) {
       back={onClose}
       waits={<Waits />}
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button
-            kind="main"
-            size="greasy"
-            icon="pencil"
-            disabled={!movedAt}
-            under={broughtTo ? `and brought to ${said(broughtTo)}` : 'and left as it is'}
-            onPress={log}
-          >
-            {`Log: moved at ${said(movedAt) ?? '…'}`}
-          </Button>
-        </>
+        <Acts
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="pencil"
+              disabled={!movedAt}
+              under={broughtTo ? `and brought to ${said(broughtTo)}` : 'and left as it is'}
+              onPress={log}
+            >
+              {`Log: moved at ${said(movedAt) ?? '…'}`}
+            </Button>
+          }
+        />
       }
     >
       <div class="bench">

@@ -8,6 +8,7 @@ import { Screen } from '../../controls/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { RecheckRow } from '../../journal/rows.ts';
 import type { DistanceUnit } from '../../mechanics/units.ts';
+import { Acts } from '../bench/Acts.tsx';
 import { DefectSheet } from '../bike/DefectSheet.tsx';
 import { Rows } from '../bike/Rows.tsx';
 import { lateText } from '../home/lateText.ts';
@@ -47,25 +48,29 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
       actions={
-        <>
-          {first && (
-            <Button
-              kind="main"
-              size="greasy"
-              icon="next"
-              under={first.title}
-              onPress={() => onOpen(first.recheckId)}
-            >
-              {due.length === 1 ? 'Do the one that is due' : `Go through ${due.length}`}
-            </Button>
-          )}
+        <Acts
+          save={{ is: 'idle' }}
+          main={
+            first && (
+              <Button
+                kind="main"
+                size="greasy"
+                icon="next"
+                under={first.title}
+                onPress={() => onOpen(first.recheckId)}
+              >
+                {due.length === 1 ? 'Do the one that is due' : `Go through ${due.length}`}
+              </Button>
+            )
+          }
+        >
           <Button size="greasy" icon="bike" href={hrefOf({ at: 'ride', bikeId })}>
             Log a ride
           </Button>
           <Button size="greasy" icon="warning" onPress={() => setFinding(true)}>
             Found a defect
           </Button>
-        </>
+        </Acts>
       }
     >
       {due.length + coming.length === 0 && (
@@ -74,7 +79,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
         </Notice>
       )}
       {due.length > 0 && (
-        <section>
+        <>
           <Ruler label="Due" end={<b>{due.length}</b>} />
           <Rows
             label="Due"
@@ -90,13 +95,13 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
               />
             )}
           />
-        </section>
+        </>
       )}
       {due.length === 0 && coming.length > 0 && (
         <p class="recheck-none">Nothing is due. What comes stands below; any of it can be done early.</p>
       )}
       {coming.length > 0 && (
-        <section>
+        <>
           <Ruler label="To come" end={<b>{coming.length}</b>} />
           <Rows
             label="To come"
@@ -112,7 +117,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
               />
             )}
           />
-        </section>
+        </>
       )}
       {finding && (
         <DefectSheet

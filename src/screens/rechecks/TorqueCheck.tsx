@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import type { JointRow } from '../../journal/rows.ts';
+import { Acts } from '../bench/Acts.tsx';
 import { rulingTarget } from '../bench/rulingTarget.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
 import { Tile } from '../bench/Tile.tsx';
@@ -55,21 +55,24 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         </Tile>
       }
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button
-            kind="main"
-            size="greasy"
-            icon="check"
-            under="The target came without any movement"
-            onPress={held}
-          >
-            Held
-          </Button>
-          <Button size="greasy" icon="warning" wide onPress={() => setOpen('moved')}>
+        <Acts
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="check"
+              under="The target came without any movement"
+              onPress={held}
+            >
+              Held
+            </Button>
+          }
+        >
+          <Button size="greasy" icon="warning" onPress={() => setOpen('moved')}>
             It moved
           </Button>
-        </>
+        </Acts>
       }
     >
       <TorqueTarget ruling={rulingTarget(joint.targets)} parts={parts} torqueUnit={settings.torqueUnit} />

@@ -7,7 +7,7 @@ import type { Id } from '../../journal/entries.ts';
 import type { RideCheckRow } from '../../journal/rows.ts';
 import { neverDeferred } from '../../standards/releaseRules.ts';
 import type { RideCheckGroup, RideCheckItem } from '../../standards/rideCheck.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { Acts } from '../bench/Acts.tsx';
 import { AskSheet } from '../bike/AskSheet.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
 import { type SaveState, useRun } from '../door.tsx';
@@ -62,19 +62,21 @@ export function CheckGroup(props: CheckGroupProps) {
       back={onBack}
       waits={<Waits />}
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button
-            kind="main"
-            size="greasy"
-            icon="check"
-            disabled={!all}
-            under={`${done} of ${group.items.length} answered`}
-            onPress={confirm}
-          >
-            {all ? 'Confirm all of it' : 'Look, then answer'}
-          </Button>
-        </>
+        <Acts
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="check"
+              disabled={!all}
+              under={`${done} of ${group.items.length} answered`}
+              onPress={confirm}
+            >
+              {all ? 'Confirm all of it' : 'Look, then answer'}
+            </Button>
+          }
+        />
       }
     >
       <div class="check-items">

@@ -6,6 +6,7 @@ import { ListRow } from '../../controls/ListRow.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { Screen } from '../../controls/Screen.tsx';
 import { type RideCheckGroup, rideCheck } from '../../standards/rideCheck.ts';
+import { Acts } from '../bench/Acts.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
 import { reason, StampOf } from '../bike/ReleaseStamp.tsx';
 import { releaseState } from '../bike/releaseState.ts';
@@ -52,39 +53,43 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
       actions={
-        <>
-          {next ? (
-            <Button
-              kind="main"
-              size="greasy"
-              icon="lookup"
-              under={`Check before riding, ${left} of ${rideCheck.length} to go`}
-              onPress={() => onGroup(next)}
-            >
-              {next.title}
-            </Button>
-          ) : (
-            <Button
-              kind="main"
-              size="greasy"
-              icon="flag"
-              under={
-                blocking.length > 0 ? `${blocking.length} open keep it off the road` : 'The check is done'
-              }
-              onPress={onSign}
-            >
-              To the statement
-            </Button>
-          )}
+        <Acts
+          save={{ is: 'idle' }}
+          main={
+            next ? (
+              <Button
+                kind="main"
+                size="greasy"
+                icon="lookup"
+                under={`Check before riding, ${left} of ${rideCheck.length} to go`}
+                onPress={() => onGroup(next)}
+              >
+                {next.title}
+              </Button>
+            ) : (
+              <Button
+                kind="main"
+                size="greasy"
+                icon="flag"
+                under={
+                  blocking.length > 0 ? `${blocking.length} open keep it off the road` : 'The check is done'
+                }
+                onPress={onSign}
+              >
+                To the statement
+              </Button>
+            )
+          }
+        >
           <Button size="greasy" icon="warning" onPress={() => setSheet('defect')}>
             Found a defect
           </Button>
           {next && (
-            <Button size="greasy" onPress={onSign}>
+            <Button size="greasy" icon="flag" onPress={onSign}>
               Statement
             </Button>
           )}
-        </>
+        </Acts>
       }
     >
       <section class="release-head" aria-label="Release">
@@ -103,31 +108,29 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
         )}
       </section>
       {blocking.length > 0 && (
-        <section>
+        <>
           <Ruler label="No ride with these" end={<b>{blocking.length}</b>} />
           <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
-        </section>
+        </>
       )}
-      <section>
-        <Ruler label="Check before riding" end={left > 0 ? <b>{left} to go</b> : 'Done'} />
-        <ul class="plain-list">
-          {rideCheck.map((group) => {
-            const mark = groupMark(groups[group.id], at);
-            return (
-              <li key={group.id}>
-                <ListRow
-                  title={group.title}
-                  detail={`${group.items.length} to look at`}
-                  state={mark.state}
-                  stateWord={mark.word}
-                  onPress={() => onGroup(group)}
-                />
-              </li>
-            );
-          })}
-        </ul>
-      </section>
-      <Fold label="Also open" end={others.length} open={others.length > 0 && others.length <= 12}>
+      <Ruler label="Check before riding" end={left > 0 ? <b>{left} to go</b> : 'Done'} />
+      <ul class="plain-list">
+        {rideCheck.map((group) => {
+          const mark = groupMark(groups[group.id], at);
+          return (
+            <li key={group.id}>
+              <ListRow
+                title={group.title}
+                detail={`${group.items.length} to look at`}
+                state={mark.state}
+                stateWord={mark.word}
+                onPress={() => onGroup(group)}
+              />
+            </li>
+          );
+        })}
+      </ul>
+      <Fold label="Also open" end={others.length} open={others.length > 0}>
         {others.length === 0 ? (
           <p class="release-none">Nothing else is open in the logbook.</p>
         ) : (

@@ -95,10 +95,10 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
           <SaveNotice save={save} />
         )}
         {blocking.length > 0 && (
-          <section>
+          <>
             <Ruler label="No ride with these" end={<b>{blocking.length}</b>} />
             <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
-          </section>
+          </>
         )}
         {others.length > 0 ? (
           <Fold label="Also open, signed with it" end={others.length} open>

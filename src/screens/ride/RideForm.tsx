@@ -107,12 +107,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
         />
         <div class="ride-quick">
           {QUICK.map((minutes) => (
-            <Button
-              key={minutes}
-              pressed={draft.minutes === minutes}
-              label={`${minutes} minutes`}
-              onPress={() => change({ minutes })}
-            >
+            <Button key={minutes} pressed={draft.minutes === minutes} onPress={() => change({ minutes })}>
               {`${minutes} min`}
             </Button>
           ))}

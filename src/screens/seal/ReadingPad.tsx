@@ -8,7 +8,7 @@ import { TextField } from '../../controls/TextField.tsx';
 import { spanShort } from '../../controls/timeLeft.ts';
 import type { Reading, Settings } from '../../journal/entries.ts';
 import { type PressureUnit, pressureBar, type TemperatureUnit, unitLabel } from '../../mechanics/units.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { Acts } from '../bench/Acts.tsx';
 import type { SaveState } from '../door.tsx';
 import { LookAgainSheet } from './LookAgainSheet.tsx';
 import { readingTyped, type SealDraft } from './sealDraft.ts';
@@ -72,22 +72,25 @@ export function ReadingPad(props: ReadingPadProps) {
       route={`pad ${title}`}
       back={onClose}
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button
-            kind="main"
-            size="greasy"
-            icon="check"
-            disabled={!ready}
-            under={lookMs === undefined ? undefined : `and look again in ${spanShort(lookMs)}`}
-            onPress={log}
-          >
-            {words ?? (needed ? 'Type the pressure' : 'Log without a pressure')}
-          </Button>
-          <Button size="greasy" icon="hourglass" wide onPress={() => setLooking(true)}>
+        <Acts
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="check"
+              disabled={!ready}
+              under={lookMs === undefined ? undefined : `and look again in ${spanShort(lookMs)}`}
+              onPress={log}
+            >
+              {words ?? (needed ? 'Type the pressure' : 'Log without a pressure')}
+            </Button>
+          }
+        >
+          <Button size="greasy" icon="hourglass" onPress={() => setLooking(true)}>
             {lookMs === undefined ? 'Look again in …' : `Look again in ${spanShort(lookMs)}`}
           </Button>
-        </>
+        </Acts>
       }
     >
       <div class="seal-pad">

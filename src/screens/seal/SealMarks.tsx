@@ -34,27 +34,26 @@ export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
           />
         </div>
       )}
-      <section>
-        <Ruler
+
+      <Ruler
+        label="Marks"
+        end={marks.length > 0 && <a href={hrefOf({ at: 'history', place: `j:${jointId}` })}>Correct one</a>}
+      />
+      {marks.length === 0 ? (
+        <p class="bench-read seal-none">Nothing marked yet. It begins with the seating.</p>
+      ) : (
+        <Rows
           label="Marks"
-          end={marks.length > 0 && <a href={hrefOf({ at: 'history', place: `j:${jointId}` })}>Correct one</a>}
+          of={marks.toReversed()}
+          keyOf={({ entryId }) => entryId}
+          draw={(mark) => (
+            <ListRow
+              title={capital(sealWords(mark))}
+              detail={[whenText(mark.atMs), gaugeOf(mark), mark.note].filter(Boolean).join(' · ')}
+            />
+          )}
         />
-        {marks.length === 0 ? (
-          <p class="bench-read seal-none">Nothing marked yet. It begins with the seating.</p>
-        ) : (
-          <Rows
-            label="Marks"
-            of={marks.toReversed()}
-            keyOf={({ entryId }) => entryId}
-            draw={(mark) => (
-              <ListRow
-                title={capital(sealWords(mark))}
-                detail={[whenText(mark.atMs), gaugeOf(mark), mark.note].filter(Boolean).join(' · ')}
-              />
-            )}
-          />
-        )}
-      </section>
+      )}
     </>
   );
 }

@@ -1,0 +1,68 @@
+import { Countdown } from '../../controls/Countdown.tsx';
+import { Icon } from '../../controls/Icon.tsx';
+import type { MarkState } from '../../controls/Mark.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { StepCard } from '../../controls/StepCard.tsx';
+import type { SealRow, WaitRow } from '../../journal/rows.ts';
+import type { PressureUnit } from '../../mechanics/units.ts';
+import { cautions } from '../../standards/releaseRules.ts';
+import { Ceiling } from './Ceiling.tsx';
+import type { SealNext } from './sealOrder.ts';
+import { sealTexts, verdictWords } from './sealText.ts';
+import type { SealCeiling } from './tyreOnRim.ts';
+
+export interface SealCardProps {
+  bikeName: string;
+  next: SealNext;
+  marks: SealRow['marks'];
+  verdict: SealRow['verdict'];
+  ceiling: SealCeiling;
+  unit: PressureUnit;
+  /** The look that is asked for, while one is. */
+  wait: WaitRow | undefined;
+  nowMs: number;
+}
+
+function markOf({ next, verdict, wait, nowMs }: SealCardProps): { state: MarkState; word: string } {
+  if (wait?.dueAtMs !== undefined && wait.dueAtMs <= nowMs) return { state: 'due', word: 'Look now' };
+  if (next === 'settled') return { state: 'done', word: verdictWords.holds };
+  if (next === 'wait') return { state: 'waits', word: 'Waits' };
+  return { state: 'open', word: verdict ? verdictWords[verdict] : 'Next' };
+}
+
+/** The one thing to do next, and the time until the look that is asked for. */
+export function SealCard(props: SealCardProps) {
+  const { bikeName, next, marks, ceiling, unit, wait, nowMs } = props;
+  const text = sealTexts[next];
+  const mark = markOf(props);
+  const lastSeating = marks.findLast((one) => one.mark === 'seated');
+  const uneven = lastSeating?.mark === 'seated' && lastSeating.beadLine === 'uneven';
+  return (
+    <>
+      {wait?.dueAtMs !== undefined && (
+        <Countdown label="Look again" dueAtMs={wait.dueAtMs} nowMs={nowMs} sinceMs={wait.startedAtMs} />
+      )}
+      <StepCard
+        title={text.order}
+        icon={text.icon}
+        state={mark.state}
+        stateWord={mark.word}
+        caption={bikeName}
+      >
+        <p class="bench-read">{text.how}</p>
+        {next === 'seated' && uneven && (
+          <p class="bench-loud">
+            <Icon name="warning" sizePx={24} />
+            The bead line was uneven. Let it down, wet the bead, seat it again: more pressure is no cure.
+          </p>
+        )}
+        <Ceiling ceiling={ceiling} unit={unit} />
+      </StepCard>
+      {next === 'seated' && (
+        <Notice kind="caution" title="Before you pump">
+          {cautions.tyre}
+        </Notice>
+      )}
+    </>
+  );
+}
