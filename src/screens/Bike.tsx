@@ -78,32 +78,47 @@ function Sections({ card }: { card: Card }) {
   );
 }
 
+/** What is done next with the card: before there is a plan, the plan; after that, the bench. */
+function Acts({ card: { bike, steps } }: { card: Card }) {
+  const { bikeId } = bike;
+  const next = nextStep(steps, bike.openStepId);
+  const ride = <Button href={hrefOf({ at: 'ride', bikeId })}>Log a ride</Button>;
+  if (steps.length === 0) {
+    return (
+      <>
+        <Button kind="main" icon="tally" href={hrefOf({ at: 'plan', bikeId })}>
+          Make the plan
+        </Button>
+        {ride}
+      </>
+    );
+  }
+  return (
+    <>
+      <Button
+        kind="main"
+        icon="spanner"
+        under={next ? `Next: ${next.title}` : 'Nothing left in the plan'}
+        href={hrefOf({ at: 'bench', bikeId })}
+      >
+        To the bench
+      </Button>
+      <Button href={hrefOf({ at: 'plan', bikeId })}>Plan</Button>
+      {ride}
+    </>
+  );
+}
+
 /** The job card of one bike. */
 export function Bike({ bikeId }: { bikeId: Id }) {
   const seen = useView('bike', { bikeId });
   const card = seen.is === 'there' ? seen.value : undefined;
-  const next = card && nextStep(card.steps, card.bike.openStepId);
   return (
     <Screen
       title={card?.bike.name ?? 'Bike'}
       back={hrefOf({ at: 'home' })}
       waits={<Waits />}
-      actions={
-        card && (
-          <>
-            <Button
-              kind="main"
-              icon="spanner"
-              under={next ? `Next: ${next.title}` : 'Nothing left in the plan'}
-              href={hrefOf({ at: 'bench', bikeId })}
-            >
-              To the bench
-            </Button>
-            <Button href={hrefOf({ at: 'plan', bikeId })}>Plan</Button>
-            <Button href={hrefOf({ at: 'ride', bikeId })}>Log a ride</Button>
-          </>
-        )
-      }
+      actions={card && <Acts card={card} />}
     >
       {seen.is === 'failed' && (
         <Notice kind="error" title="The card could not be read">

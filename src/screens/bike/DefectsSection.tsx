@@ -20,7 +20,7 @@ export interface DefectsSectionProps {
 }
 
 function limitWords({ dueAtMs, untilKm, restriction }: DefectRow, unit: DistanceUnit): string {
-  const far = untilKm === undefined ? undefined : numberText(convert(untilKm, 'km', unit), 0);
+  const far = untilKm === undefined ? undefined : numberText(convert(untilKm, 'km', unit), 1);
   return [
     dueAtMs !== undefined && `until ${dayText(dueAtMs)}`,
     far !== undefined && `until the bike has gone ${far} ${unitLabel[unit]}`,

@@ -47,7 +47,13 @@ export function StartWait({ bikeId, onClose }: { bikeId: Id; onClose: () => void
     >
       <div class="stack">
         <SaveNotice save={save} />
-        <TextField label="What waits" value={title} onInput={setTitle} error={wrong.title} maxLength={120} />
+        <TextField
+          label="What has to set or settle"
+          value={title}
+          onInput={setTitle}
+          error={wrong.title}
+          maxLength={120}
+        />
         <NumberField
           label="How long, hours"
           typed={typed}

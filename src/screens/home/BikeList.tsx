@@ -22,7 +22,9 @@ export function BikeList({ bikes }: { bikes: BikeRow[] }) {
     <>
       <Ruler label="Bikes" end={<b>{inWork.length}</b>} />
       {inWork.length > READ_AT_A_GLANCE && (
-        <TextField label="Find by name" type="search" value={sought} onInput={setSought} />
+        <div class="home-find">
+          <TextField label="Find by name" type="search" value={sought} onInput={setSought} />
+        </div>
       )}
       <WindowedList
         label="Bikes"

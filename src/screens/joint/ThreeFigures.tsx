@@ -96,7 +96,7 @@ export function ThreeFigures({
       {applied ? (
         <ListRow title={quantityText(applied.applied, unit)} detail={appliedText(applied)} />
       ) : (
-        <p class="bike-none">No torque logged since it was last apart.</p>
+        <p class="bike-none">No torque logged as it stands now.</p>
       )}
       <Ruler label="Found" end={moved > 0 && <b>{moved === 1 ? 'moved once' : `moved ${moved} times`}</b>} />
       {found ? (

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { toolState as keptState } from '../../../src/journal/decide/torque.ts';
+import type { ToolRow } from '../../../src/journal/rows.ts';
+import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
+import { scaleText, toolState } from '../../../src/screens/tools/toolState.ts';
+
+const DAY_MS = 86_400_000;
+const tool = (about: Partial<ToolRow>): ToolRow => ({
+  ...{ key: 'tool/t', is: 'tool', toolId: 't', lastMs: 0, name: 'Click wrench' },
+  ...about,
+});
+
+describe('how far a tool can be trusted', () => {
+  test.each([
+    ['never-checked', {}, 0],
+    ['checked', { lastCheckMs: 0 }, 365 * DAY_MS],
+    ['check-overdue', { lastCheckMs: 0 }, 366 * DAY_MS],
+    ['check-overdue', { lastCheckMs: 0, checkEveryDays: 30 }, 31 * DAY_MS],
+    ['dropped', { lastCheckMs: DAY_MS, droppedAtMs: 2 * DAY_MS }, 3 * DAY_MS],
+    ['checked', { lastCheckMs: 3 * DAY_MS, droppedAtMs: 2 * DAY_MS }, 4 * DAY_MS],
+    ['dropped', { droppedAtMs: DAY_MS }, 2 * DAY_MS],
+    ['checked', { lastCheckMs: 0, droppedAtMs: null }, DAY_MS],
+  ] as const)('%s (12 months: ISO 6789-1, from memory)', (state, about, atMs) => {
+    expect(toolState(tool(about), atMs)).toBe(state);
+    // The journal keeps the same judgement inside every torque entry.
+    expect(keptState(tool(about), atMs)).toBe(state);
+  });
+});
+
+describe('the form of a tool', () => {
+  test('a scale in in·lbf is kept in N·m: 20 to 200 in·lbf (1 in·lbf = 0.112984829 N·m, exact by definition)', () => {
+    const read = readTool({ ...emptyTool('[in_i].[lbf_av]'), name: 'Beam', min: '20', max: '200' });
+    expect(read.ok && read.about.minNm).toBeCloseTo(2.25969658, 7);
+    expect(read.ok && read.about.maxNm).toBeCloseTo(22.5969658, 6);
+  });
+
+  test('what was typed comes back after its way through N·m', () => {
+    const read = readTool({ ...emptyTool('[in_i].[lbf_av]'), name: 'Beam', min: '20,5', max: '200' });
+    if (!read.ok) throw new Error('the form should read');
+    expect(draftOfTool(tool(read.about), '[in_i].[lbf_av]')).toMatchObject({ min: '20.5', max: '200' });
+  });
+
+  test('empty fields stay unknown', () => {
+    const read = readTool({ ...emptyTool('N.m'), name: ' Beam ' });
+    expect(read).toEqual({ ok: true, about: { name: 'Beam', checkBasis: 'unknown' } });
+  });
+
+  test.each(['min', 'max', 'tolerance', 'everyDays'] as const)('%s that is no number is marked', (field) => {
+    expect(readTool({ ...emptyTool('N.m'), name: 'Beam', [field]: 'much' })).toMatchObject({
+      ok: false,
+      wrong: field,
+    });
+  });
+
+  test('the scale is told in the unit chosen', () => {
+    expect(scaleText({ minNm: 2, maxNm: 24 }, 'N.m')).toBe('2 to 24 N·m');
+    expect(scaleText({}, 'N.m')).toBe('Scale not written down');
+  });
+});
