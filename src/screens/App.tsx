@@ -3,6 +3,7 @@ import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
 import { UndoBar } from '../controls/UndoBar.tsx';
+import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
 import { Closed } from './Closed.tsx';
 import { Door, type Undoable, UndoSlot } from './door.tsx';
@@ -63,6 +64,14 @@ function useScreen(at: Route['at']): ScreenComponent | 'loading' | 'failed' {
   return here ?? (failed === at ? 'failed' : 'loading');
 }
 
+/** The phone's own bars take the colour of the bench, also when the theme is not the phone's. */
+function paintFrame(theme: Settings['theme']): void {
+  for (const meta of document.querySelectorAll<HTMLMetaElement>('meta[name="theme-color"]')) {
+    const dark = theme === 'as-the-phone' ? meta.media.includes('dark') : theme === 'dark';
+    meta.content = dark ? '#0f1214' : '#cdc2ac';
+  }
+}
+
 /** What runs beside the screens and has something to say. */
 export interface Beside {
   /** A newer version of the app lies ready. */
@@ -104,6 +113,7 @@ export function App({ logbook, beside }: AppProps) {
       const { theme } = await logbook.read('settings', {});
       if (theme === 'as-the-phone') delete document.documentElement.dataset['theme'];
       else document.documentElement.dataset['theme'] = theme;
+      paintFrame(theme);
     };
     const dressAgain = () => void dress().catch(() => {});
     dressAgain();

@@ -1,0 +1,193 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { firstVisit, openPhone, type Phone, type Served, serveDist } from './product.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** Every screen, on the demo, which has something for each of them. */
+const SCREENS: Record<string, string> = {
+  home: '#/home',
+  'start a bike': '#/new-bike',
+  bike: '#/bike/demo-magpie',
+  'bike with a past': '#/bike/demo-ferry',
+  bench: '#/bench/demo-magpie',
+  plan: '#/plan/demo-magpie',
+  fit: '#/fit/demo-magpie',
+  shelf: '#/shelf',
+  'new part': '#/new-part/bike:demo-magpie',
+  part: '#/part/demo-m-frame',
+  'edit a part': '#/edit-part/demo-m-stem',
+  'one-way change': '#/change-part/demo-m-fork',
+  'new joint': '#/new-joint/demo-magpie',
+  joint: '#/joint/demo-f-j-axle-rear',
+  'edit a joint': '#/edit-joint/demo-m-j-stem',
+  workings: '#/workings/demo-m-j-stem',
+  'all workings': '#/workings/all',
+  seal: '#/seal/demo-m-j-bead-rear',
+  release: '#/release/demo-ferry',
+  ride: '#/ride/demo-ferry',
+  're-checks': '#/rechecks/demo-ferry',
+  history: '#/history/b:demo-ferry',
+  'as-built sheet': '#/sheet/demo-ferry',
+  tools: '#/tools',
+  settings: '#/settings',
+  'nothing of that name': '#/bike/nobody',
+};
+
+let served: Served;
+let phone: Phone;
+let page: Page;
+
+beforeAll(async () => {
+  served = await serveDist();
+  phone = await openPhone(served.origin);
+  page = phone.page;
+  await firstVisit(phone, served.origin);
+  await page.getByRole('button', { name: /Look at the demo/ }).click();
+  await page.getByText('Magpie (demo)').waitFor({ timeout: 110_000 });
+  await page.getByText(/Bringing the demo in/).waitFor({ state: 'detached', timeout: 110_000 });
+});
+
+afterAll(async () => {
+  expect(phone.strays, '[N1] no request leaves the origin').toEqual([]);
+  await phone.close();
+  await served.stop();
+});
+
+async function goTo(hash: string): Promise<void> {
+  await page.evaluate((to) => {
+    location.hash = to;
+  }, hash);
+  await page.getByText('One moment…').waitFor({ state: 'detached' });
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  // Data is read after the frame is drawn.
+  await page.waitForTimeout(250);
+}
+
+async function axeFinds(): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: engine } = globalThis as unknown as {
+      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }> };
+    };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations } = await engine.run({ runOnly: { type: 'tag', values: tags } });
+    return violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+    );
+  });
+}
+
+const overflow = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+
+describe.each(['light', 'dark'] as const)('in %s', (colorScheme) => {
+  test.each(Object.entries(SCREENS))(
+    '%s: axe-core finds nothing, and nothing sticks out at 390 by 844',
+    async (_name, hash) => {
+      await page.emulateMedia({ colorScheme });
+      await page.setViewportSize({ width: 390, height: 844 });
+      await goTo(hash);
+      expect(await axeFinds()).toEqual([]);
+      expect(await overflow()).toBe(0);
+    },
+  );
+});
+
+test.each(Object.entries(SCREENS))('%s lying down: nothing sticks out at 844 by 390', async (_name, hash) => {
+  await page.setViewportSize({ width: 844, height: 390 });
+  await goTo(hash);
+  expect(await overflow()).toBe(0);
+});
+
+/** WCAG 2.2, definition of contrast ratio: (L1 + 0.05) / (L2 + 0.05) with relative luminance. */
+function contrast(one: number[], other: number[]): number {
+  const luminance = (rgb: number[]) => {
+    const [r = 0, g = 0, b = 0] = rgb.map((value) => {
+      const share = value / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const [dark = 0, bright = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  return (bright + 0.05) / (dark + 0.05);
+}
+
+test('the contrast formula gives 21 for black on white and 4.54 for #767676 on white (WCAG 2.2 technique G18)', () => {
+  expect(contrast([0, 0, 0], [255, 255, 255])).toBeCloseTo(21, 5);
+  expect(contrast([118, 118, 118], [255, 255, 255])).toBeCloseTo(4.54, 2);
+});
+
+describe('at the bench', () => {
+  const torqueStep = async () => {
+    await goTo('#/plan/demo-magpie');
+    await page
+      .getByRole('link', { name: /Chainring on spider/ })
+      .or(page.getByRole('button', { name: /Chainring on spider.*[Tt]orque/ }))
+      .last()
+      .click();
+    await page.getByRole('button', { name: /Bolt tight/ }).waitFor();
+  };
+
+  test.each(['light', 'dark'] as const)(
+    'the torque is 40 px or more and stands at 7:1 or more (WCAG 2.2 SC 1.4.6), in %s',
+    async (colorScheme) => {
+      await page.emulateMedia({ colorScheme });
+      await page.setViewportSize({ width: 390, height: 844 });
+      await torqueStep();
+      const seen = await page.evaluate(() => {
+        const number = document.querySelector('.big-line span');
+        if (!number) throw new Error('no number');
+        const { color, fontSize } = getComputedStyle(number);
+        let behind: Element | null = number;
+        let background = 'rgba(0, 0, 0, 0)';
+        while (behind && /rgba\(0, 0, 0, 0\)|transparent/.test(background)) {
+          background = getComputedStyle(behind).backgroundColor;
+          behind = behind.parentElement;
+        }
+        const numbers = (text: string) => (text.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
+        return { ink: numbers(color), paper: numbers(background), px: Number.parseFloat(fontSize) };
+      });
+      expect(seen.px).toBeGreaterThanOrEqual(40);
+      expect(contrast(seen.ink, seen.paper)).toBeGreaterThanOrEqual(7);
+    },
+  );
+
+  test.each([
+    ['upright', 390, 844],
+    ['lying down', 844, 390],
+  ])(
+    'what a greasy hand touches is 96 by 72 px or more, %s (WCAG 2.2 SC 2.5.8 asks 24, SC 2.5.5 asks 44)',
+    async (_way, width, height) => {
+      await page.setViewportSize({ width, height });
+      await torqueStep();
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll('.screen-foot button, .screen-foot a')]
+          .map((target) => ({ name: target.textContent, box: target.getBoundingClientRect() }))
+          .filter(({ box }) => box.width < 96 || box.height < 72)
+          .map(({ name, box }) => `${name}: ${Math.round(box.width)} × ${Math.round(box.height)}`),
+      );
+      expect(small).toEqual([]);
+    },
+  );
+});
+
+test('every target on every screen is 24 by 24 px or more (WCAG 2.2 SC 2.5.8)', async () => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  const small: string[] = [];
+  for (const [name, hash] of Object.entries(SCREENS)) {
+    await goTo(hash);
+    const here = await page.evaluate(() =>
+      [...document.querySelectorAll('a, button, select, input, summary')]
+        .filter((target) => (target as HTMLElement).offsetParent !== null)
+        .map((target) => ({ target, box: (target.closest('label') ?? target).getBoundingClientRect() }))
+        .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
+        .map(
+          ({ target, box }) => `${target.textContent} ${Math.round(box.width)} × ${Math.round(box.height)}`,
+        ),
+    );
+    small.push(...here.map((text) => `${name}: ${text}`));
+  }
+  expect(small).toEqual([]);
+});
