@@ -75,7 +75,7 @@ export function abilityLines(can: Abilities): AbilityLine[] {
       'persisted',
       can.persisted === true,
       'The browser has promised to keep the logbook until you remove it.',
-      'The browser has not promised to keep the logbook; it may clear it when space runs short. Make backups often.',
+      'The browser has not promised to keep the logbook; it may clear it when space runs short. Putting the app on the home screen makes that less likely.',
     ),
     line(
       'installed',

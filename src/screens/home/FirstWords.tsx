@@ -49,8 +49,8 @@ export function FirstWords({ state, load }: Demo) {
         over what you are not sure of.
       </Notice>
       <Notice kind="note" title="It lives on this phone alone">
-        No account, no network. A lost or wiped phone takes the logbook with it, so save a backup now and
-        then.
+        No account, no network, no copy anywhere else: a lost or wiped phone takes the logbook with it. Print
+        the build sheet of a bike you could not do without.
       </Notice>
     </div>
   );
