@@ -10,12 +10,14 @@ import { bridgingKinds } from '../fit/partKinds.ts';
 import type { Id } from '../journal/entries.ts';
 import type { PartRow } from '../journal/rows.ts';
 import type { Views } from '../logbook.ts';
-import { useView } from './door.tsx';
+import { useLogbook, useView } from './door.tsx';
+import type { Situation } from './fit/acceptCommands.ts';
 import { FindingSheet } from './fit/FindingSheet.tsx';
 import { Findings } from './fit/Findings.tsx';
 import { rowOf } from './fit/findingGroups.ts';
 import { pileOf } from './fit/pileOf.ts';
 import { usePileCheck } from './fit/usePileCheck.ts';
+import { useAllParts } from './part/allParts.ts';
 import { hrefOf } from './route.ts';
 import { Waits } from './Waits.tsx';
 
@@ -32,6 +34,16 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
   const key = chosen.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
   const parts = pileOf(chosen);
   const check = usePileCheck(parts, key);
+  const all = useAllParts();
+  const { newId } = useLogbook();
+  const situation: Situation = {
+    bikeId,
+    parts: chosen,
+    joints: card.joints,
+    steps: card.steps,
+    labels: (all ?? chosen).map(({ label }) => label),
+    newId,
+  };
   const faceless = card.parts.every(({ faces = [] }) => faces.length === 0);
   return (
     <>
@@ -58,14 +70,16 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
         disabled={shelf.length === 0}
         onToggle={setWithShelf}
       />
-      {check && <Findings check={check} parts={parts} rows={card.findings} onOpen={setOpened} />}
+      {check && (
+        <Findings check={check} parts={parts} rows={card.findings} joints={card.joints} onOpen={setOpened} />
+      )}
       {!check && <p role="status">Holding every part against every other…</p>}
       {opened && (
         <FindingSheet
           finding={opened}
-          bikeId={bikeId}
           parts={parts}
-          noted={rowOf(card.findings, opened) !== undefined}
+          row={rowOf(card.findings, opened)}
+          situation={situation}
           onClose={() => setOpened(undefined)}
         />
       )}

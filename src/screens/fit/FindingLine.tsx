@@ -2,7 +2,7 @@ import { ListRow } from '../../controls/ListRow.tsx';
 import type { MarkState } from '../../controls/Mark.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
-import type { FindingRow } from '../../journal/rows.ts';
+import type { FindingRow, JointRow } from '../../journal/rows.ts';
 import type { GroupId } from './findingGroups.ts';
 import { bridgeWords, partNames, topicWords } from './fitWords.ts';
 
@@ -20,14 +20,17 @@ export interface FindingLineProps {
   group: GroupId;
   parts: readonly PilePart[];
   row: FindingRow | undefined;
+  /** Where the joints of the bike say already that something lies between. */
+  joint: JointRow | undefined;
   onOpen: (finding: Finding) => void;
 }
 
 /** One finding as a line of the card: what meets what, what was found, and the best way over it. */
-export function FindingLine({ finding, group, parts, row, onOpen }: FindingLineProps) {
+export function FindingLine({ finding, group, parts, row, joint, onOpen }: FindingLineProps) {
   const [best] = finding.bridges;
   const mark = marks[group];
   const noted = row && row.outcome !== 'accepted' && group !== 'fits';
+  const built = group === 'fits-with' && joint && `In ${joint.name} already: accept it`;
   const way = group === 'accepted' ? row?.words : best && bridgeWords(best);
   return (
     <ListRow
@@ -39,8 +42,8 @@ export function FindingLine({ finding, group, parts, row, onOpen }: FindingLineP
           {way && <span class="fit-way">{way}</span>}
         </>
       }
-      state={noted ? 'noted' : mark?.state}
-      stateWord={noted && mark ? `${mark.word}, noted for the release` : mark?.word}
+      state={noted || built ? 'noted' : mark?.state}
+      stateWord={noted ? `${mark?.word}, noted for the release` : built || mark?.word}
       onPress={() => onOpen(finding)}
     />
   );

@@ -1,62 +1,137 @@
+import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
-import type { Id } from '../../journal/entries.ts';
+import type { FindingRow } from '../../journal/rows.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
-import { useRun } from '../door.tsx';
+import { go, hrefOf } from '../route.ts';
 import { Asks } from './Asks.tsx';
+import { acceptCommands, type Situation } from './acceptCommands.ts';
+import { Bridges } from './Bridges.tsx';
 import { FaceFacts } from './FaceFacts.tsx';
+import { isAccepted } from './findingGroups.ts';
 import { knownWords, topicWords } from './fitWords.ts';
+import { nearMisses } from './nearMisses.ts';
+import { alreadyBetween } from './topicJoints.ts';
+import { useRunAll } from './useRunAll.ts';
 
 export interface FindingSheetProps {
   finding: Finding;
-  bikeId: Id;
   parts: readonly PilePart[];
-  noted: boolean;
+  row: FindingRow | undefined;
+  situation: Situation;
   onClose: () => void;
 }
 
+function WhyNotOthers({ finding, parts }: Pick<FindingSheetProps, 'finding' | 'parts'>) {
+  return nearMisses(finding, parts).map(({ adapterId, label, sentence }) => (
+    <ListRow key={adapterId} title={label} detail={sentence} />
+  ));
+}
+
 /** One finding in full: the faces and their sizes, the rule behind it, and what can be done. */
-export function FindingSheet({ finding, bikeId, parts, noted, onClose }: FindingSheetProps) {
-  const { run, save } = useRun();
-  const { findingId, outcome, because, risk, source, known, notes } = finding;
-  const open = outcome === 'not-known' || outcome === 'does-not-fit' || outcome === 'one-way-only';
+export function FindingSheet({ finding, parts, row, situation, onClose }: FindingSheetProps) {
+  const { runAll, save } = useRunAll();
+  const [chosen, setChosen] = useState(finding.bridges[0]?.bridgeId);
+  const { findingId, topic, outcome, because, bridges, notes } = finding;
+  const { bikeId } = situation;
+  const title = topicWords(topic);
+  const accepted = row !== undefined && isAccepted([row], finding);
+  const between = alreadyBetween(finding, parts, situation.joints);
+  const betweenNames = between?.partIds.map((id) => parts.find(({ partId }) => partId === id)?.name ?? '');
+  const oneWay = bridges.find(({ bridgeId }) => bridgeId === chosen)?.oneWay;
+
+  const accept = async () => {
+    if (chosen === undefined || save.is === 'saving') return;
+    const plan = acceptCommands(finding, chosen, situation);
+    if (!plan.ok || !(await runAll(plan.commands, `${title} accepted`))) return;
+    if (plan.changeOf) go({ at: 'change-part', partId: plan.changeOf });
+    else onClose();
+  };
+  const acceptAsBuilt = async () => {
+    const words = `${title}: ${betweenNames?.join(', ') || 'bridged'}, in ${between?.joint.name}`;
+    if (await runAll([{ type: 'accept-finding', bikeId, findingId, words }], `${title} accepted`)) onClose();
+  };
   const note = async () => {
-    if (!open) return;
-    const words = `${topicWords(finding.topic)}: ${because}`;
-    if (await run({ type: 'note-finding', bikeId, findingId, words, outcome }, { undo: 'Noted as open' }))
+    if (outcome !== 'not-known' && outcome !== 'does-not-fit' && outcome !== 'one-way-only') return;
+    const words = `${title}: ${because}`;
+    if (await runAll([{ type: 'note-finding', bikeId, findingId, words, outcome }], `${title} noted`))
       onClose();
   };
+  const notable = !accepted && !row && outcome !== 'fits' && outcome !== 'fits-with';
+  const busy = save.is === 'saving';
+
   return (
     <Sheet
       open
-      title={topicWords(finding.topic)}
+      title={title}
       onClose={onClose}
       actions={
-        open && !noted ? (
-          <Button icon="note" onPress={note} disabled={save.is === 'saving'}>
-            Note it for the release
-          </Button>
-        ) : undefined
+        <>
+          {between && !accepted && (
+            <Button kind="main" icon="check" onPress={acceptAsBuilt} disabled={busy}>
+              Accept as it is built
+            </Button>
+          )}
+          {bridges.length > 0 && !accepted && (
+            <Button
+              kind={between ? 'plain' : 'main'}
+              icon={oneWay ? 'file' : 'shim'}
+              onPress={accept}
+              disabled={busy || chosen === undefined}
+              under={oneWay ? 'A step, then the page to sign it' : 'Parts, joint and steps are written down'}
+            >
+              {oneWay ? 'Plan this change' : 'Accept this way'}
+            </Button>
+          )}
+          {notable && (
+            <Button icon="note" onPress={note} disabled={busy} under="It stays in sight at the release">
+              Leave it open
+            </Button>
+          )}
+        </>
       }
     >
       <div class="stack">
         <SaveNotice save={save} />
         <p class="fit-said">{because}</p>
+        {row && (
+          <Notice kind="note" title={accepted ? 'Accepted' : 'Noted as open'}>
+            {row.words}
+          </Notice>
+        )}
+        {between && !accepted && (
+          <ListRow
+            icon="bolt"
+            title={`In ${between.joint.name} already`}
+            detail={betweenNames?.filter(Boolean).join(', ')}
+            href={hrefOf({ at: 'joint', jointId: between.joint.jointId })}
+          />
+        )}
+        {bridges.length > 0 && !accepted && (
+          <Bridges bridges={bridges} chosen={chosen} onChoose={setChosen} />
+        )}
         <FaceFacts finding={finding} parts={parts} />
         <Asks finding={finding} parts={parts} />
         {notes.map((words) => (
           <p key={words}>{words}</p>
         ))}
-        {risk && outcome !== 'fits' && (
+        {finding.risk && outcome !== 'fits' && (
           <Notice kind="caution" title="What can go wrong">
-            {risk}
+            {finding.risk}
           </Notice>
         )}
+        {outcome !== 'fits' && outcome !== 'not-known' && (
+          <Fold label="Why not another piece?">
+            <WhyNotOthers finding={finding} parts={parts} />
+          </Fold>
+        )}
         <p class="small">
-          {source}; {knownWords[known]}.
+          {finding.source}; {knownWords[finding.known]}.
         </p>
       </div>
     </Sheet>

@@ -1,3 +1,4 @@
+import type { PlannedPart } from '../../fit/acceptBridge.ts';
 import type { Bridge } from '../../fit/bridge.ts';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
@@ -60,3 +61,7 @@ export function bridgeWords({ links, spacers, oneWay }: Bridge): string {
     return `${changeWords[oneWay.change]}: ${numberText(oneWay.before, 2)} to ${numberText(oneWay.after, 2)} mm`;
   return sentenceCase(links.map(({ adapter }) => adapter.label).join(', then '));
 }
+
+/** The name a piece still to be got is entered under. @example plannedName({ name: 'cup spacer 2.5', count: 3, … }) //=> '3 × cup spacer 2.5 mm' */
+export const plannedName = ({ name, count, faces }: PlannedPart): string =>
+  faces.length === 0 ? `${count} × ${name} mm` : sentenceCase(name);

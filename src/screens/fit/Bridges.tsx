@@ -1,0 +1,35 @@
+import { Choice } from '../../controls/Choice.tsx';
+import type { Bridge } from '../../fit/bridge.ts';
+import { bridgeFacts } from './bridgeFacts.ts';
+import { bridgeWords } from './fitWords.ts';
+
+export interface BridgesProps {
+  bridges: readonly Bridge[];
+  chosen: string | undefined;
+  onChoose: (bridgeId: string) => void;
+}
+
+/** The ways over a finding, best first, each with its pieces and what speaks against it. */
+export function Bridges({ bridges, chosen, onChoose }: BridgesProps) {
+  return (
+    <Choice
+      label={bridges.length === 1 ? 'The way over it' : 'Ways over it, best first'}
+      value={chosen}
+      options={bridges.map((bridge) => ({
+        value: bridge.bridgeId,
+        label: bridgeWords(bridge),
+        hint: (
+          <>
+            {bridge.discouraged.length > 0 && <b class="fit-against">Not advised.</b>}
+            {bridgeFacts(bridge).map((words) => (
+              <span class="fit-fact" key={words}>
+                {words}
+              </span>
+            ))}
+          </>
+        ),
+      }))}
+      onChoose={onChoose}
+    />
+  );
+}

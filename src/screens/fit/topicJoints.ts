@@ -1,0 +1,106 @@
+import type { Finding } from '../../fit/finding.ts';
+import { endOf, type PilePart } from '../../fit/pile.ts';
+import type { JointRow } from '../../journal/rows.ts';
+import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
+
+/** Kinds of joint a finding may stand for; the first is the one to make. Common practice, no source. */
+const ofTopic: Readonly<Record<string, readonly JointKind[]>> = {
+  'headset-upper': ['headset'],
+  'headset-lower': ['headset'],
+  'headset-on-steerer': ['headset'],
+  'cap-on-steerer': ['headset'],
+  'crown-race-on-fork': ['crown-race'],
+  'stem-on-steerer': ['stem-steerer'],
+  'quill-in-steerer': ['stem-quill'],
+  'bar-in-stem': ['bar-clamp'],
+  'grip-on-bar': ['grip'],
+  'lever-on-bar': ['lever-clamp'],
+  'post-in-seat-tube': ['seatpost'],
+  'seat-clamp-on-tube': ['seatpost'],
+  'saddle-on-post': ['saddle-rails'],
+  'bottom-bracket-in-shell': ['bottom-bracket'],
+  'crank-width': ['bottom-bracket'],
+  'spindle-in-bearing': ['crank-pinch', 'crank'],
+  'crank-on-square': ['crank'],
+  'ring-on-spider': ['chainring'],
+  'chain-on-ring': ['chain'],
+  'chain-on-sprocket': ['chain'],
+  'sprocket-on-hub': ['sprocket', 'freewheel'],
+  'pedal-in-crank': ['pedal'],
+  'rotor-on-hub': ['rotor'],
+  'caliper-on-mount': ['caliper', 'brake-mount'],
+  'spokes-hub-rim': ['spokes'],
+  'tyre-on-rim': ['bead'],
+};
+
+const axles = new Set(['axle-in-slot', 'hub-between-ends']);
+
+/** The end of the bike a finding's parts belong to, where one of them tells. */
+export function endOfParts(parts: readonly PilePart[]): 'front' | 'rear' | undefined {
+  return parts.map(endOf).find((end) => end !== undefined);
+}
+
+/**
+ * The kinds of joint a finding between two parts stands for; for what the trade gives no name, another joint.
+ * @example jointKindsOf('bar-in-stem', [bar, stem]) //=> ['bar-clamp']
+ */
+export function jointKindsOf(topic: string, parts: readonly PilePart[]): readonly JointKind[] {
+  if (axles.has(topic)) {
+    return endOfParts(parts) === 'front' ? ['front-axle', 'thru-axle'] : ['rear-axle', 'thru-axle'];
+  }
+  return ofTopic[topic] ?? ['other'];
+}
+
+/** A joint of the bike, still together, of one of these kinds, that holds all these parts. */
+export function jointHolding(
+  joints: readonly JointRow[],
+  kinds: readonly JointKind[],
+  partIds: readonly string[],
+): JointRow | undefined {
+  return joints.find(
+    (joint) =>
+      joint.state !== 'apart' &&
+      kinds.includes(joint.kind) &&
+      partIds.every((partId) => joint.partIds.includes(partId)),
+  );
+}
+
+const bridges: readonly string[] = ['adapter', 'shim', 'spacer', 'washer'];
+
+/**
+ * What the joints of the bike already say lies between the two parts of a finding: a shim or spacer in their
+ * joint, or a third part that has a joint of the same kind with each of them.
+ * @returns the joint that says so and the ids of what lies between, or undefined
+ */
+export function alreadyBetween(
+  finding: Finding,
+  parts: readonly PilePart[],
+  joints: readonly JointRow[],
+): { joint: JointRow; partIds: string[] } | undefined {
+  const partIds = [...new Set(finding.faces.map(({ partId }) => partId))];
+  const [one, other] = partIds;
+  if (!one || !other || partIds.length > 2) return undefined;
+  const about = parts.filter(({ partId }) => partIds.includes(partId));
+  const kinds = jointKindsOf(finding.topic, about);
+  const direct = jointHolding(joints, kinds, partIds);
+  const inIt = direct?.between.filter(({ kind }) => bridges.includes(kind)) ?? [];
+  if (direct && inIt.length > 0)
+    return { joint: direct, partIds: inIt.flatMap(({ partId }) => (partId ? [partId] : [])) };
+  for (const { partId, kind } of parts) {
+    if (kind !== 'adapter') continue;
+    const near = jointHolding(joints, kinds, [one, partId]);
+    if (near && jointHolding(joints, kinds, [other, partId])) return { joint: near, partIds: [partId] };
+  }
+  return undefined;
+}
+
+/** A name for a new joint. @example jointName('rear-axle', 'hub-between-ends', [hub, frame]) //=> 'Rear axle nuts' */
+export function jointName(kind: JointKind, topicName: string, parts: readonly PilePart[]): string {
+  const name = kind === 'other' ? topicName : jointKindRow(kind).label;
+  const end = endOfParts(parts);
+  return end &&
+    !name.toLowerCase().includes(end) &&
+    ['wheels', 'brakes', 'other'].includes(jointKindRow(kind).area)
+    ? `${name}, ${end}`
+    : name;
+}
