@@ -13,7 +13,7 @@ import type {
   ToolSnapshot,
 } from '../journal/entries.ts';
 import type { AnyUnit, Typed } from '../mechanics/units.ts';
-import { faceKinds } from '../standards/faceKinds.ts';
+import { faceText } from './faceText.ts';
 import { type EntryField, fieldLabels } from './fieldLabels.ts';
 import type { Names } from './names.ts';
 import { dayWords, listWords, numberWords, quantityWords, spanWords } from './phrases.ts';
@@ -46,22 +46,6 @@ const withUnit: Partial<Record<EntryField, string>> = {
 
 const isTyped = (value: unknown): value is Typed<AnyUnit> =>
   typeof value === 'object' && value !== null && 'typed' in value && 'unit' in value && 'value' in value;
-
-/** A face with its standard and what was measured on it. @example faceText(face) //=> 'steerer: diameter 28,6 mm' */
-export function faceText({ kind, standard, nominal, measured, traits }: Face): string {
-  const row = faceKinds[kind];
-  const sizes = row.dimensions.flatMap(({ key, label }) => {
-    const typed = measured[key];
-    if (typed)
-      return [`${label} ${typed.unit === '1' ? typed.typed : quantityWords(typed as Typed<AnyUnit>)}`];
-    return nominal[key] === undefined ? [] : [`${label} ${nominal[key]} by what is printed`];
-  });
-  const looks = (row.traits ?? []).flatMap(({ key, label }) =>
-    traits?.[key] ? [`${label} ${traits[key]}`] : [],
-  );
-  const said = [...(standard ? [standard] : []), ...sizes, ...looks];
-  return `${row.label}: ${said.length > 0 ? said.join(', ') : 'not measured'}`;
-}
 
 type Named = Names & { zone: string };
 

@@ -9,11 +9,11 @@ export const called = (names: Names) => ({
   bike: (id: Id) => names.bike(id) ?? 'a bike no longer named',
   part: (id: Id) => names.part(id) ?? 'a part no longer named',
   joint: (id: Id) => names.joint(id) ?? 'a joint no longer named',
-  step: (id: Id) => quoted(names.step?.(id), 'a step'),
-  wait: (id: Id) => quoted(names.wait?.(id), 'a wait'),
-  recheck: (id: Id) => quoted(names.recheck?.(id), 'a re-check'),
-  defect: (id: Id) => quoted(names.defect?.(id), 'a defect'),
+  step: (id: Id) => quoted('step', names.step?.(id)),
+  wait: (id: Id) => quoted('wait', names.wait?.(id)),
+  recheck: (id: Id) => quoted('re-check', names.recheck?.(id)),
+  defect: (id: Id) => quoted('defect', names.defect?.(id)),
   tool: (id: Id) => names.tool?.(id) ?? 'a tool no longer named',
 });
 
-const quoted = (name: string | undefined, otherwise: string) => (name ? `“${name}”` : otherwise);
+const quoted = (what: string, name: string | undefined) => (name ? `the ${what} “${name}”` : `a ${what}`);

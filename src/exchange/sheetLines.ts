@@ -1,5 +1,7 @@
 import type { Id, OpenItem } from '../journal/entries.ts';
+import type { JointRow, PartRow } from '../journal/rows.ts';
 import type { AsBuilt } from '../logbook.ts';
+import { jointKindRow } from '../standards/jointKinds.ts';
 import { cautions } from '../standards/releaseRules.ts';
 import { type Names, partCalled } from './names.ts';
 import { dayWords, remark } from './phrases.ts';
@@ -34,11 +36,23 @@ function standing({ bike }: AsBuilt, zone: string): SheetLine {
   );
 }
 
-function openLine({ what, words, blocks }: OpenItem): SheetLine {
+function openLines(open: readonly OpenItem[]): SheetLine[] {
   // A check clears the bike for one release; that it is undone says nothing against the last one.
-  if (what === 'check-open') return field('Before the next release', words);
-  return blocks ? loud('Keeps it from riding', words) : field('Open', words);
+  const checks = open.filter(({ what }) => what === 'check-open').map(({ words }) => words);
+  return [
+    ...open
+      .filter(({ what }) => what !== 'check-open')
+      .map(({ words, blocks }) => (blocks ? loud('Keeps it from riding', words) : field('Open', words))),
+    ...(checks.length > 0 ? [field('Before the next release', checks.join('; '))] : []),
+  ];
 }
+
+/** In the order of a build, so that two sheets of one bike can be laid side by side. */
+const inBuildOrder = (a: JointRow, b: JointRow) =>
+  jointKindRow(a.kind).buildOrder - jointKindRow(b.kind).buildOrder || a.name.localeCompare(b.name);
+
+const byLabel = (a: PartRow, b: PartRow) =>
+  a.label.localeCompare(b.label, undefined, { numeric: true }) || a.name.localeCompare(b.name);
 
 function section(text: string, lines: SheetLine[], none: string): SheetLine[] {
   return [{ is: 'section', text }, ...(lines.length > 0 ? lines : [field('None', none)])];
@@ -62,7 +76,7 @@ export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumsta
   };
   const by = doer.trim() || 'not named in the settings';
   const when = { zone, by, atMs };
-  const together = joints.filter(({ state }) => state !== 'apart');
+  const together = joints.filter(({ state }) => state !== 'apart').toSorted(inBuildOrder);
   const apart = joints.filter(
     ({ state, partIds }) => state === 'apart' && partIds.every((id) => here.has(id)),
   );
@@ -73,7 +87,7 @@ export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumsta
     field('Total time', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
     ...(bike.about.trim() ? [field('About', bike.about.trim())] : []),
     { is: 'caution', text: cautions.release },
-    ...section('Open items', open.map(openLine), 'nothing was open'),
+    ...section('Open items', openLines(open), 'nothing was open'),
     ...section(
       'Releases',
       releases.toReversed().flatMap((release) => sheetOfRelease(release, built, zone)),
@@ -93,7 +107,7 @@ export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumsta
       : []),
     ...section(
       'Parts',
-      parts.flatMap((part) => sheetOfPart(part, zone, by)),
+      parts.toSorted(byLabel).flatMap((part) => sheetOfPart(part, zone, by)),
       'no parts',
     ),
     ...section(

@@ -1,5 +1,5 @@
 import type { PartRow } from '../journal/rows.ts';
-import { faceText } from './entryFields.ts';
+import { faceText } from './faceText.ts';
 import { partCalled } from './names.ts';
 import { dayWords, numberWords, quantityWords } from './phrases.ts';
 import { inspectionWords, kindWords } from './sentencesOfParts.ts';

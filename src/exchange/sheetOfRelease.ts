@@ -1,6 +1,6 @@
 import type { AsBuilt } from '../logbook.ts';
 import { rideCheck } from '../standards/rideCheck.ts';
-import { countWords, dayWords, listWords, numberWords } from './phrases.ts';
+import { countWords, dayWords, numberWords } from './phrases.ts';
 import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
 
 type Release = AsBuilt['releases'][number];
@@ -28,10 +28,10 @@ function lookedOver({ atMs }: Release, { inspections, releases }: AsBuilt): Shee
   const groups = [...seen.values()].map(({ groupId, items }) => {
     const title = rideCheck.find(({ id }) => id === groupId)?.title ?? groupId;
     const bad = items.filter(({ ok }) => !ok).length;
-    return `${title.toLowerCase()} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not as it should be` : ''})`;
+    return `${title} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not as it should be` : ''})`;
   });
-  const missing = rideCheck.filter(({ id }) => !seen.has(id)).map(({ title }) => title.toLowerCase());
-  const text = `check before riding: ${listWords(groups)}${missing.length > 0 ? `; not looked over: ${listWords(missing)}` : ''}`;
+  const missing = rideCheck.filter(({ id }) => !seen.has(id)).map(({ title }) => title);
+  const text = `check before riding: ${groups.join(', ')}${missing.length > 0 ? `; not looked over: ${missing.join(', ')}` : ''}`;
   return missing.length > 0 ? loud('Looked over', text) : field('Looked over', text);
 }
 

@@ -71,7 +71,7 @@ function Whereabouts({
     placeWords(place, { bike: () => bike?.name, part: () => undefined, joint: () => undefined }),
   );
   const state =
-    place.on === 'quarantine' ? 'held' : place.on === 'scrapped' || place.on === 'sold' ? 'void' : undefined;
+    place.on === 'quarantine' ? 'held' : place.on === 'scrapped' || place.on === 'sold' ? 'noted' : undefined;
   return (
     <div class="part-place">
       {state ? <Mark state={state} word={here} /> : <strong>{here}</strong>}
@@ -107,34 +107,36 @@ function KnownPart({ part, bike, joints }: Known) {
         </>
       }
     >
-      {part.label && <p class="part-label">{part.label}</p>}
-      <Whereabouts part={part} bike={bike} onMove={() => setMoving(true)} />
-      {photoIds.length > 0 && <Photos photoIds={photoIds} alt={part.name} />}
-      {changes.length > 0 && (
+      <div class="part-card">
+        {part.label && <p class="part-label">{part.label}</p>}
+        <Whereabouts part={part} bike={bike} onMove={() => setMoving(true)} />
+        {photoIds.length > 0 && <Photos photoIds={photoIds} alt={part.name} />}
+        {changes.length > 0 && (
+          <section>
+            <Ruler label="Changed for good" end={<b>{changes.length}</b>} />
+            {changes.toReversed().map((change) => (
+              <Cut key={change.entryId} change={change} />
+            ))}
+          </section>
+        )}
         <section>
-          <Ruler label="Changed for good" end={<b>{changes.length}</b>} />
-          {changes.toReversed().map((change) => (
-            <Cut key={change.entryId} change={change} />
-          ))}
+          <Ruler label="What is known" />
+          <Identity part={part} />
         </section>
-      )}
-      <section>
-        <Ruler label="What is known" />
-        <Identity part={part} />
-      </section>
-      {joints.length > 0 && (
-        <section>
-          <Ruler label="Joints it is in" end={joints.length} />
-          <Rows
-            label="Joints it is in"
-            of={joints}
-            keyOf={({ jointId }) => jointId}
-            draw={(joint) => <JointLine joint={joint} />}
-          />
-        </section>
-      )}
-      <FacesSeen part={part} />
-      <WhereItWas part={part} />
+        {joints.length > 0 && (
+          <section>
+            <Ruler label="Joints it is in" end={joints.length} />
+            <Rows
+              label="Joints it is in"
+              of={joints}
+              keyOf={({ jointId }) => jointId}
+              draw={(joint) => <JointLine joint={joint} />}
+            />
+          </section>
+        )}
+        <FacesSeen part={part} />
+        <WhereItWas part={part} />
+      </div>
       {moving && <MovePart part={part} joints={joints} onClose={() => setMoving(false)} />}
     </Screen>
   );

@@ -108,7 +108,7 @@ export function NewPart({ place }: { place: string }) {
       }
     >
       <form
-        class="stack"
+        class="stack part-form"
         onSubmit={(event) => {
           event.preventDefault();
           void add('open');
@@ -168,7 +168,7 @@ function Editing({ part }: { part: PartRow }) {
       }
     >
       <form
-        class="stack"
+        class="stack part-form"
         onSubmit={(event) => {
           event.preventDefault();
           void keep();

@@ -26,7 +26,7 @@ export function Cut({ change }: { change: PartRow['changes'][number] }) {
   const rest = [left && quantityWords(left), leftWords?.trim()].filter(Boolean).join(', ');
   return (
     <div class="cut">
-      <h3 class="part-place">
+      <h3 class="cut-head">
         <Icon name={cutIcons[cut]} sizePx={26} />
         {`${cutWords[cut].label}: ${where}`}
       </h3>

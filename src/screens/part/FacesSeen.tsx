@@ -1,6 +1,6 @@
 import { Notice } from '../../controls/Notice.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
-import { faceText } from '../../exchange/entryFields.ts';
+import { faceKnown } from '../../exchange/faceText.ts';
 import { contradictionFindings } from '../../fit/contradictions.ts';
 import type { PartKind } from '../../fit/partKinds.ts';
 import type { PartRow } from '../../journal/rows.ts';
@@ -16,12 +16,7 @@ export function FacesSeen({ part }: { part: PartRow }) {
   return (
     <section>
       <Ruler label="Faces" end={faces.length} />
-      <Facts
-        of={faces.map((face) => {
-          const label = faceKinds[face.kind].label;
-          return [sentenceCase(label), faceText(face).slice(label.length + 2)];
-        })}
-      />
+      <Facts of={faces.map((face) => [sentenceCase(faceKinds[face.kind].label), faceKnown(face)])} />
       {doubts.map((doubt) => (
         <Notice key={doubt.findingId} kind="caution" title={doubt.because}>
           {doubt.asks.map(({ how }) => how).join(' ')}

@@ -1,5 +1,6 @@
 import type { Face } from '../../fit/face.ts';
 import { type PartKind, partKinds } from '../../fit/partKinds.ts';
+import { standardsFor } from '../../fit/standardOf.ts';
 import { type FaceKind, faceKindIds, faceKinds } from '../../standards/faceKinds.ts';
 import { printedSize, readSize, type SizeDraft, type SizeUnit, unitsFor } from './sizeDraft.ts';
 
@@ -93,5 +94,6 @@ export function faceState(draft: FaceDraft): string {
   if (!faceSaid(draft)) return 'not measured';
   const { dimensions } = faceKinds[draft.kind];
   const given = dimensions.filter(({ key }) => draft.sizes[key]?.typed.trim()).length;
-  return draft.standard ?? `${given} of ${dimensions.length}`;
+  const named = standardsFor(draft.kind).find(({ id }) => id === draft.standard)?.label;
+  return named ?? `${given} of ${dimensions.length}`;
 }

@@ -1,3 +1,4 @@
+import './shelf.css';
 import { ListRow } from '../../controls/ListRow.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { partLine } from '../bike/partLine.ts';
@@ -6,7 +7,12 @@ import { groupTitles, type ShelfRow } from './shelfRows.ts';
 
 /** A line of the shelf: a heading, or a part with what keeps it there. */
 export function ShelfLine({ row }: { row: ShelfRow }) {
-  if (row.is === 'heading') return <Ruler label={groupTitles[row.group]} end={<b>{row.count}</b>} />;
+  if (row.is === 'heading')
+    return (
+      <div class="shelf-group">
+        <Ruler label={groupTitles[row.group]} end={<b>{row.count}</b>} />
+      </div>
+    );
   const { part } = row;
   const { place } = part;
   const held = place.on === 'quarantine' ? place.why : undefined;
@@ -17,7 +23,7 @@ export function ShelfLine({ row }: { row: ShelfRow }) {
       detail={[partLine(part), place.on === 'shelf' && place.tag ? `tag: ${place.tag}` : '']
         .filter(Boolean)
         .join(', ')}
-      state={held ? 'held' : gone ? 'void' : undefined}
+      state={held ? 'held' : gone ? 'noted' : undefined}
       stateWord={held ? `Quarantine: ${held}` : gone}
       href={hrefOf({ at: 'part', partId: part.partId })}
     />

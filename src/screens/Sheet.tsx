@@ -1,0 +1,71 @@
+import './sheet/sheet.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../controls/Button.tsx';
+import { DateTimeField } from '../controls/DateTimeField.tsx';
+import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
+import { sheetText } from '../exchange/sheetLine.ts';
+import type { Id } from '../journal/entries.ts';
+import { useLogbook } from './door.tsx';
+import { hrefOf } from './route.ts';
+import { Paper } from './sheet/Paper.tsx';
+import { saveText } from './sheet/saveText.ts';
+import { useSheet } from './sheet/useSheet.ts';
+import { Waits } from './Waits.tsx';
+
+const MINUTE_MS = 60_000;
+
+/** The bike as it was at an instant, for paper or for whoever takes it over: joints, figures, parts, releases. */
+export function BuildSheet({ bikeId }: { bikeId: Id }) {
+  const logbook = useLogbook();
+  // Until the end of this minute, so that what was logged a moment ago is on it.
+  const [atMs, setAtMs] = useState(() => Math.ceil(logbook.now() / MINUTE_MS) * MINUTE_MS);
+  const seen = useSheet(bikeId, atMs);
+  const lines = seen.is === 'there' ? seen.value : [];
+  const [first] = lines;
+  const title = first?.is === 'title' ? first.text : 'As built';
+  return (
+    <Screen
+      title={title}
+      route={`sheet ${bikeId}`}
+      back={hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+      actions={
+        <>
+          <Button kind="main" icon="printer" disabled={lines.length === 0} onPress={() => print()}>
+            Print
+          </Button>
+          <Button
+            icon="save"
+            disabled={lines.length === 0}
+            onPress={() => saveText(`${title}.txt`, sheetText(lines))}
+          >
+            Keep as text
+          </Button>
+        </>
+      }
+    >
+      <div class="paper-ask">
+        <DateTimeField
+          label="As it was on"
+          hint="Any day since it was begun."
+          atMs={atMs}
+          onAt={(at) => {
+            if (at !== undefined) setAtMs(at);
+          }}
+        />
+      </div>
+      {seen.is === 'failed' && (
+        <Notice kind="error" title="The sheet could not be made">
+          Reload the page and try again. What is recorded is safe.
+        </Notice>
+      )}
+      {seen.is === 'there' && lines.length === 0 && (
+        <Notice kind="empty" title="No bike yet at that time">
+          It was begun later. Choose a later day.
+        </Notice>
+      )}
+      {lines.length > 0 && <Paper lines={lines.slice(1)} />}
+    </Screen>
+  );
+}

@@ -1,0 +1,54 @@
+import { Icon } from '../../controls/Icon.tsx';
+import { entrySentence } from '../../exchange/entrySentence.ts';
+import type { Names } from '../../exchange/names.ts';
+import type { HistoryLine } from '../../logbook.ts';
+import { clockText, whenText } from '../dayText.ts';
+import { entryHeads } from './entryHeads.ts';
+import { isLate, readsNow } from './timeline.ts';
+
+/** Struck through as it was, with the reason and what it reads now beside it; untouched ones as they are. */
+export function EntryWords({ line, names }: { line: HistoryLine; names: Names }) {
+  const { entry, fixes } = line;
+  const last = fixes.at(-1);
+  const told = entrySentence(entry, names);
+  if (!last) return <span class="entry-words">{told}</span>;
+  const now = readsNow(line);
+  return (
+    <span class="entry-words">
+      <span class="entry-fixed">
+        <Icon name={now ? 'pencil' : last.undo ? 'undo' : 'cross'} sizePx={20} />
+        {now ? 'Corrected' : last.undo ? 'Undone' : 'Struck out'}
+      </span>
+      <s class="entry-old">{told}</s>
+      {now && <span class="entry-now">{entrySentence(now, names)}</span>}
+      {!last.undo && <span>{`Why: ${last.reason}`}</span>}
+    </span>
+  );
+}
+
+export interface EntryRowProps {
+  line: HistoryLine;
+  names: Names;
+  onOpen: () => void;
+}
+
+/** One line of the history; a tap opens it in full. */
+export function EntryRow({ line, names, onOpen }: EntryRowProps) {
+  const { entry } = line;
+  const { word, icon } = entryHeads[entry.type];
+  return (
+    <button type="button" class="entry" onClick={onOpen}>
+      <span class="entry-clock">{clockText(entry.happenedAtMs, entry.zone)}</span>
+      <span class="entry-head">
+        <Icon name={icon} sizePx={20} />
+        {word}
+      </span>
+      <span>
+        <EntryWords line={line} names={names} />
+        {isLate(entry) && (
+          <span class="small">{`Written down later, ${whenText(entry.writtenAtMs, entry.zone)}`}</span>
+        )}
+      </span>
+    </button>
+  );
+}

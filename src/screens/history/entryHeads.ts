@@ -1,0 +1,74 @@
+import type { IconName } from '../../controls/Icon.tsx';
+import type { EntryType } from '../../journal/entries.ts';
+
+/** What work an entry is about; the filter of the history. */
+export type EntryGroup = 'joints' | 'parts' | 'waits' | 'riding' | 'list' | 'notes';
+
+export const groupLabels: Record<EntryGroup, string> = {
+  joints: 'Joints and torques',
+  parts: 'Parts',
+  waits: 'Waits and re-checks',
+  riding: 'Rides, checks, releases',
+  list: 'The list of steps',
+  notes: 'Notes, corrections, tools',
+};
+
+interface EntryHead {
+  word: string;
+  icon: IconName;
+  group: EntryGroup;
+}
+
+const head = (group: EntryGroup, icon: IconName, word: string): EntryHead => ({ word, icon, group });
+
+/** A word and a drawing for each type of entry, so that the eye finds its way down a page. */
+export const entryHeads: Record<EntryType, EntryHead> = {
+  'bike-started': head('riding', 'bike', 'Bike begun'),
+  'bike-described': head('riding', 'bike', 'Bike described'),
+  'bike-put-away': head('riding', 'bike', 'Put away'),
+  'bike-taken-out': head('riding', 'bike', 'Taken out'),
+  'part-added': head('parts', 'part', 'New part'),
+  'part-described': head('parts', 'part', 'Part described'),
+  'part-moved': head('parts', 'part', 'Part moved'),
+  'part-changed': head('parts', 'saw', 'Changed for good'),
+  'joint-made': head('joints', 'bolt', 'Joint'),
+  'joint-described': head('joints', 'bolt', 'Joint described'),
+  'joint-taken-apart': head('joints', 'bolt', 'Taken apart'),
+  'step-added': head('list', 'note', 'Step'),
+  'step-described': head('list', 'note', 'Step described'),
+  'step-moved': head('list', 'note', 'Step moved'),
+  'step-dropped': head('list', 'note', 'Step taken out'),
+  'step-skipped': head('list', 'ring', 'Step left undone'),
+  'step-reopened': head('list', 'ring', 'Step open again'),
+  'step-opened': head('list', 'note', 'Step begun'),
+  'step-done': head('list', 'check', 'Step done'),
+  'torque-applied': head('joints', 'spanner', 'Torque'),
+  'hand-tightened': head('joints', 'handTight', 'By hand only'),
+  'locker-applied': head('joints', 'drop', 'Threadlocker'),
+  'wait-started': head('waits', 'hourglass', 'Wait'),
+  'wait-ended': head('waits', 'hourglass', 'Wait over'),
+  'wait-changed': head('waits', 'hourglass', 'Wait changed'),
+  'clock-moved': head('waits', 'clock', 'Clock moved'),
+  'seal-marked': head('joints', 'tyre', 'Tyre'),
+  'tool-added': head('notes', 'settings', 'New tool'),
+  'tool-described': head('notes', 'settings', 'Tool described'),
+  'tool-put-away': head('notes', 'settings', 'Tool put away'),
+  'tool-found-out': head('notes', 'warning', 'Tool shows wrong'),
+  'defect-found': head('riding', 'warning', 'Defect'),
+  'defect-closed': head('riding', 'check', 'Defect mended'),
+  'ride-check-confirmed': head('riding', 'lookup', 'Looked over'),
+  'bike-released': head('riding', 'flag', 'Release'),
+  'release-withdrawn': head('riding', 'stop', 'Release withdrawn'),
+  'ride-logged': head('riding', 'bike', 'Ride'),
+  'recheck-set': head('waits', 'bell', 'Re-check set'),
+  'recheck-changed': head('waits', 'bell', 'Re-check changed'),
+  'recheck-dropped': head('waits', 'bell', 'Re-check dropped'),
+  'torque-found': head('joints', 'spanner', 'Torque met again'),
+  'recheck-answered': head('waits', 'lookup', 'Re-check done'),
+  'note-added': head('notes', 'note', 'Note'),
+  'finding-accepted': head('riding', 'ruler', 'Fit accepted'),
+  'finding-noted': head('riding', 'ruler', 'Fit noted'),
+  'entry-corrected': head('notes', 'undo', 'Correction'),
+  'demo-removed': head('notes', 'erase', 'Demo taken out'),
+  'settings-changed': head('notes', 'settings', 'Settings'),
+};

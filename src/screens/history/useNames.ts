@@ -1,0 +1,115 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { type Names, partCalled } from '../../exchange/names.ts';
+import type { Entry, Id } from '../../journal/entries.ts';
+import type { Logbook } from '../../logbook.ts';
+import { useLogbook } from '../door.tsx';
+import { entryAbout } from './entryAbout.ts';
+
+type Kind = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'defect' | 'tool';
+type Table = Record<Kind, Map<Id, string>>;
+
+const emptyTable = (): Table => ({
+  bike: new Map(),
+  part: new Map(),
+  joint: new Map(),
+  step: new Map(),
+  wait: new Map(),
+  recheck: new Map(),
+  defect: new Map(),
+  tool: new Map(),
+});
+
+/** Everything a bike knows by name, in one reading. */
+async function namesOfBike(logbook: Logbook, bikeId: Id, table: Table): Promise<void> {
+  const seen = await logbook.read('bike', { bikeId });
+  if (!seen) return;
+  table.bike.set(bikeId, seen.bike.name);
+  for (const { partId, name, label } of seen.parts) table.part.set(partId, partCalled(name, label));
+  for (const { jointId, name } of seen.joints) table.joint.set(jointId, name);
+  for (const { stepId, title } of seen.steps) table.step.set(stepId, title);
+  for (const { waitId, title } of seen.waits) table.wait.set(waitId, title);
+  for (const { recheckId, title } of seen.rechecks) table.recheck.set(recheckId, title);
+  for (const { defectId, words } of seen.defects) table.defect.set(defectId, words);
+}
+
+/** Names that stand in the entries themselves: of what has long been dropped or closed. */
+function namesInside(entries: readonly Entry[], table: Table): void {
+  const note = (kind: Kind, id: Id, name: string) => {
+    if (!table[kind].has(id)) table[kind].set(id, name);
+  };
+  for (const entry of entries) {
+    if (entry.type === 'step-added') note('step', entry.stepId, entry.title);
+    if (entry.type === 'wait-started') note('wait', entry.waitId, entry.title);
+    if (entry.type === 'recheck-set') note('recheck', entry.recheckId, entry.title);
+    if (entry.type === 'defect-found') note('defect', entry.defectId, entry.words);
+    if (entry.type === 'joint-made') note('joint', entry.jointId, entry.name);
+    if (entry.type === 'part-added') note('part', entry.partId, partCalled(entry.name, entry.label));
+  }
+}
+
+/** What is named in entries and on rows, read once each and kept while the screen is open. */
+export function useNames(
+  entries: readonly Entry[],
+  more: { bikes?: readonly Id[]; parts?: readonly Id[] } = {},
+): Names {
+  const logbook = useLogbook();
+  const table = useMemo(emptyTable, []);
+  const [beat, setBeat] = useState(0);
+  const asked = useMemo(() => new Set<string>(), []);
+  const parts = more.parts?.join() ?? '';
+  const bikes = more.bikes?.join() ?? '';
+  useEffect(() => {
+    let current = true;
+    const read = async () => {
+      const abouts = entries.map(entryAbout);
+      const first = (kind: string, ids: Id[]) =>
+        ids.filter((id) => id !== '' && !asked.has(`${kind}${id}`) && asked.add(`${kind}${id}`));
+      const newBikes = first('b', [
+        ...new Set([...bikes.split(','), ...abouts.flatMap((about) => about.bikes)]),
+      ]);
+      await Promise.all(newBikes.map((bikeId) => namesOfBike(logbook, bikeId, table)));
+      if (first('t', ['all']).length > 0) {
+        for (const { toolId, name } of await logbook.read('tools', {})) table.tool.set(toolId, name);
+      }
+      const newParts = first('p', [
+        ...new Set([...parts.split(','), ...abouts.flatMap((about) => about.parts)]),
+      ]);
+      const newJoints = first('j', [...new Set(abouts.flatMap((about) => about.joints))]);
+      await Promise.all([
+        ...newParts
+          .filter((id) => !table.part.has(id))
+          .map(async (partId) => {
+            const seen = await logbook.read('part', { partId });
+            if (seen) table.part.set(partId, partCalled(seen.part.name, seen.part.label));
+          }),
+        ...newJoints
+          .filter((id) => !table.joint.has(id))
+          .map(async (jointId) => {
+            const seen = await logbook.read('joint', { jointId });
+            if (seen) table.joint.set(jointId, seen.joint.name);
+          }),
+      ]);
+      namesInside(entries, table);
+      if (current) setBeat((old) => old + 1);
+    };
+    // Without a name the sentence says so; the entry itself is there.
+    read().catch(() => undefined);
+    return () => {
+      current = false;
+    };
+  }, [logbook, entries, parts, bikes]);
+  return useMemo(() => {
+    const look = (kind: Kind) => (id: Id) => table[kind].get(id);
+    return {
+      bike: look('bike'),
+      part: look('part'),
+      joint: look('joint'),
+      step: look('step'),
+      wait: look('wait'),
+      recheck: look('recheck'),
+      defect: look('defect'),
+      tool: look('tool'),
+    };
+    // A new object at each beat, so that sentences are told anew with the names that came in.
+  }, [table, beat]);
+}

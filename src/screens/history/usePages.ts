@@ -1,0 +1,75 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { HistoryLine } from '../../logbook.ts';
+import { useLogbook } from '../door.tsx';
+
+const PAGE = 120;
+
+export interface Pages {
+  lines: HistoryLine[];
+  /** Nothing older is left to be read. */
+  whole: boolean;
+  reading: boolean;
+  failed: boolean;
+  /** Reads the next page; while one is read, does nothing. */
+  more: () => void;
+}
+
+/**
+ * A history page by page, newest first. After a commit what was read is read again, so that a correction
+ * shows at once.
+ */
+export function usePages(place: string): Pages {
+  const logbook = useLogbook();
+  const [lines, setLines] = useState<HistoryLine[]>([]);
+  const [next, setNext] = useState<[string, number] | 'start' | 'end'>('start');
+  const [failed, setFailed] = useState(false);
+  const reading = useRef(false);
+  const [busy, setBusy] = useState(true);
+  const shown = useRef(0);
+  const era = useRef(0);
+
+  const read = useCallback(
+    async (after: [string, number] | undefined, limit: number) => {
+      reading.current = true;
+      setBusy(true);
+      const mine = era.current;
+      try {
+        const page = await logbook.read('history', { place, limit, ...(after ? { after } : {}) });
+        if (mine !== era.current) return;
+        setLines((old) => {
+          const all = after ? [...old, ...page.lines] : page.lines;
+          shown.current = all.length;
+          return all;
+        });
+        setNext(page.next ?? 'end');
+        setFailed(false);
+      } catch {
+        if (mine === era.current) setFailed(true);
+      } finally {
+        if (mine === era.current) {
+          reading.current = false;
+          setBusy(false);
+        }
+      }
+    },
+    [logbook, place],
+  );
+
+  useEffect(() => {
+    const again = () => {
+      era.current += 1;
+      void read(undefined, Math.max(PAGE, shown.current));
+    };
+    again();
+    const stop = logbook.watch(again);
+    return () => {
+      era.current += 1;
+      stop();
+    };
+  }, [logbook, read]);
+
+  const more = useCallback(() => {
+    if (!reading.current && Array.isArray(next)) void read(next, PAGE);
+  }, [next, read]);
+  return { lines, whole: next === 'end', reading: busy, failed, more };
+}
