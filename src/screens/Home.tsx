@@ -11,11 +11,12 @@ import { type Demo, useDemo } from './home/useDemo.ts';
 import { hrefOf } from './route.ts';
 
 function Filled({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
+  const away = new Set(bikes.flatMap((bike) => (bike.putAway === undefined ? [] : bike.bikeId)));
   const bringing = demo.state.is === 'loading';
   return (
     <>
       {bringing && <DemoNotice {...demo} />}
-      <DueList />
+      <DueList away={away} />
       <BikeList bikes={bikes} />
       {!bringing && bikes.some((bike) => bike.demo) && <DemoNotice {...demo} />}
     </>

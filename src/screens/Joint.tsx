@@ -1,4 +1,5 @@
 import './bike/bike.css';
+import './joint/joint.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';

@@ -4,6 +4,7 @@ import { ListRow } from '../../controls/ListRow.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { spanShort } from '../../controls/timeLeft.ts';
+import type { Id } from '../../journal/entries.ts';
 import type { DueLine } from '../../logbook.ts';
 import { useNow, useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
@@ -79,8 +80,11 @@ function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; now
   );
 }
 
-/** What is due, overdue first; what falls due within a week; what waits. */
-export function DueList() {
+/**
+ * What is due, overdue first; what waits; what falls due within a week. A bike put away is not ridden, so its
+ * re-checks and defects stay with it; what cures or seals on it goes on.
+ */
+export function DueList({ away }: { away: ReadonlySet<Id> }) {
   const nowMs = useNow(1000);
   // Rounded, so that the question stays the same from one second to the next.
   const due = useView('due', { untilMs: Math.ceil(nowMs / AHEAD_MS + 1) * AHEAD_MS });
@@ -92,9 +96,10 @@ export function DueList() {
     );
   }
   if (due.is === 'reading') return null;
-  const late = due.value.filter(({ dueAtMs }) => dueAtMs <= nowMs);
-  const running = due.value.filter(({ is, dueAtMs }) => is === 'wait' && dueAtMs > nowMs);
-  const soon = due.value.filter(
+  const lines = due.value.filter(({ is, bikeId }) => is === 'wait' || !away.has(bikeId));
+  const late = lines.filter(({ dueAtMs }) => dueAtMs <= nowMs);
+  const running = lines.filter(({ is, dueAtMs }) => is === 'wait' && dueAtMs > nowMs);
+  const soon = lines.filter(
     ({ is, dueAtMs }) => is !== 'wait' && dueAtMs > nowMs && dueAtMs <= nowMs + SOON_MS,
   );
   return (

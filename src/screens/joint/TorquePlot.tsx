@@ -29,7 +29,7 @@ export function TorquePlot({ times, ruling, unit }: TorquePlotProps) {
   if (!first || times.length < 2) return null;
   const met = times.some(({ what }) => what === 'found');
   return (
-    <>
+    <div class="joint-plot">
       <Plot
         label={met ? 'Applied, and met at re-checks' : 'Applied'}
         points={times.map(({ atMs, value }) => ({ x: (atMs - first.atMs) / DAY_MS, y: value }))}
@@ -45,6 +45,6 @@ export function TorquePlot({ times, ruling, unit }: TorquePlotProps) {
             : 'Shaded: the target, give or take the 6 % a torque tool may be out.'}
         </p>
       )}
-    </>
+    </div>
   );
 }
