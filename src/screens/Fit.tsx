@@ -17,6 +17,7 @@ import { Findings } from './fit/Findings.tsx';
 import { rowOf } from './fit/findingGroups.ts';
 import { pileOf } from './fit/pileOf.ts';
 import { usePileCheck } from './fit/usePileCheck.ts';
+import { WholeBike } from './fit/WholeBike.tsx';
 import { useAllParts } from './part/allParts.ts';
 import { hrefOf } from './route.ts';
 import { Waits } from './Waits.tsx';
@@ -72,6 +73,9 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
       />
       {check && (
         <Findings check={check} parts={parts} rows={card.findings} joints={card.joints} onOpen={setOpened} />
+      )}
+      {check && card.parts.length > 0 && (
+        <WholeBike bikeId={bikeId} parts={pileOf(card.parts)} check={check} onOpen={setOpened} />
       )}
       {!check && <p role="status">Holding every part against every other…</p>}
       {opened && (

@@ -38,31 +38,31 @@ export type AcceptPlan =
  * @example acceptCommands(barFinding, 'bar-shim-31.8-26', situation) //=> { ok: true, commands: [add-part, make-joint, …] }
  */
 export function acceptCommands(finding: Finding, bridgeId: string, situation: Situation): AcceptPlan {
-  const accepted = acceptBridge(finding, bridgeId);
-  if (!accepted.ok) return accepted;
-  const { plan } = accepted;
   const bridge = finding.bridges.find((one) => one.bridgeId === bridgeId);
   if (!bridge) return { ok: false, reason: 'no-such-bridge' };
   const { bikeId, newId } = situation;
   const words = `${topicWords(finding.topic)}: ${bridgeWords(bridge)}`;
   const accept: Command = { type: 'accept-finding', bikeId, findingId: finding.findingId, words };
-
-  const [change] = plan.oneWayChanges;
-  if (change) {
-    const part = situation.parts.find(({ partId }) => partId === change.partId);
-    const title = `${changeWords[change.change]}: ${part?.name ?? ''}`;
-    const detail = `${bridgeWords(bridge)}. ${change.caution}`;
+  const { oneWay } = bridge;
+  if (oneWay) {
+    const partId = finding.faces.find(({ faceId }) => faceId === oneWay.faceId)?.partId;
+    const name = situation.parts.find((part) => part.partId === partId)?.name ?? '';
     const step: Command = {
-      type: 'add-step',
-      bikeId,
-      kind: 'cut',
-      title,
-      detail,
-      partId: change.partId,
+      ...{ type: 'add-step', bikeId, kind: 'cut', title: `${changeWords[oneWay.change]}: ${name}` },
+      detail: `${bridgeWords(bridge)}. ${oneWay.caution}`,
       afterStepId: null,
+      ...(partId ? { partId } : {}),
     };
-    return { ok: true, commands: [step, accept], changeOf: change.partId };
+    return { ok: true, commands: [step, accept], ...(partId ? { changeOf: partId } : {}) };
   }
+  // Nothing lies between, as with a half-link in a chain: a thing to do, and no part of its own.
+  if (bridge.links.length === 0 && !bridge.spacers) {
+    const step: Command = { type: 'add-step', bikeId, kind: 'fit', title: words, detail: finding.because };
+    return { ok: true, commands: [step, accept] };
+  }
+  const accepted = acceptBridge(finding, bridgeId);
+  if (!accepted.ok) return accepted;
+  const { plan } = accepted;
 
   const ids = new Map(plan.parts.map(({ planId }) => [planId, newId()]));
   const idOf = (planId: string): Id => ids.get(planId) ?? newId();

@@ -55,10 +55,11 @@ export function spacerWords({ what, thicknessMm, driveCount, otherCount }: Space
 }
 
 /** A bridge in one line, its pieces in order from the first face to the second. */
-export function bridgeWords({ links, spacers, oneWay }: Bridge): string {
+export function bridgeWords({ bridgeId, links, spacers, oneWay }: Bridge): string {
   if (spacers) return sentenceCase(spacerWords(spacers));
   if (oneWay)
     return `${changeWords[oneWay.change]}: ${numberText(oneWay.before, 2)} to ${numberText(oneWay.after, 2)} mm`;
+  if (links.length === 0) return sentenceCase(bridgeId);
   return sentenceCase(links.map(({ adapter }) => adapter.label).join(', then '));
 }
 
