@@ -68,6 +68,7 @@ export const fieldLabels: Record<EntryField, string> = {
   grade: 'Grade',
   surface: 'Surface',
   primer: 'Primer',
+  temperature: 'Temperature',
   waitMs: 'Wait',
   outcome: 'Outcome',
   words: 'Words',

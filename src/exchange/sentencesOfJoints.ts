@@ -17,12 +17,13 @@ export const betweenText = (between: readonly Between[], names: Names): string =
 /** @example fastenerText([{ thread: 'M5', count: 2, hand: 'right' }]) //=> '2 × M5' */
 export const fastenerText = (fasteners: readonly Fastener[]): string =>
   listWords(
-    fasteners.map(({ thread, count, hand, words, screw, propertyClass, female, grip }) => {
+    fasteners.map(({ thread, count, hand, words, screw, propertyClass, female, onThread, grip }) => {
       const left = hand === 'left' ? ', left-hand thread' : '';
       const known = [
         ...(screw && screw !== 'unknown' ? [screw] : []),
         ...(propertyClass ? [`class ${propertyClass}`] : []),
         ...(female && female !== 'unknown' ? [`in ${female}`] : []),
+        ...(onThread ? [`on the thread ${onThread === 'none' ? 'nothing' : onThread}`] : []),
         ...(grip ? [`clamped length ${quantityWords(grip)}`] : []),
       ];
       return `${count} × ${thread}${left}${known.map((each) => `, ${each}`).join('')}${words?.trim() ? `, ${words.trim()}` : ''}`;

@@ -1,5 +1,5 @@
 import type { Face } from '../fit/face.ts';
-import type { FemaleMaterial, ScrewMaterial } from '../mechanics/preloadRefusal.ts';
+import type { FemaleMaterial, Lubricant, ScrewMaterial } from '../mechanics/preloadRefusal.ts';
 import type {
   LengthUnit,
   PressureUnit,
@@ -98,6 +98,8 @@ export interface Fastener {
   propertyClass?: string;
   /** What it is screwed into. */
   female?: FemaleMaterial;
+  /** What is on its thread; what lies between the parts stands with the joint. */
+  onThread?: Lubricant;
   /** Underside of the head to the first thread that bites. */
   grip?: Typed<LengthUnit>;
 }

@@ -1,4 +1,4 @@
-import type { AnyUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
+import type { AnyUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
   EntryOf,
@@ -76,6 +76,7 @@ export type Command = Common &
         grade: string;
         surface: string;
         primer: boolean;
+        temperature?: Typed<TemperatureUnit>;
         waitMs: number;
         note?: string;
         photoIds?: Id[];

@@ -1,4 +1,4 @@
-import type { AnyUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
+import type { AnyUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
   Id,
@@ -108,6 +108,8 @@ export type EntryBody =
       grade: string;
       surface: string;
       primer: boolean;
+      /** Of the joint when it went on. */
+      temperature?: Typed<TemperatureUnit>;
       waitMs: number;
       note?: string;
       photoIds?: Id[];

@@ -1,4 +1,4 @@
-import type { TorqueUnit, Typed } from '../mechanics/units.ts';
+import type { TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
   Entry,
@@ -95,6 +95,7 @@ export interface Locked {
   grade: string;
   surface: string;
   primer: boolean;
+  temperature?: Typed<TemperatureUnit>;
   waitId: Id;
   curedAtMs: number;
 }

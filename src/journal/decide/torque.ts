@@ -108,7 +108,8 @@ export function handTighten(rows: Rows, command: CommandOf<'hand-tighten'>, now:
 
 export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now: Circumstances): Ruling {
   const joint = jointOf(rows, command.jointId);
-  const { stepId, grade, surface, primer, waitMs, note, photoIds } = command;
+  const { stepId, grade, surface, primer, temperature, waitMs, note, photoIds } = command;
+  if (temperature && !Number.isFinite(temperature.value)) refuse('not-a-number');
   positive(waitMs, 60 * 86_400_000);
   if (stepId !== undefined) {
     const step = stepOf(rows, stepId);
@@ -121,7 +122,7 @@ export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now:
   return [
     present({
       type: 'locker-applied',
-      ...{ jointId, bikeId, stepId: lockStepId, waitId: now.newId(), grade, surface, primer, waitMs },
+      ...{ jointId, bikeId, stepId: lockStepId, waitId: now.newId(), grade, surface, primer, temperature, waitMs },
       ...{ note, photoIds, matters },
     }),
   ];

@@ -75,6 +75,7 @@ export function reduceJoint(row: JointRow | undefined, entry: Entry): JointRow |
           grade: entry.grade,
           surface: entry.surface,
           primer: entry.primer,
+          ...(entry.temperature ? { temperature: entry.temperature } : {}),
           waitId: entry.waitId,
           curedAtMs: entry.happenedAtMs + entry.waitMs,
         },

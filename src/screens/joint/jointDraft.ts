@@ -20,6 +20,8 @@ export interface FastenerDraft {
   count: string;
   hand: Fastener['hand'];
   words: string;
+  /** What was measured at these screws for the computations; it stays with them unseen. */
+  measured?: Omit<Fastener, 'thread' | 'count' | 'hand' | 'words'>;
   /** Set where the trade cuts the two sides differently; choosing a thread then sets the hand. */
   side?: BikeSide | undefined;
 }
@@ -135,10 +137,16 @@ export type ReadJoint =
   | { ok: true; about: Omit<JointAbout, 'matters'> }
   | { ok: false; trouble: JointTrouble };
 
-function readFastener({ thread, count, hand, words }: FastenerDraft): Fastener | undefined {
+function readFastener({ thread, count, hand, words, measured }: FastenerDraft): Fastener | undefined {
   const whole = /^\d{1,2}$/.test(count.trim()) ? Number(count) : 0;
   if (whole < 1) return undefined;
-  return { thread: thread.trim(), count: whole, hand, ...(words.trim() ? { words: words.trim() } : {}) };
+  return {
+    thread: thread.trim(),
+    count: whole,
+    hand,
+    ...(words.trim() ? { words: words.trim() } : {}),
+    ...measured,
+  };
 }
 
 function readTarget(draft: TargetDraft): Target | string {
@@ -199,8 +207,9 @@ export function draftOf(joint: JointAbout): JointDraft {
     ownName: joint.name !== jointKindRow(joint.kind).label,
     partIds: [...joint.partIds],
     between: [...joint.between],
-    fasteners: joint.fasteners.map(({ thread, count, hand, words = '' }) => ({
+    fasteners: joint.fasteners.map(({ thread, count, hand, words = '', ...measured }) => ({
       ...{ thread, count: String(count), hand, words },
+      ...(Object.keys(measured).length > 0 ? { measured } : {}),
     })),
     targets: joint.targets.map(({ source, torque, upTo, partId = '', reference = '' }) => ({
       ...{ source, partId, reference },

@@ -101,6 +101,20 @@ describe('what is measured at a joint', () => {
     logbook.close();
   });
 
+  test('threadlocker keeps the temperature it was put on at', async () => {
+    const { logbook } = await openTestLogbook();
+    const { jointId } = await aBike(logbook);
+    const put = { type: 'apply-locker' as const, jointId, grade: 'medium', surface: 'steel', primer: false };
+    const at = (value: number) => ({ value, unit: 'Cel' as const, typed: String(value) });
+    const waitMs = 86_400_000;
+    expect(await logbook.run({ ...put, waitMs, temperature: at(Number.NaN) })).toMatchObject({
+      refused: 'not-a-number',
+    });
+    await done(logbook, { ...put, waitMs, temperature: at(-3) });
+    expect((await logbook.read('joint', { jointId }))?.joint.locked?.temperature).toEqual(at(-3));
+    logbook.close();
+  });
+
   test('a tool keeps its kind, its uses and the length to the hand', async () => {
     const { logbook } = await openTestLogbook();
     const about = { toolClass: 'click' as const, cyclesSinceCheck: 120, lever: mm(210) };
