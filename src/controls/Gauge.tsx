@@ -13,6 +13,8 @@ export interface GaugeProps {
   scale?: { lo: number; hi: number };
   /** The band as written: "2.5 to 3.5 bar". */
   bandText: string;
+  /** Off where the figure is the likeliest of the band itself, so that it cannot lie outside. */
+  judged?: boolean;
 }
 
 const words = {
@@ -23,7 +25,7 @@ const words = {
 } as const;
 
 /** A reading against the band it should lie in. */
-export function Gauge({ label, value, text, band, scale, bandText }: GaugeProps) {
+export function Gauge({ label, value, text, band, scale, bandText, judged = true }: GaugeProps) {
   const half = (band.hi - band.lo) / 2 || Math.abs(band.hi) / 2 || 1;
   const { lo, hi } = scale ?? { lo: band.lo - half, hi: band.hi + half };
   const share = (one: number) => `${Math.min(100, Math.max(0, ((one - lo) / (hi - lo)) * 100))}%`;
@@ -34,8 +36,8 @@ export function Gauge({ label, value, text, band, scale, bandText }: GaugeProps)
       <div class="gauge-head">
         <span class="caption">{label}</span>
         <span class={`gauge-word gauge-${where}`}>
-          <Icon name={told.icon} sizePx={20} />
-          {text ? `${text}: ${told.word.toLowerCase()}` : told.word}
+          {judged && <Icon name={told.icon} sizePx={20} />}
+          {judged ? (text ? `${text}: ${told.word.toLowerCase()}` : told.word) : text}
         </span>
       </div>
       <div class="gauge-rule" aria-hidden="true">

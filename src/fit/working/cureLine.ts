@@ -9,7 +9,8 @@ const THREAD_GAP_MM = 0.05;
 /** A workshop nobody measured; own judgement. */
 const ROOM_C = 20;
 
-const refusals: Record<CureRefusal, string> = {
+/** Why no cure can be counted on. */
+export const cureRefusals: Record<CureRefusal, string> = {
   'not-reliable-below-5-c': 'Below 5 °C nobody vouches for it: warm the joint.',
   'gap-wants-retaining-compound': 'The gap wants a retaining compound.',
   'gap-too-wide-for-grade': 'The gap is too wide for this grade.',
@@ -17,7 +18,8 @@ const refusals: Record<CureRefusal, string> = {
   'attacks-plastic': 'It can crack plastic: not for here.',
   'needs-metal': 'It cures between metals only: here it stays liquid.',
 };
-const advices: Record<CureAdvice, string> = {
+/** What would help a cure along. */
+export const cureAdvices: Record<CureAdvice, string> = {
   'use-primer': 'A slow surface: primer would help.',
   'retaining-compound': 'A wide gap: a retaining compound would do better.',
   'heat-resistant-grade': 'A disc brake runs hot here: a grade for heat would be right.',
@@ -51,7 +53,7 @@ export function cureLine(facts: JointFacts, say: Saying): WorkingLine | undefine
   if (!cure.ok)
     return {
       ...line,
-      text: refusals[cure.reason],
+      text: cureRefusals[cure.reason],
       verdict: { tone: 'stop', word: 'No cure to count on' },
       ...lacks,
     };
@@ -62,7 +64,7 @@ export function cureLine(facts: JointFacts, say: Saying): WorkingLine | undefine
   return {
     ...line,
     text: `Wait ${say.number(cure.waitHours, 0)} h; by the curves ${bandText(cure.rideHours, say, 0)} h to a ride, ${full}${taken}`,
-    ...(cure.advice.length > 0 ? { warnings: cure.advice.map((each) => advices[each]) } : {}),
+    ...(cure.advice.length > 0 ? { warnings: cure.advice.map((each) => cureAdvices[each]) } : {}),
     working: cure.working,
     ...lacks,
   };

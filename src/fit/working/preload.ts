@@ -14,7 +14,8 @@ import { toolError } from './toolError.ts';
 /** Cups, lock rings and axles wider than this are tubes; a solid screw's nut factor says nothing of them. */
 const SOLID_UP_TO_MM = 16;
 
-const refusals: Record<PreloadRefusal, string> = {
+/** Why no preload is computed, and what to go by. */
+export const preloadRefusals: Record<PreloadRefusal, string> = {
   'aluminium-screw':
     'Not computed: no strength table holds for aluminium screws. Only the mark on the part counts.',
   'titanium-screw':
@@ -65,7 +66,7 @@ export function jointPreload(facts: JointFacts): JointPreload {
   const allowed = preloadAllowed({ screw: material, female: screw.female ?? 'unknown', lubricant });
   if (!allowed.ok)
     return refused(
-      refusals[allowed.reason],
+      preloadRefusals[allowed.reason],
       ...(allowed.reason === 'unknown-screw' ? [missing('screw')] : []),
     );
   const nut = nutFactorFor(material === 'stainless' ? 'stainless' : 'unknown', lubricant);

@@ -5,16 +5,18 @@ import {
   readRecheck,
 } from '../../mechanics/recheckReading.ts';
 import type { JointFacts } from './jointFacts.ts';
-import { bandText, missing, type Saying, type WorkingLine } from './line.ts';
+import { bandText, type LineVerdict, missing, type Saying, type WorkingLine } from './line.ts';
 
-const verdicts: Record<RecheckVerdict, WorkingLine['verdict']> = {
+/** What a reading says of the joint. */
+export const recheckVerdicts: Record<RecheckVerdict, LineVerdict> = {
   held: { tone: 'good', word: 'Held' },
   settled: { tone: 'good', word: 'Settled, pulled up' },
   loosened: { tone: 'care', word: 'Loosened: look again soon' },
   failed: { tone: 'stop', word: 'Failed: take it apart and make it afresh' },
 };
 
-const reasons: Record<RecheckReason, string> = {
+/** What was read. */
+export const recheckReasons: Record<RecheckReason, string> = {
   'reached-without-moving': 'The target was reached without movement; a stuck bolt would show the same',
   'moved-close-to-target': 'It moved close below the target, as bedding in explains',
   'moved-well-short': 'It moved well short of the target, more than bedding in explains',
@@ -48,14 +50,13 @@ export function recheckLine(facts: JointFacts, say: Saying): WorkingLine | undef
       missing: [missing('applied')],
     };
   const { verdict, reason, preloadLeft, working } = readRecheck(found);
-  const told = verdicts[verdict];
   const left =
     preloadLeft &&
     `; ${bandText({ lo: preloadLeft.lo * 100, mid: preloadLeft.mid * 100, hi: preloadLeft.hi * 100 }, say, 0)} % of the preload seemed left`;
   return {
     ...line,
-    text: `${reasons[reason]}${left ?? ''}`,
-    ...(told ? { verdict: told } : {}),
+    text: `${recheckReasons[reason]}${left ?? ''}`,
+    verdict: recheckVerdicts[verdict],
     ...(working ? { working } : {}),
   };
 }

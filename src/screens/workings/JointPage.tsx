@@ -1,0 +1,112 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import { asksOf, type Missing, type MissingKey } from '../../fit/working/line.ts';
+import type { Id } from '../../journal/entries.ts';
+import type { JointRow } from '../../journal/rows.ts';
+import { hrefOf, type Route } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { MeasuresForm } from './MeasuresForm.tsx';
+import { useLines } from './useLines.ts';
+import { WorkingRow } from './WorkingRow.tsx';
+
+/** Where something is written down that the form below does not ask for. */
+function placeFor(key: MissingKey, { jointId, bikeId, partIds }: JointRow): Route | undefined {
+  if (key === 'torque' || key === 'thread') return { at: 'edit-joint', jointId };
+  if (key === 'applied' || key === 'temperature') return { at: 'bench', bikeId };
+  if (key === 'tool' || key === 'tool-range' || key === 'lever') return { at: 'tools' };
+  const [partId] = partIds;
+  if (key === 'tube' || key === 'rotor' || key === 'native-rotor')
+    return partId === undefined ? { at: 'bike', bikeId } : { at: 'part', partId };
+  return undefined;
+}
+
+function Asked({ asks, joint }: { asks: Missing[]; joint: JointRow }) {
+  return (
+    <ul class="working-rows">
+      {asks.map(({ key, what, whereToMeasure }) => {
+        const place = placeFor(key, joint);
+        return (
+          <li key={key}>
+            <ListRow icon="ruler" title={what} detail={whereToMeasure} href={place && hrefOf(place)} />
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+/** All figures of one joint, what would make them surer, and the place to write that down. */
+export function JointPage({ jointId }: { jointId: Id }) {
+  const [toolId, setToolId] = useState<Id>();
+  const seen = useLines(jointId, toolId);
+  const title = seen.is === 'there' ? seen.joint.name : 'Figures';
+  const asks = seen.is === 'there' ? asksOf(seen.lines) : [];
+  return (
+    <Screen
+      title={title}
+      route={`workings ${jointId}`}
+      back={hrefOf({ at: 'joint', jointId })}
+      waits={<Waits />}
+    >
+      {seen.is === 'reading' && <p role="status">One moment…</p>}
+      {seen.is === 'failed' && (
+        <Notice kind="error" title="The figures could not be read">
+          Go back and come again. What is recorded is safe.
+        </Notice>
+      )}
+      {seen.is === 'none' && (
+        <Notice kind="error" title="That joint is not in the logbook">
+          Go back to the list and open it from there.
+        </Notice>
+      )}
+      {seen.is === 'there' && (
+        <>
+          {seen.tools.length > 0 && seen.joint.fasteners.length > 0 && (
+            <SelectField
+              label="Tool in hand"
+              options={seen.tools.map((tool) => ({ value: tool.toolId, label: tool.name }))}
+              value={seen.tool?.toolId}
+              unchosen="None chosen"
+              onChoose={setToolId}
+            />
+          )}
+          <Ruler label="Figures of this joint" />
+          {seen.lines.length === 0 && (
+            <Notice kind="empty" title="Nothing is screwed here">
+              A joint without screws and without a torque has nothing to work out.
+            </Notice>
+          )}
+          <ul class="working-rows">
+            {seen.lines.map((line) => (
+              <li key={line.id}>
+                <WorkingRow line={line} />
+              </li>
+            ))}
+          </ul>
+          {asks.length > 0 && (
+            <>
+              <Ruler label="Not written down yet" end={<b>{asks.length}</b>} />
+              <Asked asks={asks} joint={seen.joint} />
+            </>
+          )}
+          {seen.joint.fasteners.length > 0 && (
+            <Fold label="Write measures down">
+              <MeasuresForm key={seen.joint.lastMs} joint={seen.joint} />
+            </Fold>
+          )}
+          <p class="working-end">
+            <Button icon="scale" wide href={hrefOf({ at: 'workings', jointId: 'all' })}>
+              Every working on its own
+            </Button>
+          </p>
+        </>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,81 @@
+import './workings.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import type { JointRow } from '../../journal/rows.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import {
+  lengthUnits,
+  type MeasureKey,
+  measuresOf,
+  type ReadMeasures,
+  readMeasures,
+  rowsFor,
+} from './measures.ts';
+import { quantityRefusals } from './quantityRefusals.ts';
+
+/** Asks once for what the computations of a joint need, and writes it down with the joint. */
+export function MeasuresForm({ joint }: { joint: JointRow }) {
+  const [draft, change, clear] = useDraft(`workings:${joint.jointId}`, measuresOf(joint));
+  const [wrong, setWrong] = useState<Extract<ReadMeasures, { ok: false }>['wrong']>({});
+  const { run, save } = useRun();
+  const error = (key: MeasureKey) => {
+    const reason = wrong[key];
+    return reason && quantityRefusals[reason];
+  };
+  const keep = async () => {
+    if (save.is === 'saving') return;
+    const read = readMeasures(draft, joint);
+    setWrong(read.ok ? {} : read.wrong);
+    if (!read.ok) return;
+    const command = { type: 'describe-joint', jointId: joint.jointId, ...read.about } as const;
+    if (await run(command, { undo: `Measured: ${joint.name}` })) clear();
+  };
+  return (
+    <div class="stack">
+      <SaveNotice save={save} />
+      <div class="working-fields">
+        {rowsFor(joint, draft.construction).map((row) =>
+          'options' in row ? (
+            <SelectField
+              key={row.key}
+              label={row.label}
+              hint={row.hint}
+              options={[{ value: '', label: 'Not known' }, ...row.options]}
+              value={draft[row.key]}
+              onChoose={(value) => change({ [row.key]: value })}
+              error={error(row.key)}
+            />
+          ) : row.bare ? (
+            <NumberField
+              key={row.key}
+              label={row.label}
+              hint={row.hint}
+              typed={draft[row.key]}
+              onTyped={(typed) => change({ [row.key]: typed })}
+              error={error(row.key)}
+            />
+          ) : (
+            <NumberField
+              key={row.key}
+              label={row.label}
+              hint={row.hint}
+              typed={draft[row.key]}
+              unit={draft.unit}
+              units={lengthUnits}
+              onTyped={(typed, unit = draft.unit) => change({ [row.key]: typed, unit })}
+              error={error(row.key)}
+            />
+          ),
+        )}
+      </div>
+      <Button kind="main" icon="check" wide disabled={save.is === 'saving'} onPress={keep}>
+        Write it down with the joint
+      </Button>
+      {save.is === 'saved' && <p role="status">Written down. The figures above count with it.</p>}
+    </div>
+  );
+}

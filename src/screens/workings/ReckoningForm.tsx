@@ -1,0 +1,137 @@
+import './workings.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { Ruler } from '../../controls/Ruler.tsx';
+import { Screen } from '../../controls/Screen.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
+import { type Asked, isChoice, type Outcome, type Reckoning, reckon } from '../../fit/reckoning/reckoning.ts';
+import type { AnyUnit } from '../../mechanics/units.ts';
+import { useView } from '../door.tsx';
+import { Waits } from '../Waits.tsx';
+import { type Filled, firstFilled, readFilled } from './filled.ts';
+import { WorkingView } from './WorkingView.tsx';
+
+interface FieldProps {
+  asked: Asked;
+  filled: Filled;
+  error: string | undefined;
+  onFill: (key: string, text: string, unit?: AnyUnit) => void;
+}
+
+function AskedField({ asked, filled, error, onFill }: FieldProps) {
+  const { key, label, hint } = asked;
+  const text = filled.texts[key] ?? '';
+  if (isChoice(asked))
+    return (
+      <SelectField
+        label={label}
+        hint={hint}
+        options={asked.options}
+        value={text}
+        onChoose={(value) => onFill(key, value)}
+      />
+    );
+  const named = asked.optional ? `${label} (may stay empty)` : label;
+  return (
+    <NumberField
+      label={named}
+      hint={hint}
+      typed={text}
+      unit={filled.units[key]}
+      units={asked.units ?? []}
+      onTyped={(typed, unit) => onFill(key, typed, unit)}
+      error={error}
+    />
+  );
+}
+
+function Told({ outcome }: { outcome: Outcome }) {
+  if (!outcome.ok)
+    return (
+      <Notice kind="caution" title="Not computed">
+        {outcome.reason}
+      </Notice>
+    );
+  return (
+    <>
+      {outcome.results.map(({ label, working }) => (
+        <section key={label} class="working-body">
+          <h3 class="caption">{label}</h3>
+          <WorkingView label={label} working={working} />
+        </section>
+      ))}
+      {(outcome.remarks ?? []).map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+    </>
+  );
+}
+
+function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly AnyUnit[] }) {
+  const [filled, setFilled] = useState(() => firstFilled(reckoning.asks, prefer));
+  const [told, setTold] = useState<Outcome>();
+  const [wrong, setWrong] = useState<Record<string, string>>({});
+  const fill: FieldProps['onFill'] = (key, text, unit) => {
+    // A result that no longer belongs to what stands in the fields would be believed.
+    setTold(undefined);
+    setFilled((old) => ({
+      texts: { ...old.texts, [key]: text },
+      units: unit ? { ...old.units, [key]: unit } : old.units,
+    }));
+  };
+  const compute = () => {
+    const read = readFilled(reckoning.asks, filled);
+    setWrong(read.ok ? {} : read.wrong);
+    setTold(read.ok ? reckon(reckoning, read.figures, read.choices) : undefined);
+  };
+  return (
+    <form
+      class="stack"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        compute();
+      }}
+    >
+      <div class="working-fields">
+        {reckoning.asks.map((asked) => (
+          <AskedField key={asked.key} asked={asked} filled={filled} error={wrong[asked.key]} onFill={fill} />
+        ))}
+      </div>
+      <Button kind="main" icon="scale" wide submit>
+        Work it out
+      </Button>
+      {Object.keys(wrong).length > 0 && (
+        <Notice kind="error" title="Something cannot be taken. It is marked above." />
+      )}
+      <div class="stack" aria-live="polite">
+        {told && <Ruler label="Result" />}
+        {told && <Told outcome={told} />}
+      </div>
+    </form>
+  );
+}
+
+/** One working on its own: what it asks for, and what comes of it with everything to check it by hand. */
+export function ReckoningForm({ reckoning, onBack }: { reckoning: Reckoning; onBack: () => void }) {
+  const settings = useView('settings', undefined);
+  return (
+    <Screen title={reckoning.label} back={onBack} waits={<Waits />}>
+      <p class="working-about">{reckoning.about}</p>
+      {settings.is === 'failed' && <Notice kind="error" title="The settings could not be read. Try again." />}
+      {settings.is === 'there' && (
+        <Form
+          reckoning={reckoning}
+          prefer={[
+            settings.value.torqueUnit,
+            settings.value.pressureUnit,
+            settings.value.lengthUnit,
+            settings.value.temperatureUnit,
+          ]}
+        />
+      )}
+    </Screen>
+  );
+}
