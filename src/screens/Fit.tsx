@@ -2,6 +2,7 @@ import './part/part.css';
 import './fit/fit.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
+import { Fold } from '../controls/Fold.tsx';
 import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import { Toggle } from '../controls/Toggle.tsx';
@@ -16,6 +17,7 @@ import { FindingSheet } from './fit/FindingSheet.tsx';
 import { Findings } from './fit/Findings.tsx';
 import { rowOf } from './fit/findingGroups.ts';
 import { pileOf } from './fit/pileOf.ts';
+import { Sets } from './fit/Sets.tsx';
 import { usePileCheck } from './fit/usePileCheck.ts';
 import { WholeBike } from './fit/WholeBike.tsx';
 import { useAllParts } from './part/allParts.ts';
@@ -26,13 +28,17 @@ type Card = NonNullable<Views['bike']['gives']>;
 
 const bridging: readonly string[] = bridgingKinds;
 
+/** Changes when one of the parts does. */
+const keyOf = (parts: readonly PartRow[]): string =>
+  parts.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
+
 function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
   const { bikeId } = card.bike;
   const [withShelf, setWithShelf] = useState(false);
   const [opened, setOpened] = useState<Finding>();
   // What goes between others counts from the shelf in any case: it is what a bridge is made of.
   const chosen = [...card.parts, ...shelf.filter(({ kind }) => withShelf || bridging.includes(kind))];
-  const key = chosen.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
+  const key = keyOf(chosen);
   const parts = pileOf(chosen);
   const check = usePileCheck(parts, key);
   const all = useAllParts();
@@ -76,6 +82,16 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
       )}
       {check && card.parts.length > 0 && (
         <WholeBike bikeId={bikeId} parts={pileOf(card.parts)} check={check} onOpen={setOpened} />
+      )}
+      {check && card.parts.length > 0 && (
+        <Fold label="Whole sets" end="with the shelf">
+          <Sets
+            bikeId={bikeId}
+            parts={pileOf([...card.parts, ...shelf])}
+            onBike={new Set(card.parts.map(({ partId }) => partId))}
+            pileKey={keyOf([...card.parts, ...shelf])}
+          />
+        </Fold>
       )}
       {!check && <p role="status">Holding every part against every other…</p>}
       {opened && (

@@ -1,7 +1,7 @@
 import { faceKnown } from '../../exchange/faceText.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { candidatesFor, rollingSlots, type SetSlot, slotLabel } from '../../fit/setSlots.ts';
-import { wantedFaces } from '../../fit/wanted.ts';
+import { type WantedFace, wantedFaces } from '../../fit/wanted.ts';
 import { faceKinds } from '../../standards/faceKinds.ts';
 import { sentenceCase } from '../part/sentenceCase.ts';
 
@@ -16,8 +16,8 @@ export interface Missing {
 const slots: readonly SetSlot[] = [{ slot: 'frame', kinds: ['frame'] }, ...rollingSlots];
 
 /** What a part for a place would have to suit, in words. */
-export function suitWords(slot: SetSlot, parts: readonly PilePart[]): string[] {
-  return wantedFaces(slot, parts).map(({ partId, against }) => {
+export function suitWords(wanted: readonly WantedFace[], parts: readonly PilePart[]): string[] {
+  return wanted.map(({ partId, against }) => {
     const name = parts.find((part) => part.partId === partId)?.name ?? '';
     return `${name}, ${faceKinds[against.kind].label}: ${faceKnown(against)}`;
   });
@@ -33,7 +33,7 @@ export function missingParts(parts: readonly PilePart[]): Missing[] {
     .map((slot) => ({
       slot: slot.slot,
       label: sentenceCase(slotLabel(slot)),
-      suits: suitWords(slot, parts),
+      suits: suitWords(wantedFaces(slot, parts), parts),
     }));
 }
 

@@ -1,0 +1,121 @@
+import { useState } from 'preact/hooks';
+import { Filters } from '../../controls/Filters.tsx';
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import type { CompleteSet } from '../../fit/completeSets.ts';
+import type { PilePart } from '../../fit/pile.ts';
+import { Facts } from '../part/Facts.tsx';
+import { hrefOf } from '../route.ts';
+import { bridgeWords, topicWords } from './fitWords.ts';
+import { suitWords } from './missingParts.ts';
+import { costWords, slotWords } from './setWords.ts';
+import { useSets } from './useSets.ts';
+
+export interface SetsProps {
+  bikeId: string;
+  /** Parts of the bike and of the shelf. */
+  parts: readonly PilePart[];
+  /** Parts that are on the bike: kept where nothing speaks against it. */
+  onBike: ReadonlySet<string>;
+  pileKey: string;
+}
+
+function OneSet({ set, onBike }: { set: CompleteSet; onBike: ReadonlySet<string> }) {
+  const between = set.check.findings.filter(({ bridges }) => bridges.length > 0);
+  return (
+    <>
+      <Facts
+        of={[
+          ...set.filled.map(
+            ({ slot, parts }) =>
+              [
+                slotWords(slot),
+                parts
+                  .map(({ partId, name }) => (onBike.has(partId) ? name : `${name}, from the shelf`))
+                  .join(' + '),
+              ] as const,
+          ),
+          ...set.missing.map((slot) => [slotWords(slot), <b key={slot}>none</b>] as const),
+        ]}
+      />
+      {between.map(({ findingId, topic, bridges: [best] }) => (
+        <ListRow
+          key={findingId}
+          icon={best?.oneWay ? 'file' : 'shim'}
+          title={topicWords(topic)}
+          detail={best && bridgeWords(best)}
+        />
+      ))}
+    </>
+  );
+}
+
+/** Whole bikes that can be made of this frame with what is at hand, the least trouble first. */
+export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
+  const [tie, setTie] = useState<'adjusted' | 'mass'>('adjusted');
+  const [frame, ...more] = parts.filter(({ kind, partId }) => kind === 'frame' && onBike.has(partId));
+  const shelf = parts
+    .filter(({ kind }) => kind !== 'frame')
+    .map((part) => (onBike.has(part.partId) ? { ...part, adjusted: true } : part));
+  const found = useSets(frame, shelf, { tie, key: pileKey });
+  if (!frame || more.length > 0)
+    return (
+      <p class="part-lead">
+        {frame
+          ? 'Two frames are on this bike; put one back on the shelf.'
+          : 'Put a frame on this bike: every set begins with it.'}
+      </p>
+    );
+  if (!found) return <p role="status">Trying every part in every place…</p>;
+  const [best] = found.sets;
+  const bare = found.sets.every(({ filled }) => filled.length === 0);
+  return (
+    <>
+      <Filters
+        label="Among equals"
+        tabs={[
+          { value: 'adjusted', label: 'What is on the bike' },
+          { value: 'mass', label: 'The lightest' },
+        ]}
+        on={[tie]}
+        onToggle={setTie}
+      />
+      {(!best || bare) && (
+        <Notice kind="empty" title="No set to be made">
+          {best
+            ? 'Nothing at hand suits this frame, or no part has faces yet.'
+            : 'Whatever is chosen, something does not fit. The findings above say what.'}
+        </Notice>
+      )}
+      {!bare &&
+        found.sets.map((set, at) => (
+          <Fold
+            key={set.filled.map(({ parts: own }) => own.map(({ partId }) => partId).join()).join()}
+            label={at === 0 ? 'Best set' : `Set ${at + 1}`}
+            end={costWords(set)}
+          >
+            <OneSet set={set} onBike={onBike} />
+          </Fold>
+        ))}
+      {!bare && found.toBuy.length > 0 && (
+        <section>
+          <h3 class="caption part-lead">To buy: no set can do without</h3>
+          {found.toBuy.map(({ slot, wanted }) => (
+            <ListRow
+              key={slot}
+              icon="plus"
+              title={slotWords(slot)}
+              detail={suitWords(wanted, parts).map((words) => (
+                <span class="fit-fact" key={words}>
+                  {words}
+                </span>
+              ))}
+              href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}
+            />
+          ))}
+        </section>
+      )}
+    </>
+  );
+}
