@@ -44,12 +44,15 @@ function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
   const [doneHere, setDoneHere] = useState(0);
   const [toolId, setToolId] = useState<Id>();
   const { due, ...sorted } = sortRechecks(view.rechecks, view.rides, nowMs);
-  const takeUp = (recheckId: Id | undefined) => {
+  const take = (next: InHand | undefined) => {
+    setInHand(next);
+    if (!next) setDoneHere(0);
+    scrollTo(0, 0);
+  };
+  const open = (recheckId: Id) => {
     const recheck = view.rechecks.find((one) => one.recheckId === recheckId);
     const index = due.findIndex((one) => one.recheckId === recheckId);
-    setInHand(recheck && { recheck, ...(index === -1 ? {} : { index }) });
-    if (!recheck) setDoneHere(0);
-    scrollTo(0, 0);
+    take(recheck && { recheck, ...(index === -1 ? {} : { index }) });
   };
   if (!inHand)
     return (
@@ -57,7 +60,7 @@ function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
         {...{ view, nowMs }}
         sorted={{ due, ...sorted }}
         unit={settings.distanceUnit}
-        onOpen={takeUp}
+        onOpen={open}
       />
     );
   const { index } = inHand;
@@ -67,17 +70,18 @@ function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
   const goOn = () => {
     setDoneHere((done) => done + 1);
     // After one that was due, the one behind it; after one done early, the list.
-    takeUp(index === undefined ? undefined : (others[index] ?? others[0])?.recheckId);
+    const behind = index === undefined ? undefined : (others[index] ?? others[0]);
+    take(behind && { recheck: behind, index: Math.max(0, others.indexOf(behind)) });
   };
   return (
     <One
       key={recheck.recheckId}
       {...{ view, recheck, settings, nowMs, toolId }}
       joint={jointOf(view, recheck)}
-      place={index === undefined ? undefined : { at: doneHere + index + 1, of: doneHere + others.length + 1 }}
+      place={index === undefined ? undefined : { at: doneHere + 1, of: doneHere + others.length + 1 }}
       onTool={setToolId}
       onAnswered={goOn}
-      onBack={() => takeUp(undefined)}
+      onBack={() => take(undefined)}
     />
   );
 }

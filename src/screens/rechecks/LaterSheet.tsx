@@ -31,6 +31,14 @@ export interface LaterSheetProps {
 const whole = { rides: '', distance: '', days: '' };
 type Fields = typeof whole;
 
+const fieldsOf = ({ rides, days }: Left): Fields => ({
+  rides: rides === undefined ? '' : String(rides),
+  distance: '',
+  days: days === undefined ? '' : String(days),
+});
+const sameFields = (a: Fields, b: Fields) =>
+  a.rides === b.rides && a.distance === b.distance && a.days === b.days;
+
 /** Puts a re-check off, or gives it other spans; the reason stays with it. */
 export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: LaterSheetProps) {
   const { run, save } = useRun();
@@ -76,7 +84,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
             size="greasy"
             icon="calendar"
             disabled={!ready || why.trim() === ''}
-            under={ready && why.trim() === '' ? 'Give a reason first' : undefined}
+            under={!ready ? 'Choose a span first' : why.trim() === '' ? 'Give a reason first' : undefined}
             onPress={change}
           >
             Set it so
@@ -84,25 +92,28 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
         </>
       }
     >
-      <div class="stack">
+      <div class="stack recheck-later">
         <div class="bench-presets">
           {presets.map(({ label, more }) => (
             <Button
               key={label}
               size="greasy"
-              onPress={() =>
-                setFields({
-                  rides: more.rides === undefined ? '' : String(more.rides),
-                  distance: '',
-                  days: more.days === undefined ? '' : String(more.days),
-                })
-              }
+              pressed={sameFields(fields, fieldsOf(more))}
+              onPress={() => setFields(fieldsOf(more))}
             >
               {label}
             </Button>
           ))}
         </div>
-        <p class="small">Whichever comes first. A span left empty no longer counts.</p>
+        <TextField label="Why" value={why} onInput={setWhy} maxLength={200} />
+        <div class="bench-presets">
+          {reasons.map((reason) => (
+            <Button key={reason} size="greasy" pressed={why === reason} onPress={() => setWhy(reason)}>
+              {reason}
+            </Button>
+          ))}
+        </div>
+        <p class="small">Or spans of your own, whichever comes first. A span left empty no longer counts.</p>
         <NumberField
           label="Rides from now"
           typed={fields.rides}
@@ -121,14 +132,6 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
           onTyped={(text) => set({ days: text })}
           error={wrong('days')}
         />
-        <TextField label="Why" value={why} onInput={setWhy} maxLength={200} />
-        <div class="bench-presets">
-          {reasons.map((reason) => (
-            <Button key={reason} size="greasy" pressed={why === reason} onPress={() => setWhy(reason)}>
-              {reason}
-            </Button>
-          ))}
-        </div>
       </div>
     </Sheet>
   );

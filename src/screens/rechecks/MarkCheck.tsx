@@ -6,7 +6,6 @@ import { Sheet } from '../../controls/Sheet.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { Acts } from '../bench/Acts.tsx';
-import { SaveLine } from '../bench/SaveLine.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
 import { Tile } from '../bench/Tile.tsx';
@@ -93,23 +92,26 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
           title={moved ? 'Logged. Now make it afresh' : 'It has turned'}
           onClose={() => (moved ? onAnswered(moved) : setAsking(false))}
           actions={
-            <>
-              <SaveLine save={save} />
-              {moved ? (
-                <>
+            <Acts
+              save={save}
+              main={
+                moved ? (
                   <Button kind="main" size="greasy" icon="bolt" href={hrefOf({ at: 'joint', jointId })}>
                     To the joint
                   </Button>
-                  <Button size="greasy" wide onPress={() => onAnswered(moved)}>
-                    Go on, make it later
+                ) : (
+                  <Button kind="main" size="greasy" icon="pencil" onPress={() => void tell('turned')}>
+                    Log that it has turned
                   </Button>
-                </>
-              ) : (
-                <Button kind="main" size="greasy" icon="pencil" onPress={() => void tell('turned')}>
-                  Log that it has turned
+                )
+              }
+            >
+              {moved && (
+                <Button size="greasy" icon="next" onPress={() => onAnswered(moved)}>
+                  Go on, make it later
                 </Button>
               )}
-            </>
+            </Acts>
           }
         >
           <div class="stack">

@@ -1,13 +1,7 @@
 import { Icon } from '../../controls/Icon.tsx';
-import { type PressureUnit, pressureFromBar, unitLabel } from '../../mechanics/units.ts';
+import type { PressureUnit } from '../../mechanics/units.ts';
+import { atMost } from './atMost.ts';
 import type { SealCeiling } from './tyreOnRim.ts';
-
-/** A limit in another unit is cut off, never rounded up. */
-function atMost(bar: number, unit: PressureUnit): string {
-  const perOne = unit === 'bar' ? 100 : 1;
-  const value = Math.floor(pressureFromBar(bar, unit) * perOne + 1e-6) / perOne;
-  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 2 }).format(value)} ${unitLabel[unit]}`;
-}
 
 /** The most it may see, and who says so. */
 export function Ceiling({ ceiling, unit }: { ceiling: SealCeiling; unit: PressureUnit }) {

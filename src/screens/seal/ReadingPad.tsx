@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Filters } from '../../controls/Filters.tsx';
@@ -8,9 +7,10 @@ import { TextField } from '../../controls/TextField.tsx';
 import { spanShort } from '../../controls/timeLeft.ts';
 import type { Reading, Settings } from '../../journal/entries.ts';
 import { type PressureUnit, pressureBar, type TemperatureUnit, unitLabel } from '../../mechanics/units.ts';
-import { Acts } from '../bench/Acts.tsx';
+import { SaveLine } from '../bench/SaveLine.tsx';
 import type { SaveState } from '../door.tsx';
-import { LookAgainSheet } from './LookAgainSheet.tsx';
+import { atMost } from './atMost.ts';
+import { LookAgainChoice } from './LookAgainChoice.tsx';
 import { readingTyped, type SealDraft } from './sealDraft.ts';
 
 const PRESSURES: readonly PressureUnit[] = ['bar', '[psi]', 'kPa'];
@@ -25,7 +25,6 @@ export interface ReadingPadProps {
   gauges: readonly string[];
   /** The most it may see, bar; a higher figure is said loudly and logged all the same. */
   ceilingBar: number | undefined;
-  ceiling: ComponentChildren;
   /** A pressure must be typed; otherwise it may be left out. */
   needed: boolean;
   save: SaveState;
@@ -33,14 +32,13 @@ export interface ReadingPadProps {
   onClose: () => void;
 }
 
-type Field = 'pressure' | 'temperature' | 'gauge';
+type Field = 'pressure' | 'temperature' | 'gauge' | 'look';
 
 /** A pressure with big keys, how warm it is, and which gauge; and when to look again. */
 export function ReadingPad(props: ReadingPadProps) {
-  const { title, settings, draft, change, gauges, ceilingBar, ceiling, needed, save, onLog, onClose } = props;
+  const { title, settings, draft, change, gauges, ceilingBar, needed, save, onLog, onClose } = props;
   const [field, setField] = useState<Field>('pressure');
   const [lookMs, setLookMs] = useState<number>();
-  const [looking, setLooking] = useState(false);
   const pressureUnit = draft.pressureUnit ?? settings.pressureUnit;
   const temperatureUnit = draft.temperatureUnit ?? settings.temperatureUnit;
   const typed = readingTyped(draft, { pressure: pressureUnit, temperature: temperatureUnit });
@@ -54,82 +52,91 @@ export function ReadingPad(props: ReadingPadProps) {
     if (!typed.ok || !ready || save.is === 'saving') return;
     onLog(pressure ? typed.reading : undefined, lookMs);
   };
-  const tabs = [
-    { value: 'pressure' as const, label: 'Pressure' },
-    {
-      value: 'temperature' as const,
-      label: draft.temperature
-        ? `${draft.below ? '−' : ''}${draft.temperature} ${unitLabel[temperatureUnit]}`
-        : 'Temperature',
-    },
-    { value: 'gauge' as const, label: draft.gauge?.trim() || 'Gauge' },
-  ];
-  const fields = <Filters label="What is typed" tabs={tabs} on={[field]} onToggle={setField} />;
-  const words = pressure ? `Log ${pressure.typed} ${unitLabel[pressure.unit]}` : undefined;
+  const look = (ms: number | undefined) => {
+    setLookMs(ms);
+    setField('pressure');
+  };
+  const shown = (text: string, unit: string, sign = '') => (text ? `${sign}${text} ${unit}` : unit);
+  const fields = (
+    <div class="seal-fields">
+      <Filters<Field>
+        label="What is typed"
+        tabs={[
+          { value: 'pressure', label: shown(draft.pressure, unitLabel[pressureUnit]) },
+          {
+            value: 'temperature',
+            label: shown(draft.temperature, unitLabel[temperatureUnit], draft.below ? '−' : ''),
+          },
+          { value: 'gauge', label: 'Gauge' },
+          {
+            value: 'look',
+            label: lookMs === undefined ? 'Look again' : `In ${spanShort(lookMs)}`,
+          },
+        ]}
+        on={[field]}
+        onToggle={setField}
+      />
+    </div>
+  );
   return (
     <Screen
       title={title}
       route={`pad ${title}`}
       back={onClose}
       actions={
-        <Acts
-          save={save}
-          main={
-            <Button
-              kind="main"
-              size="greasy"
-              icon="check"
-              disabled={!ready}
-              under={lookMs === undefined ? undefined : `and look again in ${spanShort(lookMs)}`}
-              onPress={log}
-            >
-              {words ?? (needed ? 'Type the pressure' : 'Log without a pressure')}
-            </Button>
-          }
-        >
-          <Button size="greasy" icon="hourglass" onPress={() => setLooking(true)}>
-            {lookMs === undefined ? 'Look again in …' : `Look again in ${spanShort(lookMs)}`}
+        <>
+          <SaveLine save={save} />
+          <Button
+            kind="main"
+            size="greasy"
+            icon="check"
+            disabled={!ready}
+            under={lookMs === undefined ? undefined : `and look again in ${spanShort(lookMs)}`}
+            onPress={log}
+          >
+            {pressure
+              ? `Log ${pressure.typed} ${unitLabel[pressure.unit]}`
+              : needed
+                ? 'Type the pressure'
+                : 'Log without a pressure'}
           </Button>
-        </Acts>
+        </>
       }
     >
-      <div class="seal-pad">
-        {field === 'pressure' ? (
-          <Keypad<PressureUnit>
-            key="pressure"
-            label="Pressure"
-            typed={draft.pressure}
-            unit={pressureUnit}
-            units={PRESSURES}
-            onTyped={(text, unit) => change({ pressure: text, pressureUnit: unit })}
-            onDone={log}
-            error={
-              tooHigh
-                ? 'Above what tyre and rim may see. Let air out, then log what happened.'
-                : !typed.ok && typed.wrong === 'pressure'
-                  ? 'Digits, with one comma or point.'
-                  : undefined
-            }
-          >
-            <div>
-              {fields}
-              {ceiling}
-            </div>
-          </Keypad>
-        ) : field === 'temperature' ? (
-          <Keypad<TemperatureUnit>
-            key="temperature"
-            label={draft.below ? 'Temperature, below zero' : 'Temperature'}
-            typed={draft.temperature}
-            unit={temperatureUnit}
-            units={TEMPERATURES}
-            onTyped={(text, unit) => change({ temperature: text, temperatureUnit: unit })}
-            onDone={log}
-          >
-            <div class="stack">
-              {fields}
+      {field === 'pressure' && (
+        <Keypad<PressureUnit>
+          key="pressure"
+          label={
+            ceilingBar === undefined ? 'Pressure' : `Pressure, at most ${atMost(ceilingBar, pressureUnit)}`
+          }
+          typed={draft.pressure}
+          unit={pressureUnit}
+          units={PRESSURES}
+          onTyped={(text, unit) => change({ pressure: text, pressureUnit: unit })}
+          onDone={log}
+          error={
+            tooHigh
+              ? 'Above the limit. Let air out.'
+              : !typed.ok && typed.wrong === 'pressure'
+                ? 'Digits, with one comma or point.'
+                : undefined
+          }
+        >
+          {fields}
+        </Keypad>
+      )}
+      {field === 'temperature' && (
+        <Keypad<TemperatureUnit>
+          key="temperature"
+          label={draft.below ? 'Temperature, below zero' : 'Temperature'}
+          typed={draft.temperature}
+          unit={temperatureUnit}
+          onTyped={(text, unit) => change({ temperature: text, temperatureUnit: unit })}
+          onDone={log}
+        >
+          <div class="stack">
+            <div class="bench-pair">
               <Button
-                wide
                 size="greasy"
                 icon="minus"
                 pressed={draft.below}
@@ -137,43 +144,38 @@ export function ReadingPad(props: ReadingPadProps) {
               >
                 Below zero
               </Button>
+              {TEMPERATURES.filter((unit) => unit !== temperatureUnit).map((unit) => (
+                <Button key={unit} size="greasy" onPress={() => change({ temperatureUnit: unit })}>
+                  {`In ${unitLabel[unit]}`}
+                </Button>
+              ))}
             </div>
-          </Keypad>
-        ) : (
-          <div class="stack">
             {fields}
-            <TextField
-              label="Gauge"
-              hint="Name it, and take the same one each time: two gauges seldom agree."
-              value={draft.gauge ?? ''}
-              onInput={(gauge) => change({ gauge })}
-              maxLength={60}
-            />
-            {gauges.map((gauge) => (
-              <Button key={gauge} wide size="greasy" onPress={() => change({ gauge })}>
-                {gauge}
-              </Button>
-            ))}
           </div>
-        )}
-      </div>
-      {looking && (
-        <LookAgainSheet
-          save={{ is: 'idle' }}
-          onSpan={(ms) => {
-            setLookMs(ms);
-            setLooking(false);
-          }}
-          onNone={
-            lookMs === undefined
-              ? undefined
-              : () => {
-                  setLookMs(undefined);
-                  setLooking(false);
-                }
-          }
-          onClose={() => setLooking(false)}
-        />
+        </Keypad>
+      )}
+      {field === 'gauge' && (
+        <div class="stack">
+          {fields}
+          <TextField
+            label="Gauge"
+            hint="Name it, and take the same one each time: two gauges seldom agree."
+            value={draft.gauge ?? ''}
+            onInput={(gauge) => change({ gauge })}
+            maxLength={60}
+          />
+          {gauges.map((gauge) => (
+            <Button key={gauge} wide size="greasy" onPress={() => change({ gauge })}>
+              {gauge}
+            </Button>
+          ))}
+        </div>
+      )}
+      {field === 'look' && (
+        <div class="stack">
+          {fields}
+          <LookAgainChoice onSpan={look} onNone={lookMs === undefined ? undefined : () => look(undefined)} />
+        </div>
       )}
     </Screen>
   );

@@ -4,8 +4,10 @@ import type { MarkState } from '../../controls/Mark.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import { StepCard } from '../../controls/StepCard.tsx';
 import type { SealRow, WaitRow } from '../../journal/rows.ts';
+import type { Band } from '../../mechanics/band.ts';
 import type { PressureUnit } from '../../mechanics/units.ts';
 import { cautions } from '../../standards/releaseRules.ts';
+import { numberText } from '../quantityText.ts';
 import { Ceiling } from './Ceiling.tsx';
 import type { SealNext } from './sealOrder.ts';
 import { sealTexts, verdictWords } from './sealText.ts';
@@ -17,6 +19,8 @@ export interface SealCardProps {
   marks: SealRow['marks'];
   verdict: SealRow['verdict'];
   ceiling: SealCeiling;
+  /** How much sealant its size suggests, mL, when that is what comes next. */
+  dose: Band | undefined;
   unit: PressureUnit;
   /** The look that is asked for, while one is. */
   wait: WaitRow | undefined;
@@ -32,7 +36,7 @@ function markOf({ next, verdict, wait, nowMs }: SealCardProps): { state: MarkSta
 
 /** The one thing to do next, and the time until the look that is asked for. */
 export function SealCard(props: SealCardProps) {
-  const { bikeName, next, marks, ceiling, unit, wait, nowMs } = props;
+  const { bikeName, next, marks, ceiling, dose, unit, wait, nowMs } = props;
   const text = sealTexts[next];
   const mark = markOf(props);
   const lastSeating = marks.findLast((one) => one.mark === 'seated');
@@ -54,6 +58,12 @@ export function SealCard(props: SealCardProps) {
           <p class="bench-loud">
             <Icon name="warning" sizePx={24} />
             The bead line was uneven. Let it down, wet the bead, seat it again: more pressure is no cure.
+          </p>
+        )}
+        {dose && (
+          <p class="bench-read">
+            {`By its size ${numberText(dose.lo, 0)} to ${numberText(dose.hi, 0)} mL.`}
+            <span class="small"> Fitted to published doses; what the bottle says goes first.</span>
           </p>
         )}
         <Ceiling ceiling={ceiling} unit={unit} />

@@ -37,7 +37,13 @@ export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
 
       <Ruler
         label="Marks"
-        end={marks.length > 0 && <a href={hrefOf({ at: 'history', place: `j:${jointId}` })}>Correct one</a>}
+        end={
+          marks.length > 0 && (
+            <a class="seal-correct" href={hrefOf({ at: 'history', place: `j:${jointId}` })}>
+              Correct one
+            </a>
+          )
+        }
       />
       {marks.length === 0 ? (
         <p class="bench-read seal-none">Nothing marked yet. It begins with the seating.</p>

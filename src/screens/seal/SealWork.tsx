@@ -13,7 +13,6 @@ import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useNow } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
-import { Ceiling } from './Ceiling.tsx';
 import { LookAgainSheet } from './LookAgainSheet.tsx';
 import { LIE_MS } from './lookAgain.ts';
 import { NextMarkExtras } from './NextMarkExtras.tsx';
@@ -98,7 +97,6 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
         draft={{ ...draft, ...(draft.gauge === undefined && gauges[0] ? { gauge: gauges[0] } : {}) }}
         gauges={[...new Set(gauges)].slice(0, 3)}
         ceilingBar={ceiling.ok ? ceiling.ceilingBar : undefined}
-        ceiling={<Ceiling ceiling={ceiling} unit={settings.pressureUnit} />}
         needed={open !== 'let-down' && open !== 'seated'}
         onLog={(reading, lookAgainMs) => {
           const mark = withReading(open, seated, reading);
@@ -164,6 +162,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
         <SealCard
           {...{ next, marks, ceiling, wait, nowMs }}
           bikeName={bike?.name ?? 'Seal'}
+          dose={next === 'sealant' ? sealantHint(parts, sealantIn) : undefined}
           verdict={seal?.verdict}
           unit={settings.pressureUnit}
         />

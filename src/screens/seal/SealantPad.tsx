@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Filters } from '../../controls/Filters.tsx';
+import { Choice } from '../../controls/Choice.tsx';
 import { Screen } from '../../controls/Screen.tsx';
 import { TextField } from '../../controls/TextField.tsx';
 import type { SealMark } from '../../journal/entries.ts';
@@ -14,7 +14,6 @@ import type { SealDraft } from './sealDraft.ts';
 const UNITS: readonly VolumeUnit[] = ['mL', '[foz_us]'];
 /** By what carries it, which is what decides how it dries and what it does to a valve. */
 const KINDS = ['latex, water-borne', 'synthetic', 'fibres in glycol'] as const;
-const OTHER = 'other';
 
 export interface SealantPadProps {
   draft: SealDraft;
@@ -40,22 +39,34 @@ export function SealantPad({ draft, change, hint, refill, save, onSealant, onClo
         back={() => setNaming(false)}
         actions={
           <Button kind="main" size="greasy" icon="check" onPress={() => setNaming(false)}>
-            That one
+            {kind}
           </Button>
         }
       >
-        <TextField
-          label="Kind, as the bottle says it"
-          value={named ? kind : ''}
-          onInput={(sealantKind) => change({ sealantKind })}
-          maxLength={80}
-        />
+        <div class="stack">
+          <Choice
+            label="What carries it"
+            value={named ? undefined : kind}
+            onChoose={(sealantKind) => change({ sealantKind })}
+            options={KINDS.map((value) => ({ value: value as string, label: value }))}
+          />
+          <TextField
+            label="Or in your own words"
+            value={named ? kind : ''}
+            onInput={(sealantKind) => change({ sealantKind })}
+            maxLength={80}
+          />
+        </div>
       </Screen>
     );
   return (
     <NumberPad<VolumeUnit>
       title={refill ? 'Fresh sealant' : 'Sealant'}
-      label="Amount that went in"
+      label={
+        hint
+          ? `Amount; by its size ${inUnit(hint.lo)} to ${inUnit(hint.hi)} ${unitLabel[unit]}`
+          : 'Amount that went in'
+      }
       typed={draft.amount}
       unit={unit}
       units={UNITS}
@@ -64,22 +75,9 @@ export function SealantPad({ draft, change, hint, refill, save, onSealant, onClo
       onLog={(amount) => onSealant({ mark: 'sealant', sealantKind: kind, amount })}
       onClose={onClose}
     >
-      <div class="seal-kind">
-        <Filters
-          label="Kind of sealant"
-          tabs={[
-            ...KINDS.map((value) => ({ value: value as string, label: value })),
-            { value: OTHER, label: named ? kind : 'Another' },
-          ]}
-          on={[named ? OTHER : kind]}
-          onToggle={(value) => (value === OTHER ? setNaming(true) : change({ sealantKind: value }))}
-        />
-        {hint && (
-          <p class="small">
-            {`${refill ? 'A top-up of' : 'For'} this size: ${inUnit(hint.lo)} to ${inUnit(hint.hi)} ${unitLabel[unit]}. Fitted to published doses; the bottle goes first.`}
-          </p>
-        )}
-      </div>
+      <Button wide icon="drop" onPress={() => setNaming(true)}>
+        {kind}
+      </Button>
     </NumberPad>
   );
 }

@@ -4,7 +4,7 @@ import { Choice } from '../../controls/Choice.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import { Toggle } from '../../controls/Toggle.tsx';
 import type { SealMark } from '../../journal/entries.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { Acts } from '../bench/Acts.tsx';
 import type { SaveState } from '../door.tsx';
 
 export type Seated = Extract<SealMark, { mark: 'seated' }>;
@@ -30,21 +30,24 @@ export function SeatedSheet({ sealantIn, save, onSeated, onClose }: SeatedSheetP
       title="On its seats"
       onClose={onClose}
       actions={
-        <>
-          <SaveLine save={save} />
-          <Button
-            kind="main"
-            size="greasy"
-            icon="scale"
-            disabled={!beadLine}
-            onPress={() => tell('pressure')}
-          >
-            {beadLine ? 'And the pressure' : 'Look at the bead line first'}
-          </Button>
-          <Button size="greasy" wide disabled={!beadLine} onPress={() => tell('log')}>
+        <Acts
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="scale"
+              disabled={!beadLine}
+              onPress={() => tell('pressure')}
+            >
+              {beadLine ? 'Type the pressure' : 'Look at the bead line'}
+            </Button>
+          }
+        >
+          <Button size="greasy" icon="pencil" disabled={!beadLine} onPress={() => tell('log')}>
             Log without a pressure
           </Button>
-        </>
+        </Acts>
       }
     >
       <Choice<Seated['beadLine']>
