@@ -73,7 +73,9 @@ async function axeFinds(): Promise<string[]> {
       axe: { run(options: object): Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }> };
     };
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const { violations } = await engine.run({ runOnly: { type: 'tag', values: tags } });
+    // What lies half under the foot of a screen can be scrolled up; target sizes are measured below, whole.
+    const rules = { 'target-size': { enabled: false } };
+    const { violations } = await engine.run({ runOnly: { type: 'tag', values: tags }, rules });
     return violations.map(
       ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
     );
@@ -120,14 +122,15 @@ test('the contrast formula gives 21 for black on white and 4.54 for #767676 on w
 });
 
 describe('at the bench', () => {
+  /** Step by step to the first one with bolts to count. */
   const torqueStep = async () => {
-    await goTo('#/plan/demo-magpie');
-    await page
-      .getByRole('link', { name: /Chainring on spider/ })
-      .or(page.getByRole('button', { name: /Chainring on spider.*[Tt]orque/ }))
-      .last()
-      .click();
-    await page.getByRole('button', { name: /Bolt tight/ }).waitFor();
+    await goTo('#/home');
+    await goTo('#/bench/demo-magpie');
+    const count = page.getByRole('button', { name: /Bolt tight/ });
+    for (let at = 0; at < 40 && !(await count.isVisible()); at += 1) {
+      await page.getByRole('button', { name: 'Next', exact: true }).click();
+    }
+    await count.waitFor();
   };
 
   test.each(['light', 'dark'] as const)(
@@ -180,11 +183,15 @@ test('every target on every screen is 24 by 24 px or more (WCAG 2.2 SC 2.5.8)', 
     await goTo(hash);
     const here = await page.evaluate(() =>
       [...document.querySelectorAll('a, button, select, input, summary')]
-        .filter((target) => (target as HTMLElement).offsetParent !== null)
+        .filter(
+          (target) =>
+            (target as HTMLElement).offsetParent !== null && !target.closest('[aria-hidden="true"]'),
+        )
         .map((target) => ({ target, box: (target.closest('label') ?? target).getBoundingClientRect() }))
         .filter(({ box }) => box.width > 0 && (box.width < 24 || box.height < 24))
         .map(
-          ({ target, box }) => `${target.textContent} ${Math.round(box.width)} × ${Math.round(box.height)}`,
+          ({ target, box }) =>
+            `${target.outerHTML.slice(0, 90)} ${Math.round(box.width)} × ${Math.round(box.height)}`,
         ),
     );
     small.push(...here.map((text) => `${name}: ${text}`));
