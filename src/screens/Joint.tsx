@@ -25,6 +25,7 @@ import { asItReads, torqueTimes } from './joint/torqueTimes.ts';
 import { quantityText } from './quantityText.ts';
 import { hrefOf } from './route.ts';
 import { Waits } from './Waits.tsx';
+import { FiguresFold } from './workings/FiguresFold.tsx';
 
 type Seen = NonNullable<Views['joint']['gives']>;
 
@@ -68,6 +69,7 @@ function Sections({ seen, unit, save }: { seen: Seen; unit: TorqueUnit; save: Sa
       <SaveNotice save={save} />
       <StateStamp joint={joint} />
       <ThreeFigures joint={joint} parts={parts} unit={unit} />
+      <FiguresFold jointId={joint.jointId} />
       {joint.locked && <LockerSection locked={joint.locked} waits={waits} />}
       <OverTime joint={joint} unit={unit} />
       <MadeOf joint={joint} parts={parts} />

@@ -4,6 +4,7 @@ import { Fold } from '../controls/Fold.tsx';
 import { ListRow } from '../controls/ListRow.tsx';
 import type { MarkState } from '../controls/Mark.tsx';
 import { Notice } from '../controls/Notice.tsx';
+import { Ruler } from '../controls/Ruler.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Id, ToolSnapshot } from '../journal/entries.ts';
 import type { ToolRow } from '../journal/rows.ts';
@@ -94,6 +95,13 @@ export function Tools() {
           ))}
         </Fold>
       )}
+      <Ruler label="Beside the tools" />
+      <ListRow
+        icon="scale"
+        title="Every working on its own"
+        detail="Preload, slip, cure, spokes, gears: for figures without a joint"
+        href={hrefOf({ at: 'workings', jointId: 'all' })}
+      />
       {shown === 'new' && <ToolForm unit={unit} onClose={() => setShown(undefined)} />}
       {opened && <ToolSheet tool={opened} unit={unit} onClose={() => setShown(undefined)} />}
     </Screen>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { JointRow } from '../../journal/rows.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../../mechanics/units.ts';
+import { FiguresSheet } from '../workings/FiguresSheet.tsx';
 import { BetweenSheet, betweenWord } from './BetweenSheet.tsx';
 import { Extras } from './Extras.tsx';
 import { LockerSheet } from './LockerSheet.tsx';
@@ -20,7 +21,7 @@ export interface TorqueExtrasProps extends StepProps {
 export function TorqueExtras(props: TorqueExtrasProps) {
   const { view, step, joint, settings, onTool, onLogged, gathered, nm } = props;
   const { draft, change } = gathered;
-  const [open, setOpen] = useState<'tool' | 'between' | 'locker'>();
+  const [open, setOpen] = useState<'tool' | 'between' | 'locker' | 'figures'>();
   const close = () => setOpen(undefined);
   const tool = view.tools.find(({ toolId }) => toolId === draft.toolId);
   const outside = tool && nm ? outsideScale(tool, torqueNm(nm.value, nm.unit)) : false;
@@ -51,6 +52,9 @@ export function TorqueExtras(props: TorqueExtrasProps) {
         <Tile icon="pencil" pressed={draft.marked} onPress={() => change({ marked: !draft.marked })}>
           Paint mark
         </Tile>
+        <Tile icon="scale" onPress={() => setOpen('figures')}>
+          Worked out
+        </Tile>
       </Extras>
       {open === 'tool' && (
         <ToolSheet
@@ -66,6 +70,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
       {open === 'between' && (
         <BetweenSheet between={draft.between} onBetween={(between) => change({ between })} onClose={close} />
       )}
+      {open === 'figures' && <FiguresSheet jointId={joint.jointId} toolId={draft.toolId} onClose={close} />}
       {open === 'locker' && (
         <LockerSheet
           {...{ step, joint, gathered }}

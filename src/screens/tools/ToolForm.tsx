@@ -3,10 +3,12 @@ import { Button } from '../../controls/Button.tsx';
 import { Choice } from '../../controls/Choice.tsx';
 import { DateTimeField } from '../../controls/DateTimeField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import { TextField } from '../../controls/TextField.tsx';
 import type { ToolRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
+import { toolClasses } from '../../standards/toolClasses.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
@@ -80,6 +82,23 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
           onTyped={(max) => change({ max })}
           error={wrong('max')}
         />
+        <SelectField
+          label="Kind of tool"
+          options={[
+            { value: '', label: 'Not said' },
+            ...toolClasses.map((row) => ({ value: row.toolClass, label: row.label })),
+          ]}
+          value={draft.toolClass}
+          onChoose={(toolClass) => change({ toolClass })}
+        />
+        <NumberField
+          label="Square to the hand"
+          hint="From the middle of the square to the mark on the grip. Only an extension needs it."
+          typed={draft.lever}
+          unit="mm"
+          onTyped={(lever) => change({ lever })}
+          error={wrong('lever')}
+        />
         <NumberField
           label="Class, ± per cent"
           hint="As written on its certificate; 4 or 6 is usual."
@@ -110,6 +129,13 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
           typed={draft.everyDays}
           onTyped={(everyDays) => change({ everyDays })}
           error={wrong('everyDays')}
+        />
+        <NumberField
+          label="Uses since its check"
+          hint="Where you count them: after 5000 a check is due (ISO 6789, from memory)."
+          typed={draft.uses}
+          onTyped={(uses) => change({ uses })}
+          error={wrong('uses')}
         />
         <TextField
           label="Note"

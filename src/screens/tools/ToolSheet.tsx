@@ -9,6 +9,7 @@ import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { dayText } from '../dayText.ts';
 import { useLogbook, useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { FoundOutSheet } from './FoundOutSheet.tsx';
 import { ToolForm } from './ToolForm.tsx';
 import { scaleText, toolState, toolStateWords } from './toolState.ts';
 
@@ -28,7 +29,7 @@ export interface ToolSheetProps {
 export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
   const logbook = useLogbook();
   const { run, save, clear } = useRun();
-  const [asks, setAsks] = useState<'edit' | 'away'>();
+  const [asks, setAsks] = useState<'edit' | 'away' | 'found-out'>();
   const {
     toolId,
     name,
@@ -59,6 +60,8 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
       />
     );
   }
+  if (asks === 'found-out') return <FoundOutSheet tool={tool} onClose={() => setAsks(undefined)} />;
+  const wrongSince = tool.foundOut && tool.foundOut.atMs > (lastCheckMs ?? 0) ? tool.foundOut : undefined;
   const dropped = () =>
     run({ type: 'describe-tool', toolId, droppedAtMs: nowMs }, { undo: `${name}: dropped today` });
   const checked = () =>
@@ -80,6 +83,11 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
             `. Last check ${dayText(lastCheckMs)}, ${bases[checkBasis]}; every ${checkEveryDays} days.`}
         </p>
         {note && <p>{note}</p>}
+        {wrongSince && (
+          <Notice kind="caution" title={`Found to show wrong on ${dayText(wrongSince.atMs)}`}>
+            {wrongSince.why}
+          </Notice>
+        )}
         {state === 'dropped' && (
           <Notice kind="caution" title="It fell after its last check">
             A click or beam may read differently since. What it tightened before stands as it was.
@@ -91,6 +99,11 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
         <Button wide icon="scale" under="With a weight on an arm" onPress={checked}>
           Checked at the bench today
         </Button>
+        {!wrongSince && (
+          <Button wide icon="stop" under="Its joints are done again" onPress={() => setAsks('found-out')}>
+            It showed wrong
+          </Button>
+        )}
         <Button wide icon="pencil" onPress={() => setAsks('edit')}>
           Edit
         </Button>

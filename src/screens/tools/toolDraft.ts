@@ -1,8 +1,11 @@
 import type { ToolAbout } from '../../journal/entries.ts';
 import type { ToolRow } from '../../journal/rows.ts';
 import { parseNumber, parseTyped } from '../../mechanics/quantity.ts';
-import { type TorqueUnit, torqueFromNm, torqueNm } from '../../mechanics/units.ts';
+import { convert, type LengthUnit, type TorqueUnit, torqueFromNm, torqueNm } from '../../mechanics/units.ts';
+import type { ToolClass } from '../../standards/toolClasses.ts';
 import { torqueUnits } from '../joint/jointDraft.ts';
+
+const leverUnits: readonly LengthUnit[] = ['mm', 'cm', '[in_i]'];
 
 /** A tool as it is being typed. */
 export interface ToolDraft {
@@ -15,11 +18,16 @@ export interface ToolDraft {
   lastCheckMs?: number | undefined;
   checkBasis: NonNullable<ToolAbout['checkBasis']>;
   everyDays: string;
+  /** Kind of tool; '' is not said. */
+  toolClass: ToolClass | '';
+  lever: string;
+  uses: string;
   note: string;
 }
 
 export const emptyTool = (unit: TorqueUnit): ToolDraft => ({
   ...{ name: '', min: '', max: '', unit, tolerance: '', checkBasis: 'unknown', everyDays: '', note: '' },
+  ...{ toolClass: '', lever: '', uses: '' },
 });
 
 /** At most four decimals: enough to bring every typed figure back after its way through N·m. */
@@ -37,11 +45,15 @@ export function draftOfTool(tool: ToolRow, unit: TorqueUnit): ToolDraft {
     ...(tool.lastCheckMs === undefined ? {} : { lastCheckMs: tool.lastCheckMs }),
     checkBasis: tool.checkBasis ?? 'unknown',
     everyDays: figure(tool.checkEveryDays),
+    toolClass: tool.toolClass ?? '',
+    // With its unit, so that it reads back as it was whatever the field begins with.
+    lever: tool.lever ? `${figure(convert(tool.lever.value, tool.lever.unit, 'mm'))} mm` : '',
+    uses: figure(tool.cyclesSinceCheck),
     note: tool.note ?? '',
   };
 }
 
-export type ToolField = 'min' | 'max' | 'tolerance' | 'everyDays';
+export type ToolField = 'min' | 'max' | 'tolerance' | 'everyDays' | 'lever' | 'uses';
 export type ReadTool = { ok: true; about: ToolAbout } | { ok: false; wrong: ToolField; sentence: string };
 
 const asked: Record<ToolField, string> = {
@@ -49,6 +61,8 @@ const asked: Record<ToolField, string> = {
   max: 'Type the highest torque in digits, or leave it empty.',
   tolerance: 'Type the per cent in digits, or leave it empty.',
   everyDays: 'Type the days in digits, or leave it empty.',
+  lever: 'Type the length in digits, or leave it empty.',
+  uses: 'Type the count in digits, or leave it empty.',
 };
 
 function bare(text: string): number | undefined | 'wrong' {
@@ -67,11 +81,14 @@ export function readTool(draft: ToolDraft): ReadTool {
     const read = parseTyped(text, torqueUnits, draft.unit);
     return read.ok ? torqueNm(read.quantity.value, read.quantity.unit) : 'wrong';
   };
+  const lever = draft.lever.trim() === '' ? undefined : parseTyped(draft.lever, leverUnits, 'mm');
   const read = {
     min: torque(draft.min),
     max: torque(draft.max),
     tolerance: bare(draft.tolerance),
     everyDays: bare(draft.everyDays),
+    lever: lever && !lever.ok ? ('wrong' as const) : undefined,
+    uses: bare(draft.uses),
   };
   for (const field of Object.keys(read) as ToolField[]) {
     if (read[field] === 'wrong') return { ok: false, wrong: field, sentence: asked[field] };
@@ -87,6 +104,9 @@ export function readTool(draft: ToolDraft): ReadTool {
       ...known('tolerancePercent', read.tolerance),
       ...known('lastCheckMs', draft.lastCheckMs),
       ...known('checkEveryDays', read.everyDays),
+      ...known('cyclesSinceCheck', read.uses),
+      ...(draft.toolClass ? { toolClass: draft.toolClass } : {}),
+      ...(lever?.ok ? { lever: lever.quantity } : {}),
       checkBasis: draft.checkBasis,
       ...(draft.note.trim() ? { note: draft.note.trim() } : {}),
     },

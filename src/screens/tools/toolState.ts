@@ -25,11 +25,13 @@ export function toolState(
     droppedAtMs,
     lastCheckMs,
     checkEveryDays = USUAL_DAYS,
-  }: Pick<ToolRow, 'droppedAtMs' | 'lastCheckMs' | 'checkEveryDays'>,
+    foundOut,
+  }: Pick<ToolRow, 'droppedAtMs' | 'lastCheckMs' | 'checkEveryDays' | 'foundOut'>,
   atMs: number,
 ): ToolSnapshot['state'] {
   if (droppedAtMs && droppedAtMs > (lastCheckMs ?? 0)) return 'dropped';
   if (lastCheckMs === undefined) return 'never-checked';
+  if (foundOut && foundOut.atMs > lastCheckMs) return 'check-overdue';
   return atMs - lastCheckMs > checkEveryDays * DAY_MS ? 'check-overdue' : 'checked';
 }
 

@@ -17,7 +17,7 @@ export function AllPage() {
   if (reckoning)
     return <ReckoningForm key={reckoning.id} reckoning={reckoning} onBack={() => setShown(undefined)} />;
   return (
-    <Screen title="Workings" route="workings all" back={hrefOf({ at: 'settings' })} waits={<Waits />}>
+    <Screen title="Workings" route="workings all" back={hrefOf({ at: 'tools' })} waits={<Waits />}>
       <p>For figures without a joint. Nothing typed here enters the logbook.</p>
       {groups.map((group) => (
         <section key={group}>

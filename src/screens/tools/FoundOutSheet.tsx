@@ -1,0 +1,59 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Sheet } from '../../controls/Sheet.tsx';
+import type { EntryOf } from '../../journal/entries.ts';
+import type { ToolRow } from '../../journal/rows.ts';
+import { AskSheet } from '../bike/AskSheet.tsx';
+import { useRun } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+
+type SetRecheck = EntryOf<'recheck-set'>;
+
+/** A tool that showed wrong: why, and then the joints it was the last on, each to be done again. */
+export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () => void }) {
+  const { run, save } = useRun();
+  const [set, setSet] = useState<SetRecheck[]>();
+  if (!set)
+    return (
+      <AskSheet
+        title={`It showed wrong: ${tool.name}`}
+        label="How it was found out"
+        offers={['Read against a weight on an arm', 'Did not click', 'The laboratory says so']}
+        act="Send its joints back"
+        save={save}
+        onWords={async (why) => {
+          const command = { type: 'find-tool-out', toolId: tool.toolId, why } as const;
+          const entries = await run(command, { undo: `${tool.name} showed wrong` });
+          if (entries) setSet(entries.filter((entry) => entry.type === 'recheck-set'));
+        }}
+        onClose={onClose}
+      />
+    );
+  return (
+    <Sheet
+      open
+      title={set.length === 1 ? 'One joint is to be done again' : `${set.length} joints are to be done again`}
+      onClose={onClose}
+      actions={
+        <Button wide icon="check" onPress={onClose}>
+          Seen
+        </Button>
+      }
+    >
+      {set.length === 0 ? (
+        <p>No joint got its last torque from it since it was last known to show right.</p>
+      ) : (
+        set.map(({ recheckId, title, bikeId }) => (
+          <ListRow
+            key={recheckId}
+            title={title}
+            state="due"
+            stateWord="Before the next ride"
+            href={hrefOf({ at: 'rechecks', bikeId })}
+          />
+        ))
+      )}
+    </Sheet>
+  );
+}
