@@ -20,9 +20,7 @@ function workOn({ state, applied, fasteners, targets }: JointRow, { zone, by }: 
   if (!applied) {
     const wanted = fasteners.length > 0 || targets.some(({ torque }) => torque);
     return [
-      wanted
-        ? loud('Work done', 'no torque on record')
-        : field('Work done', 'put together, nothing to tighten'),
+      wanted ? loud('Work done', 'no torque on record') : field('Work done', 'no torque is wanted here'),
     ];
   }
   const { applied: torque, bolts, passes, tool, marked, atMs } = applied;

@@ -46,10 +46,11 @@ const everything: Narrowing = { sought: '' };
 /** Everything that was written down about a bike, a part, a joint or a tool, newest first. */
 export function History({ place }: { place: string }) {
   const { name, back } = useSubject(place);
-  const { lines, whole, reading, failed, more } = usePages(place);
+  const [narrowing, setNarrowing] = useState(everything);
+  const narrowed = JSON.stringify(narrowing) !== JSON.stringify(everything);
+  const { lines, whole, reading, failed, more } = usePages(place, narrowed);
   const entries = useMemo(() => lines.map(({ entry }) => entry), [lines]);
   const names = useNames(entries);
-  const [narrowing, setNarrowing] = useState(everything);
   const [openId, setOpenId] = useState<Id>();
   const partsOf = useMemo(() => {
     const made = new Map<Id, readonly Id[]>();
@@ -59,15 +60,19 @@ export function History({ place }: { place: string }) {
     }
     return (jointId: Id) => made.get(jointId) ?? [];
   }, [entries]);
+  const told = useMemo(() => new WeakMap<Entry, string>(), [names]);
   const rows = useMemo(() => {
-    const tell = (entry: Entry) => entrySentence(entry, names);
+    const tell = (entry: Entry) => {
+      const before = told.get(entry) ?? entrySentence(entry, names);
+      told.set(entry, before);
+      return before;
+    };
     return byDay(lines.filter((line) => belongs(line, narrowing, partsOf, tell)));
-  }, [lines, narrowing, partsOf, names]);
+  }, [lines, narrowing, partsOf, names, told]);
   const seen = useMemo(() => seenIn(lines), [lines]);
   const open = openId === undefined ? undefined : lines.find(({ entry }) => entry.id === openId);
   // A new function after each page: the list then looks again whether its end is still near.
   const next = useCallback(() => more(), [more, lines]);
-  const narrowed = JSON.stringify(narrowing) !== JSON.stringify(everything);
   const readSoFar = countWords(lines.length, 'entry', 'entries');
   return (
     <Screen

@@ -3,7 +3,7 @@ import type { Entry, Id, Settings } from '../journal/entries.ts';
 import { FIRST_SETTINGS } from '../journal/reducers/settings.ts';
 import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
 import { upcast } from '../journal/upcasts.ts';
-import { type Database, VIEWS_META } from './database.ts';
+import { type Database, type JournalLine, VIEWS_META } from './database.ts';
 
 /** One row by its kind and id. */
 export async function row<K extends RowKind>(db: Database, kind: K, id: Id): Promise<RowOf[K] | undefined> {
@@ -113,31 +113,30 @@ export async function history(
 ): Promise<HistoryPage> {
   const tx = db.transaction(['journal', 'views']);
   const index = tx.objectStore('journal').index('places');
-  const range = IDBKeyRange.bound(after?.[0] ?? `${place}:`, `${place};`, false, true);
-  const lines: HistoryLine[] = [];
-  let last: [string, number] | undefined;
-  let cursor = after
-    ? await index.openCursor(range).then(async (open) => {
-        // Stands on the line before; the first line not yet shown is the one behind it.
-        const key =
-          open && (open.key !== after[0] || open.primaryKey < after[1]) ? [after[0], after[1]] : undefined;
-        const at = key && open ? await open.continuePrimaryKey(key[0] as string, key[1] as number) : open;
-        return at && at.key === after[0] && at.primaryKey === after[1] ? at.continue() : at;
-      })
-    : await index.openCursor(range);
-  while (cursor && lines.length < limit) {
-    const { seq, entry } = cursor.value;
-    lines.push({ seq, entry: upcast(entry), fixes: [] });
-    last = [cursor.key, cursor.primaryKey];
-    cursor = await cursor.continue();
-  }
-  const views = tx.objectStore('views');
-  const fixed = await Promise.all(lines.map(({ entry }) => views.get(`fix/${entry.id}`)));
-  fixed.forEach((fix, at) => {
-    const line = lines[at];
-    if (fix?.is === 'fix' && line) line.fixes = fix.fixes;
-  });
-  return cursor && last ? { lines, next: last } : { lines };
+  const prefix = `${place}:`;
+  const placeOf = ({ places }: JournalLine) => places.find((one) => one.startsWith(prefix)) ?? '';
+  // Lines of the very millisecond of the last one come again and are left out; in one lump, since a cursor
+  // costs as much for each line as the lump does for a page.
+  const again = after ? await index.count(after[0]) : 0;
+  const range = IDBKeyRange.bound(after?.[0] ?? prefix, `${place};`, false, true);
+  const found = await index.getAll(range, again + limit + 1);
+  const rest = after ? found.filter((one) => placeOf(one) !== after[0] || one.seq > after[1]) : found;
+  const shown = rest.slice(0, limit);
+  const last = shown.at(-1);
+  if (!last) return { lines: [] };
+  const ids = shown.map(({ entry }) => entry.id).sort();
+  const fixRange = IDBKeyRange.bound(`fix/${ids[0]}`, `fix/${ids.at(-1)}`);
+  const fixes = new Map(
+    (await tx.objectStore('views').getAll(fixRange)).flatMap((fix) =>
+      fix.is === 'fix' ? [[fix.entryId, fix.fixes] as const] : [],
+    ),
+  );
+  const lines = shown.map(({ seq, entry }) => ({
+    seq,
+    entry: upcast(entry),
+    fixes: fixes.get(entry.id) ?? [],
+  }));
+  return rest.length > limit ? { lines, next: [placeOf(last), last.seq] } : { lines };
 }
 
 /** One entry with what became of it. */

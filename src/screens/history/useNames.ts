@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Names, partCalled } from '../../exchange/names.ts';
 import type { Entry, Id } from '../../journal/entries.ts';
 import type { Logbook } from '../../logbook.ts';
@@ -47,6 +47,8 @@ function namesInside(entries: readonly Entry[], table: Table): void {
   }
 }
 
+const countNames = (table: Table): number => Object.values(table).reduce((sum, names) => sum + names.size, 0);
+
 /** What is named in entries and on rows, read once each and kept while the screen is open. */
 export function useNames(
   entries: readonly Entry[],
@@ -56,12 +58,22 @@ export function useNames(
   const table = useMemo(emptyTable, []);
   const [beat, setBeat] = useState(0);
   const asked = useMemo(() => new Set<string>(), []);
+  const looked = useMemo(() => new WeakSet<Entry>(), []);
+  const alive = useRef(true);
+  useEffect(
+    () => () => {
+      alive.current = false;
+    },
+    [],
+  );
   const parts = more.parts?.join() ?? '';
   const bikes = more.bikes?.join() ?? '';
   useEffect(() => {
-    let current = true;
     const read = async () => {
-      const abouts = entries.map(entryAbout);
+      const fresh = entries.filter((entry) => !looked.has(entry));
+      for (const entry of fresh) looked.add(entry);
+      const known = countNames(table);
+      const abouts = fresh.map(entryAbout);
       const first = (kind: string, ids: Id[]) =>
         ids.filter((id) => id !== '' && !asked.has(`${kind}${id}`) && asked.add(`${kind}${id}`));
       const newBikes = first('b', [
@@ -89,14 +101,12 @@ export function useNames(
             if (seen) table.joint.set(jointId, seen.joint.name);
           }),
       ]);
-      namesInside(entries, table);
-      if (current) setBeat((old) => old + 1);
+      namesInside(fresh, table);
+      // Only new names make sentences read differently.
+      if (countNames(table) !== known && alive.current) setBeat((old) => old + 1);
     };
     // Without a name the sentence says so; the entry itself is there.
     read().catch(() => undefined);
-    return () => {
-      current = false;
-    };
   }, [logbook, entries, parts, bikes]);
   return useMemo(() => {
     const look = (kind: Kind) => (id: Id) => table[kind].get(id);

@@ -3,6 +3,8 @@ import type { HistoryLine } from '../../logbook.ts';
 import { useLogbook } from '../door.tsx';
 
 const PAGE = 120;
+/** A page while words or parts are looked for: few readings, yet the screen stays awake between them. */
+const SEARCH_PAGE = 1000;
 
 export interface Pages {
   lines: HistoryLine[];
@@ -17,8 +19,9 @@ export interface Pages {
 /**
  * A history page by page, newest first. After a commit what was read is read again, so that a correction
  * shows at once.
+ * @param searching most lines will not be shown, so that more are read at a time
  */
-export function usePages(place: string): Pages {
+export function usePages(place: string, searching: boolean): Pages {
   const logbook = useLogbook();
   const [lines, setLines] = useState<HistoryLine[]>([]);
   const [next, setNext] = useState<[string, number] | 'start' | 'end'>('start');
@@ -69,7 +72,7 @@ export function usePages(place: string): Pages {
   }, [logbook, read]);
 
   const more = useCallback(() => {
-    if (!reading.current && Array.isArray(next)) void read(next, PAGE);
-  }, [next, read]);
+    if (!reading.current && Array.isArray(next)) void read(next, searching ? SEARCH_PAGE : PAGE);
+  }, [next, read, searching]);
   return { lines, whole: next === 'end', reading: busy, failed, more };
 }

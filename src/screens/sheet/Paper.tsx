@@ -38,7 +38,7 @@ export function Paper({ lines }: { lines: readonly SheetLine[] }) {
         <section key={title ?? at} class="paper-section">
           {title && <h2 class="paper-title">{title}</h2>}
           {blocks.map(({ heading, fields }, index) => (
-            <div class="paper-block" key={index}>
+            <div class={heading ? 'paper-block' : 'paper-block paper-list'} key={index}>
               {heading && <h3 class="paper-heading">{heading}</h3>}
               <dl class="paper-fields">
                 {fields.map(({ label, text, loud }, row) => (
