@@ -8,7 +8,7 @@ import { Screen } from '../controls/Screen.tsx';
 import { WindowedList } from '../controls/WindowedList.tsx';
 import type { StepRow } from '../journal/rows.ts';
 import { SaveLine } from './bench/SaveLine.tsx';
-import { sitAt } from './bench/sitting.ts';
+import { chooseStep, sitAt } from './bench/sitting.ts';
 import { stepMark, stepWords } from './bench/stepWords.ts';
 import { useLogbook, useRun, useView } from './door.tsx';
 import { AddStepSheet } from './plan/AddStepSheet.tsx';
@@ -50,6 +50,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
     if (state === 'open' && bike.openStepId !== stepId && !(await run({ type: 'open-step', stepId }))) return;
     // Chosen here and now, the bench need not ask what became of it.
     sitAt(bikeId, stepId, logbook.now());
+    chooseStep(bikeId, stepId);
     go({ at: 'bench', bikeId });
   };
   const planSteps = () => void run({ type: 'plan-steps', bikeId }, { undo: 'Steps added from the joints' });

@@ -2,8 +2,9 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/Stamp.tsx';
 import { StepCard } from '../../controls/StepCard.tsx';
+import type { AnyUnit, Typed } from '../../mechanics/units.ts';
 import { whenText } from '../dayText.ts';
-import { useRun } from '../door.tsx';
+import { useRun, useView } from '../door.tsx';
 import { quantityText } from '../quantityText.ts';
 import { hrefOf } from '../route.ts';
 import { BenchFrame } from './BenchFrame.tsx';
@@ -15,7 +16,10 @@ import { stepMark, stepWords } from './stepWords.ts';
 import { Tile } from './Tile.tsx';
 
 /** What was logged at the step, in a few lines under the stamp. */
-function logged({ step, joint, view, settings }: StepProps): { word?: string; lines: string[] } {
+function logged(
+  { step, joint, view, settings }: StepProps,
+  measured: Typed<AnyUnit> | undefined,
+): { word?: string; lines: string[] } {
   const when = step.doneAtMs === undefined ? [] : [whenText(step.doneAtMs)];
   const applied = joint?.applied;
   if (step.kind === 'torque' && applied && applied.entryId === step.doneBy) {
@@ -44,7 +48,17 @@ function logged({ step, joint, view, settings }: StepProps): { word?: string; li
       lines: [...when, ...(due === undefined ? [] : [`Leave alone until ${whenText(due)}`])],
     };
   }
+  if (measured) return { word: 'Measured', lines: [quantityText(measured), ...when] };
   return { word: 'Done', lines: when };
+}
+
+/** The measure logged with a step, as it reads after its corrections. */
+function useMeasured(entryId: string | undefined): Typed<AnyUnit> | undefined {
+  const seen = useView('entry', { entryId: entryId ?? '' });
+  const line = seen.is === 'there' ? seen.value : undefined;
+  if (line?.entry.type !== 'step-done') return undefined;
+  const corrected = line.fixes.at(-1)?.becomes?.['measured'] as Typed<AnyUnit> | undefined;
+  return corrected ?? line.entry.measured;
 }
 
 /** A step that is done or skipped: what was logged, the way to correct it, and the way to do it again. */
@@ -55,7 +69,7 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
   const words = stepWords(step.kind);
   const mark = stepMark[step.state];
   const skipped = step.state === 'skipped';
-  const { word, lines } = logged(props);
+  const { word, lines } = logged(props, useMeasured(step.doneBy));
   const place = step.jointId ? `j:${step.jointId}` : `b:${view.bike.bikeId}`;
   const reopen = async (why: string) => {
     const command = { type: 'reopen-step', stepId: step.stepId, why } as const;

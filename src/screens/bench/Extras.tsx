@@ -4,6 +4,7 @@ import { PhotoFull } from '../../controls/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { keepAside } from './keepAside.ts';
 import { NoteSheet } from './NoteSheet.tsx';
 import { ReasonSheet, skipReasons } from './ReasonSheet.tsx';
 import type { Gathered } from './stepDraft.ts';
@@ -28,7 +29,10 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
     alt: `${step.title}, ${index + 1}`,
   }));
   const skip = async (why: string) => {
-    const command = { type: 'skip-step', stepId: step.stepId, why } as const;
+    if (save.is === 'saving') return;
+    const { bikeId, stepId, jointId } = step;
+    if (!(await keepAside(run, gathered, { bikeId, stepId, jointId }))) return;
+    const command = { type: 'skip-step', stepId, why } as const;
     const entries = await run(command, { undo: `Skipped: ${step.title}` });
     if (!entries) return;
     gathered.clear();

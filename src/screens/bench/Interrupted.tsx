@@ -21,15 +21,18 @@ export interface InterruptedProps extends Pick<StepProps, 'step' | 'index' | 'on
 /** After a break nobody trusts a half memory: asks what became of the step that was open. */
 export function Interrupted({ view, step, index, onShow, onLogged, onStep }: InterruptedProps) {
   const { run, save } = useRun();
-  const { draft, change } = useStepDraft(step.stepId, undefined);
+  const gathered = useStepDraft(step.stepId, undefined);
+  const { draft, change } = gathered;
   const words = stepWords(step.kind);
   const ticked = TICKED.includes(step.kind);
   const yes = async () => {
     if (!ticked) return onStep();
     if (save.is === 'saving') return;
-    const command = { type: 'finish-step', stepId: step.stepId } as const;
+    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.said() } as const;
     const entries = await run(command, { undo: `Done: ${step.title}` });
-    if (entries) onLogged(entries);
+    if (!entries) return;
+    gathered.clear();
+    onLogged(entries);
   };
   const anew = () => {
     if (anyCounted(draft)) change(uncounted);

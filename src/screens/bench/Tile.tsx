@@ -1,3 +1,4 @@
+import './Tile.css';
 import type { ComponentChildren } from 'preact';
 import { Icon, type IconName } from '../../controls/Icon.tsx';
 

@@ -9,6 +9,7 @@ import { Interrupted } from './Interrupted.tsx';
 import { LockStep } from './LockStep.tsx';
 import { MeasureStep } from './MeasureStep.tsx';
 import { PlainStep } from './PlainStep.tsx';
+import { takeChosen } from './sitting.ts';
 import { neighbour, type Place, stepAfter, stepInHand } from './stepInHand.ts';
 import type { StepProps } from './stepProps.ts';
 import { TorqueStep } from './TorqueStep.tsx';
@@ -40,7 +41,9 @@ export function Work({ view, settings }: { view: BenchView; settings: Settings }
   const logbook = useLogbook();
   const offerUndo = useContext(UndoSlot);
   const { run } = useRun();
-  const [stepId, setStepId] = useState(() => idAt(steps, stepInHand(steps, bike.openStepId)));
+  const [stepId, setStepId] = useState(
+    () => takeChosen(bike.bikeId) ?? idAt(steps, stepInHand(steps, bike.openStepId)),
+  );
   const [logged, setLogged] = useState<Logged>();
   const [toolId, setToolId] = useState<string>();
 

@@ -50,3 +50,25 @@ export function sitAt(bikeId: string, stepId: string, nowMs: number): void {
     // Not remembered, the next look asks once too often: the safe side.
   }
 }
+
+const chosenKey = (bikeId: string) => `chosen:${bikeId}`;
+
+/** Remembers a step chosen in the plan, for the bench to begin with: also one that is done or skipped. */
+export function chooseStep(bikeId: string, stepId: string): void {
+  try {
+    sessionStorage.setItem(chosenKey(bikeId), stepId);
+  } catch {
+    // Not remembered, the bench begins where work goes on.
+  }
+}
+
+/** The step chosen in the plan; it is given once. */
+export function takeChosen(bikeId: string): string | undefined {
+  try {
+    const stepId = sessionStorage.getItem(chosenKey(bikeId)) ?? undefined;
+    sessionStorage.removeItem(chosenKey(bikeId));
+    return stepId;
+  } catch {
+    return undefined;
+  }
+}

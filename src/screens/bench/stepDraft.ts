@@ -46,6 +46,8 @@ export interface Gathered {
   photoProblem: string | undefined;
   /** Note and photos as a command takes them. */
   said(): { note?: string; photoIds?: string[] };
+  /** After note and photos were logged by themselves; the count stays. */
+  letGo(): void;
   /** After saving. */
   clear(): void;
 }
@@ -80,6 +82,10 @@ export function useStepDraft(stepId: string, toolId: string | undefined): Gather
       ...(draft.note.trim() ? { note: draft.note.trim() } : {}),
       ...(photos.length > 0 ? { photoIds: photos.map(({ photoId }) => photoId) } : {}),
     }),
+    letGo: () => {
+      change({ note: '' });
+      setPhotos([]);
+    },
     clear: () => {
       clearDraft();
       setPhotos([]);
