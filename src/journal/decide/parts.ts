@@ -40,11 +40,34 @@ function jointsHolding(rows: Rows, bikeId: Id, part: PartRow) {
     .filter((joint) => joint.state !== 'apart' && joint.partIds.includes(part.partId));
 }
 
+/** The looks that a part's one-way changes ask for go with it: they end on the bike it leaves and begin on the next. */
+function inspectionsMoved(rows: Rows, part: PartRow, to: Id | undefined, now: Circumstances): EntryBody[] {
+  const from = bikeOfPlace(part.place);
+  const open = from === undefined ? [] : rows.group('recheck', `recheck@${from}`);
+  const ended = open
+    .filter(
+      ({ partId, jointId, kind }) => partId === part.partId && jointId === undefined && kind === 'inspect',
+    )
+    .map(
+      ({ recheckId, bikeId }): EntryBody => ({
+        type: 'recheck-dropped',
+        recheckId,
+        bikeId,
+        why: `${part.name} taken off`,
+      }),
+    );
+  if (to === undefined) return ended;
+  const begun = part.changes.flatMap(({ where, inspection }) =>
+    inspection ? [inspectionOf(rows, part, to, where, inspection, now)] : [],
+  );
+  return [...ended, ...begun];
+}
+
 /**
  * A part is on one bike at most: moving it takes it off the other, and the joints it was in are thereby
  * apart, each with an entry of its own.
  */
-export function movePart(rows: Rows, command: CommandOf<'move-part'>): Ruling {
+export function movePart(rows: Rows, command: CommandOf<'move-part'>, now: Circumstances): Ruling {
   const part = partOf(rows, command.partId);
   const { to } = command;
   if (samePlace(part.place, to)) refuse('same-place', part.name);
@@ -58,6 +81,7 @@ export function movePart(rows: Rows, command: CommandOf<'move-part'>): Ruling {
   return [
     ...joints.flatMap((joint) => apart(rows, joint, `${part.name} taken off`)),
     present({ type: 'part-moved', partId: part.partId, from: part.place, to, why, condition, matters }),
+    ...inspectionsMoved(rows, part, bikeOfPlace(to), now),
   ];
 }
 
@@ -73,11 +97,12 @@ export function changePart(rows: Rows, command: CommandOf<'change-part'>, now: C
   const bikeId = bikeOfPlace(part.place);
   const entries: EntryBody[] = [present({ type: 'part-changed', partId, bikeId, ...change })];
   const { inspection } = change;
-  if (inspection && bikeId !== undefined) {
+  if (inspection) {
+    words(inspection.words, 'words-missing');
     if (inspection.everyDays === undefined && inspection.everyKm === undefined) refuse('limit-missing');
     if (inspection.everyDays !== undefined) positive(inspection.everyDays, 3660);
     if (inspection.everyKm !== undefined) positive(inspection.everyKm, 100_000);
-    entries.push(inspectionOf(rows, part, bikeId, change.where, inspection, now));
+    if (bikeId !== undefined) entries.push(inspectionOf(rows, part, bikeId, change.where, inspection, now));
   }
   return entries;
 }

@@ -99,7 +99,7 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
         hint={
           onBike
             ? 'First after the next ride, then as often as you say here.'
-            : 'It is on no bike now: set the re-check when it is on one.'
+            : 'It is on no bike now: it begins with the first ride of the bike it goes on.'
         }
         on={draft.inspect}
         onToggle={(inspect) => change({ inspect })}
