@@ -15,9 +15,10 @@ import { useLogbook, useView } from './door.tsx';
 import type { Situation } from './fit/acceptCommands.ts';
 import { FindingSheet } from './fit/FindingSheet.tsx';
 import { Findings } from './fit/Findings.tsx';
-import { rowOf } from './fit/findingGroups.ts';
+import { findingGroups, rowOf } from './fit/findingGroups.ts';
 import { pileOf } from './fit/pileOf.ts';
 import { Sets } from './fit/Sets.tsx';
+import { Summary } from './fit/Summary.tsx';
 import { usePileCheck } from './fit/usePileCheck.ts';
 import { WholeBike } from './fit/WholeBike.tsx';
 import { useAllParts } from './part/allParts.ts';
@@ -51,6 +52,7 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
     labels: (all ?? chosen).map(({ label }) => label),
     newId,
   };
+  const groups = check && findingGroups(check, card.findings);
   const faceless = card.parts.every(({ faces = [] }) => faces.length === 0);
   return (
     <>
@@ -70,15 +72,28 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
           </Notice>
         )
       )}
+      {groups && <Summary groups={groups} />}
       <Toggle
         label="The shelf as well"
-        hint={shelf.length === 0 ? 'Nothing lies there.' : `${shelf.length} parts lie there.`}
+        hint={
+          shelf.length === 0
+            ? 'Nothing lies there.'
+            : shelf.length === 1
+              ? 'One part lies there.'
+              : `${shelf.length} parts lie there.`
+        }
         on={withShelf}
         disabled={shelf.length === 0}
         onToggle={setWithShelf}
       />
-      {check && (
-        <Findings check={check} parts={parts} rows={card.findings} joints={card.joints} onOpen={setOpened} />
+      {groups && (
+        <Findings
+          groups={groups}
+          parts={parts}
+          rows={card.findings}
+          joints={card.joints}
+          onOpen={setOpened}
+        />
       )}
       {check && card.parts.length > 0 && (
         <WholeBike bikeId={bikeId} parts={pileOf(card.parts)} check={check} onOpen={setOpened} />

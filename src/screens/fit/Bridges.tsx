@@ -9,11 +9,18 @@ export interface BridgesProps {
   onChoose: (bridgeId: string) => void;
 }
 
+function labelOf(bridges: readonly Bridge[]): string {
+  if (bridges.length === 1) return 'The way over it';
+  return bridges.some(({ reversible }) => reversible)
+    ? 'Ways over it, best first'
+    : 'Ways over it, all for good';
+}
+
 /** The ways over a finding, best first, each with its pieces and what speaks against it. */
 export function Bridges({ bridges, chosen, onChoose }: BridgesProps) {
   return (
     <Choice
-      label={bridges.length === 1 ? 'The way over it' : 'Ways over it, best first'}
+      label={labelOf(bridges)}
       value={chosen}
       options={bridges.map((bridge) => ({
         value: bridge.bridgeId,

@@ -1,8 +1,22 @@
 import { faceKnown } from '../../exchange/faceText.ts';
+import type { Face } from '../../fit/face.ts';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { readingOf } from '../../fit/reading.ts';
 import { faceKinds } from '../../standards/faceKinds.ts';
 import { Facts } from '../part/Facts.tsx';
+import { numberText } from '../quantityText.ts';
+
+/** Sizes nobody measured or read on the part, that follow from the standard it names. */
+function fromStandard(face: Face): string[] {
+  return faceKinds[face.kind].dimensions.flatMap(({ key, label }) => {
+    const reading = readingOf(face, key);
+    if (reading?.from !== 'standard') return [];
+    const unit = key.endsWith('Mm') ? ' mm' : key.endsWith('Bar') ? ' bar' : '';
+    const weak = reading.weak ? ', from memory: measure it' : '';
+    return [`${label} ${numberText(reading.mid, 2)}${unit} (by its standard${weak})`];
+  });
+}
 
 /** Each face of a finding with its part and every figure known of it. */
 export function FaceFacts({ finding, parts }: { finding: Finding; parts: readonly PilePart[] }) {
@@ -10,8 +24,8 @@ export function FaceFacts({ finding, parts }: { finding: Finding; parts: readonl
     const part = parts.find((one) => one.partId === partId);
     const face = part?.faces.find((one) => one.faceId === faceId);
     if (!part || !face) return [];
-    const label = faceKinds[face.kind].label;
-    return [[`${part.name}, ${label}`, faceKnown(face)] as const];
+    const { label } = faceKinds[face.kind];
+    return [[`${part.name}, ${label}`, [faceKnown(face), ...fromStandard(face)].join('\n')] as const];
   });
   return <Facts of={told} />;
 }

@@ -3,6 +3,7 @@ import type { MarkState } from '../../controls/Mark.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import type { FindingRow, JointRow } from '../../journal/rows.ts';
+import { sentenceCase } from '../part/sentenceCase.ts';
 import type { GroupId } from './findingGroups.ts';
 import { bridgeWords, partNames, topicWords } from './fitWords.ts';
 
@@ -30,7 +31,7 @@ export function FindingLine({ finding, group, parts, row, joint, onOpen }: Findi
   const [best] = finding.bridges;
   const mark = marks[group];
   const noted = row && row.outcome !== 'accepted' && group !== 'fits';
-  const built = group === 'fits-with' && joint && `In ${joint.name} already: accept it`;
+  const built = joint && `In ${joint.name} already: accept it`;
   const way = group === 'accepted' ? row?.words : best && bridgeWords(best);
   return (
     <ListRow
@@ -38,7 +39,7 @@ export function FindingLine({ finding, group, parts, row, joint, onOpen }: Findi
       detail={
         <>
           <span class="fit-parts">{partNames(finding, parts).join(' + ')}</span>
-          <span class="fit-because">{finding.because}</span>
+          <span class="fit-because">{sentenceCase(finding.because)}</span>
           {way && <span class="fit-way">{way}</span>}
         </>
       }

@@ -8,6 +8,7 @@ import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import type { FindingRow } from '../../journal/rows.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { sentenceCase } from '../part/sentenceCase.ts';
 import { go, hrefOf } from '../route.ts';
 import { Asks } from './Asks.tsx';
 import { acceptCommands, type Situation } from './acceptCommands.ts';
@@ -33,10 +34,14 @@ function WhyNotOthers({ finding, parts }: Pick<FindingSheetProps, 'finding' | 'p
   ));
 }
 
+/** What comes apart again may stand chosen; a change for good nobody chooses but the mechanic. */
+const offeredFirst = ({ bridges: [best] }: Finding): string | undefined =>
+  best?.reversible ? best.bridgeId : undefined;
+
 /** One finding in full: the faces and their sizes, the rule behind it, and what can be done. */
 export function FindingSheet({ finding, parts, row, situation, onClose }: FindingSheetProps) {
   const { runAll, save } = useRunAll();
-  const [chosen, setChosen] = useState(finding.bridges[0]?.bridgeId);
+  const [chosen, setChosen] = useState(() => offeredFirst(finding));
   const { findingId, topic, outcome, because, bridges, notes } = finding;
   const { bikeId } = situation;
   const title = topicWords(topic);
@@ -83,9 +88,15 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
               icon={oneWay ? 'file' : 'shim'}
               onPress={accept}
               disabled={busy || chosen === undefined}
-              under={oneWay ? 'A step, then the page to sign it' : 'Parts, joint and steps are written down'}
+              under={
+                chosen === undefined
+                  ? 'Choose one above'
+                  : oneWay
+                    ? 'A step, then the page to sign it'
+                    : 'Parts, joint and steps are written down'
+              }
             >
-              {oneWay ? 'Plan this change' : 'Accept this way'}
+              {chosen === undefined || oneWay ? 'Plan the change' : 'Accept this way'}
             </Button>
           )}
           {notable && (
@@ -98,7 +109,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
     >
       <div class="stack">
         <SaveNotice save={save} />
-        <p class="fit-said">{because}</p>
+        <p class="fit-said">{sentenceCase(because)}</p>
         {row && (
           <Notice kind="note" title={accepted ? 'Accepted' : 'Noted as open'}>
             {row.words}

@@ -1,4 +1,5 @@
 import { Button } from '../../controls/Button.tsx';
+import { CaliperDrawing } from '../../controls/CaliperDrawing.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
@@ -35,7 +36,12 @@ function SizeField({ face, row, size, onSize }: SizeFieldProps) {
     <>
       <NumberField
         label={sentenceCase(row.label)}
-        hint={row.how}
+        hint={
+          <span class="caliper-hint">
+            <CaliperDrawing face={face.kind} dimension={row.key} />
+            <span>{row.how}</span>
+          </span>
+        }
         typed={size.typed}
         {...(size.unit ? { unit: size.unit } : {})}
         units={units}
