@@ -1,0 +1,100 @@
+import { expect, test } from 'vitest';
+import { entrySentence } from '../../../src/exchange/entrySentence.ts';
+import type { Entry } from '../../../src/journal/entries.ts';
+import {
+  correctableOf,
+  draftAt,
+  isAnswered,
+  readCorrection,
+} from '../../../src/screens/history/correctable.ts';
+import { belongs, byDay, isLate, readsNow } from '../../../src/screens/history/timeline.ts';
+import { entryOf, entryTypes, names } from '../exchange/everyEntry.ts';
+
+const line = (entry: Entry, fixes: { reason: string; becomes: Record<string, unknown> | null }[] = []) => ({
+  seq: 1,
+  entry,
+  fixes: fixes.map((fix) => ({ by: 'e9', atMs: 0, undo: false, ...fix })),
+});
+const tell = (entry: Entry) => entrySentence(entry, names);
+const partsOf = (jointId: string) => (jointId === 'j1' ? ['p1', 'p2'] : []);
+
+// IANA time zone database: at 23:30 UTC it is already the next day in Berlin, and not yet in Santiago.
+test('a day is that of the zone an entry was written in', () => {
+  const atMs = Date.UTC(2026, 4, 3, 23, 30);
+  const zones = ['Europe/Berlin', 'Europe/Berlin', 'America/Santiago'];
+  const rows = byDay(zones.map((zone) => line({ ...entryOf('note-added'), happenedAtMs: atMs, zone })));
+  expect(rows.map((row) => (row.is === 'day' ? row.day : 'entry'))).toEqual([
+    '4 May 2026',
+    'entry',
+    'entry',
+    '3 May 2026',
+    'entry',
+  ]);
+});
+
+test.each([
+  [{ sought: '' }, true],
+  [{ sought: 'MAGPIE 5,2' }, true],
+  [{ sought: 'ferry' }, false],
+  [{ sought: '', group: 'joints' }, true],
+  [{ sought: '', group: 'parts' }, false],
+  [{ sought: '', jointId: 'j1' }, true],
+  [{ sought: '', jointId: 'j2' }, false],
+  [{ sought: '', partId: 'p2' }, true],
+  [{ sought: '', partId: 'p9' }, false],
+  [{ sought: '', bikeId: 'b2' }, false],
+] as const)('a torque narrowed to %j is shown: %s', (narrowing, shown) => {
+  expect(belongs(line(entryOf('torque-applied')), narrowing, partsOf, tell)).toBe(shown);
+});
+
+test('a corrected entry is found by its old reading, its new one and the reason', () => {
+  const becomes = { applied: { value: 9, unit: 'N.m', typed: '9' } };
+  const fixed = line(entryOf('torque-applied'), [{ reason: 'misread', becomes }]);
+  for (const sought of ['5,2 n·m', '9 n·m', 'misread'])
+    expect(belongs(fixed, { sought }, partsOf, tell)).toBe(true);
+  expect(readsNow(fixed)).toMatchObject(becomes);
+  expect(readsNow(line(entryOf('torque-applied'), [{ reason: 'twice', becomes: null }]))).toBeUndefined();
+});
+
+test('late is what was written well after it happened', () => {
+  expect(isLate({ writtenAtMs: 3_600_000, happenedAtMs: 0 })).toBe(true);
+  expect(isLate({ writtenAtMs: 60_000, happenedAtMs: 0 })).toBe(false);
+});
+
+test('a value inside a mark is corrected without losing the rest of the mark', () => {
+  const entry = entryOf('seal-marked');
+  const read = readCorrection(entry, { 'mark.reading.pressure': { typed: '36', unit: '[psi]' } });
+  expect(read).toEqual({
+    ok: true,
+    becomes: {
+      mark: {
+        mark: 'seated',
+        dry: true,
+        beadLine: 'even',
+        reading: { pressure: { value: 36, unit: '[psi]', typed: '36' } },
+      },
+    },
+  });
+  expect(entry.mark).toMatchObject({ reading: { pressure: { typed: '2,5' } } });
+});
+
+test('what is no number is refused by its field, what was not touched is left out', () => {
+  const entry = entryOf('torque-applied');
+  expect(readCorrection(entry, { applied: { typed: 'five', unit: 'N.m' } })).toEqual({
+    ok: false,
+    field: 'applied',
+    reason: 'not-a-number',
+  });
+  expect(readCorrection(entry, { applied: { typed: '', unit: 'N.m' } })).toMatchObject({ reason: 'empty' });
+  const untouched = Object.fromEntries(
+    correctableOf(entry).map((item) => [item.field, draftAt(entry, item)]),
+  );
+  expect(readCorrection(entry, untouched)).toEqual({ ok: true, becomes: {} });
+});
+
+test.each(entryTypes)('%s is answered by a new entry or has only fields of its own to correct', (type) => {
+  const entry = entryOf(type);
+  const items = correctableOf(entry);
+  if (isAnswered(entry)) expect(items).toEqual([]);
+  for (const item of items) expect(draftAt(entry, item).typed).not.toMatch(/undefined|object/);
+});
