@@ -359,6 +359,18 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
   };
 }
 
+/** The worker's narrow door: what is due, and the right to announce it. It is small, because a worker is. */
+export async function openDue(
+  now: () => number = Date.now,
+): Promise<Pick<Logbook, 'claimDue' | 'close'> & { overdue(): Promise<number> }> {
+  const db = await openDatabase('pinchbolt', { onNewer() {}, onBlocked() {}, onLost() {} });
+  return {
+    claimDue: () => claimDue(db, now()),
+    overdue: async () => (await stored.due(db, now())).length,
+    close: () => db.close(),
+  };
+}
+
 /** RFC 9562 UUID, version 7: sorts by creation and needs nobody to hand it out. */
 function newId(): Id {
   return v7();

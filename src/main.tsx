@@ -1,16 +1,20 @@
 import { render } from 'preact';
 import { type LogbookState, openLogbook } from './logbook.ts';
-import { App, type Beside } from './screens/App.tsx';
+import { App, type Beside, preload } from './screens/App.tsx';
 import { Closed } from './screens/Closed.tsx';
+import { routeOf } from './screens/route.ts';
 
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
   const place = document.getElementById('app');
   if (!place) throw new Error('the page has no place for the app');
+  // What fails to load here is asked for again, and said, by the app itself.
+  const screen = preload(routeOf(location.hash)).catch(() => {});
   // A long opening, such as views folded anew after an update, is said before there is a logbook to draw.
   const opening = (state: LogbookState) => render(<Closed state={state} />, place);
   const logbook = await openLogbook({ loadWriter: () => import('./store/writer.ts'), onState: opening });
   const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
+  await screen;
   draw({});
   const { runBeside } = await import('./beside.ts');
   runBeside(logbook, draw);

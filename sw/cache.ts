@@ -44,19 +44,31 @@ export function respond(sw: ServiceWorkerGlobalScope, event: FetchEvent): void {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== sw.location.origin) return;
-  if (request.mode === 'navigate') {
-    event.respondWith(fromCache(url.pathname === '/' ? '/index.html' : url.pathname, '/index.html', request));
-    // With the first page of a new session no page of an older version is left.
-    event.waitUntil(dropOlder(sw));
+  if (request.mode !== 'navigate') {
+    event.respondWith(shipped(url.pathname, request));
     return;
   }
-  event.respondWith(fromCache(url.pathname, undefined, request));
+  const page = url.pathname === '/' ? '/index.html' : url.pathname;
+  const answer = shipped(page, request, '/index.html');
+  event.respondWith(answer);
+  // With the first page of a new session no page of an older version is left; the answer goes first.
+  event.waitUntil(answer.then(() => dropOlder(sw)));
 }
 
-async function fromCache(path: string, otherwise: string | undefined, request: Request): Promise<Response> {
-  const own = await ownCache();
-  const cache = own === undefined ? undefined : await caches.open(own);
+/** The files of this version, opened once for the life of the worker: every request passes here. */
+let own: Promise<Cache | undefined> | undefined;
+
+function ownFiles(): Promise<Cache | undefined> {
+  own ??= ownCache().then((name) => (name === undefined ? undefined : caches.open(name)));
+  return own;
+}
+
+async function shipped(path: string, request: Request, otherwise?: string): Promise<Response> {
+  const cache = await ownFiles();
   const found =
-    (await cache?.match(path)) ?? (otherwise ? await cache?.match(otherwise) : undefined) ?? (await caches.match(path));
+    (await cache?.match(path)) ??
+    (otherwise === undefined ? undefined : await cache?.match(otherwise)) ??
+    // A page of an older version asks for its own files.
+    (await caches.match(path));
   return found ?? fetch(request);
 }

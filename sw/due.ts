@@ -1,10 +1,10 @@
-import { openLogbook } from '../src/logbook.ts';
+import { openDue } from '../src/logbook.ts';
 import { announceDue } from '../src/reminders/announceDue.ts';
 
 /** Says what fell due. Without leave to show notices nothing is claimed, so that the page can still say it. */
 export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
   if (!('Notification' in sw) || Notification.permission !== 'granted') return;
-  const logbook = await openLogbook();
+  const logbook = await openDue();
   try {
     await announceDue(logbook, (notice) =>
       sw.registration.showNotification(notice.title, {
@@ -14,8 +14,8 @@ export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
         data: { href: notice.href },
       }),
     );
-    const { length } = await logbook.read('due', { untilMs: logbook.now() });
-    await (sw.navigator as { setAppBadge?: (count: number) => Promise<void> }).setAppBadge?.(length);
+    const badge = sw.navigator as { setAppBadge?: (count: number) => Promise<void> };
+    await badge.setAppBadge?.(await logbook.overdue());
   } finally {
     logbook.close();
   }

@@ -8,5 +8,7 @@ self.addEventListener('activate', (event) => event.waitUntil(takeOver(self).then
 self.addEventListener('fetch', (event) => respond(self, event));
 self.addEventListener('message', (event) => event.data?.type === 'SKIP_WAITING' && self.skipWaiting());
 self.addEventListener('message', (event) => event.data?.type === 'LOOK' && event.waitUntil(announce(self)));
-self.addEventListener('periodicsync' as 'sync', (event) => (event as ExtendableEvent).waitUntil(announce(self)));
+self.addEventListener('periodicsync' as 'sync', (event) =>
+  (event as ExtendableEvent).waitUntil(announce(self)),
+);
 self.addEventListener('notificationclick', (event) => event.waitUntil(openFrom(self, event)));

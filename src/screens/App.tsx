@@ -43,6 +43,11 @@ const screens: Record<Exclude<Route['at'], 'home'>, Load> = {
 
 const loaded = new Map<string, ScreenComponent>();
 
+/** Asks for a screen before there is a logbook to show in it; both take their time, and neither needs the other. */
+export async function preload({ at }: Route): Promise<void> {
+  if (at !== 'home') loaded.set(at, await screens[at]());
+}
+
 function useScreen(at: Route['at']): ScreenComponent | 'loading' | 'failed' {
   const [, redraw] = useState(0);
   const [failed, setFailed] = useState<string>();

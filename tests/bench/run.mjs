@@ -7,7 +7,7 @@ import { brotliCompressSync } from 'node:zlib';
 import { build, createServer } from 'vite';
 import { findBrowser } from '../browser/findBrowser.mjs';
 
-const BIKES = 200;
+const BIKES = Number(process.env.BENCH_BIKES ?? 200);
 const ENTRIES_EACH = 950;
 const BIG = 10_000;
 const say = (text) => process.stderr.write(`${text}\n`);
@@ -68,8 +68,11 @@ try {
   });
   say(`${lines} entries in the store`);
 
-  await page.evaluate(() => globalThis.seed.taps('pinchbolt', 'b7', 20));
-  const { tapMs, putMs, bytes } = await page.evaluate(() => globalThis.seed.taps('pinchbolt', 'b8', 240));
+  await page.evaluate(() => {
+    location.hash = '#/tools';
+  });
+  await page.evaluate(() => globalThis.seed.taps('pinchbolt', 'b1', 20));
+  const { tapMs, putMs, bytes } = await page.evaluate(() => globalThis.seed.taps('pinchbolt', 'b2', 240));
   out.push(
     result(
       `tap to committed entry, median (${bytes} bytes, ${lines} entries)`,
@@ -108,7 +111,7 @@ try {
   const empties = [];
   for (let at = 0; at < 14; at += 1) {
     const empty = await start('/empty.html', '[data-empty]');
-    const app = await start('/#/bench/b9', '[data-step-usable]');
+    const app = await start('/#/bench/b3', '.bench-acts .button:not(:disabled)');
     if (at < 2) continue;
     empties.push(empty);
     starts.push(app);
