@@ -105,6 +105,8 @@ export type EntryBody =
       bikeId: Id;
       stepId?: Id;
       waitId: Id;
+      /** What the wait is called: the joint's name that day. */
+      title?: string;
       grade: string;
       surface: string;
       primer: boolean;

@@ -2,6 +2,7 @@ import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
+import { UndoPlace } from '../controls/Screen.tsx';
 import { UndoBar } from '../controls/UndoBar.tsx';
 import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
@@ -138,6 +139,9 @@ export function App({ logbook, beside }: AppProps) {
 
   const Screen = useScreen(route.at);
   if (state.is !== 'open') return <Closed state={state} />;
+  const bar = undoable && (
+    <UndoBar text={undoable.words} onUndo={undo} onGone={() => setUndoable(undefined)} />
+  );
   const { at, ...names } = route as Route & Record<string, string>;
   return (
     <Door.Provider value={logbook}>
@@ -148,22 +152,23 @@ export function App({ logbook, beside }: AppProps) {
             {said}
           </Notice>
         )}
-        {Screen === 'failed' ? (
-          <Notice
-            kind="error"
-            title="This page could not be loaded"
-            action={<Button href="#/home">To the start</Button>}
-          >
-            Go to the start and try again. What is recorded is safe.
-          </Notice>
-        ) : Screen === 'loading' ? (
-          <p class="app-loading" role="status">
-            One moment…
-          </p>
-        ) : (
-          <Screen key={JSON.stringify(names)} {...names} />
-        )}
-        {undoable && <UndoBar text={undoable.words} onUndo={undo} onGone={() => setUndoable(undefined)} />}
+        <UndoPlace.Provider value={bar}>
+          {Screen === 'failed' ? (
+            <Notice
+              kind="error"
+              title="This page could not be loaded"
+              action={<Button href="#/home">To the start</Button>}
+            >
+              Go to the start and try again. What is recorded is safe.
+            </Notice>
+          ) : Screen === 'loading' ? (
+            <p class="app-loading" role="status">
+              One moment…
+            </p>
+          ) : (
+            <Screen key={JSON.stringify(names)} {...names} />
+          )}
+        </UndoPlace.Provider>
       </UndoSlot.Provider>
     </Door.Provider>
   );

@@ -21,6 +21,15 @@ export function hasDrafts(): boolean {
   }
 }
 
+/** Lets a draft go that nobody will come back to, as that of a step taken out of the list. */
+export function forgetDraft(key: string): void {
+  try {
+    localStorage.removeItem(PREFIX + key);
+  } catch {
+    // Nothing was mirrored then.
+  }
+}
+
 /**
  * What is being typed, mirrored until it is saved: a killed browser gives it back.
  * @param key names the form and what it is about
@@ -41,12 +50,6 @@ export function useDraft<T>(key: string, first: T): [T, (change: Partial<T>) => 
       }),
     [key],
   );
-  const clear = useCallback(() => {
-    try {
-      localStorage.removeItem(PREFIX + key);
-    } catch {
-      // Nothing was mirrored then.
-    }
-  }, [key]);
+  const clear = useCallback(() => forgetDraft(key), [key]);
   return [draft, change, clear];
 }

@@ -116,13 +116,24 @@ export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now:
     if (step.kind === 'lock' && step.state === 'done') refuse('already-done', step.title);
   }
   if (joint.locked && now.nowMs - joint.locked.atMs < DOUBLE_TAP_MS) refuse('double-tap', joint.name);
-  const { jointId, bikeId, matters } = joint;
+  const { jointId, bikeId, matters, name: title } = joint;
   // A locker put on during a torque step must not finish that step.
   const lockStepId = stepId !== undefined && stepOf(rows, stepId).kind === 'lock' ? stepId : undefined;
   return [
     present({
       type: 'locker-applied',
-      ...{ jointId, bikeId, stepId: lockStepId, waitId: now.newId(), grade, surface, primer, temperature, waitMs },
+      ...{
+        jointId,
+        bikeId,
+        stepId: lockStepId,
+        waitId: now.newId(),
+        title,
+        grade,
+        surface,
+        primer,
+        temperature,
+        waitMs,
+      },
       ...{ note, photoIds, matters },
     }),
   ];

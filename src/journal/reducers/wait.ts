@@ -15,7 +15,7 @@ export function reduceWait(row: WaitRow | undefined, entry: Entry): WaitRow | un
       bikeId: entry.bikeId,
       jointId: entry.jointId,
       waitKind: entry.type === 'wait-started' ? entry.kind : 'cure',
-      title: entry.type === 'wait-started' ? entry.title : entry.grade,
+      title: entry.title ?? ('grade' in entry ? entry.grade : ''),
       startedAtMs: entry.happenedAtMs,
       lastMs: entry.happenedAtMs,
       waitMs: entry.waitMs,

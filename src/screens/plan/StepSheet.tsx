@@ -8,6 +8,7 @@ import { ReasonSheet, reopenReasons, skipReasons } from '../bench/ReasonSheet.ts
 import { SaveLine } from '../bench/SaveLine.tsx';
 import { stepMark, stepWords } from '../bench/stepWords.ts';
 import { useRun } from '../door.tsx';
+import { forgetDraft } from '../draft.ts';
 import { RenameSheet } from './RenameSheet.tsx';
 import { SplitSheet } from './SplitSheet.tsx';
 
@@ -60,7 +61,10 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
         title={`Drop: ${title}`}
         presets={dropReasons}
         act="Drop for this reason"
-        onReason={(why) => void and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`)}
+        onReason={(why) => {
+          forgetDraft(`bench:${stepId}`);
+          void and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`);
+        }}
       />
     );
   if (asking === 'reopen')
