@@ -27,11 +27,13 @@ export function Bridges({ bridges, chosen, onChoose }: BridgesProps) {
         label: bridgeWords(bridge),
         hint: (
           <>
-            {bridge.discouraged.length > 0 && <b class="fit-against">Not advised.</b>}
             {bridgeFacts(bridge).map((words) => (
               <span class="fit-fact" key={words}>
                 {words}
               </span>
+            ))}
+            {bridge.discouraged.map((words) => (
+              <b class="fit-fact" key={words}>{`Against it: ${words}`}</b>
             ))}
           </>
         ),

@@ -5,7 +5,7 @@ import type { PilePart } from '../../fit/pile.ts';
 import type { FindingRow, JointRow } from '../../journal/rows.ts';
 import { sentenceCase } from '../part/sentenceCase.ts';
 import type { GroupId } from './findingGroups.ts';
-import { bridgeWords, partNames, topicWords } from './fitWords.ts';
+import { partNames, topicWords, wayWords } from './fitWords.ts';
 
 const marks: Record<GroupId, { state: MarkState; word: string } | undefined> = {
   'does-not-fit': { state: 'held', word: 'Does not fit' },
@@ -28,11 +28,10 @@ export interface FindingLineProps {
 
 /** One finding as a line of the card: what meets what, what was found, and the best way over it. */
 export function FindingLine({ finding, group, parts, row, joint, onOpen }: FindingLineProps) {
-  const [best] = finding.bridges;
   const mark = marks[group];
   const noted = row && row.outcome !== 'accepted' && group !== 'fits';
   const built = joint && `In ${joint.name} already: accept it`;
-  const way = group === 'accepted' ? row?.words : best && bridgeWords(best);
+  const way = group === 'accepted' ? row?.words : wayWords(finding);
   return (
     <ListRow
       title={topicWords(finding.topic)}

@@ -1,15 +1,19 @@
 import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
 import { Filters } from '../../controls/Filters.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { ListRow } from '../../controls/ListRow.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import type { CompleteSet } from '../../fit/completeSets.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { Facts } from '../part/Facts.tsx';
 import { hrefOf } from '../route.ts';
-import { bridgeWords, topicWords } from './fitWords.ts';
+import { topicWords, wayWords } from './fitWords.ts';
 import { suitWords } from './missingParts.ts';
 import { costWords, slotWords } from './setWords.ts';
+import { takeSet } from './takeSet.ts';
+import { useRunAll } from './useRunAll.ts';
 import { useSets } from './useSets.ts';
 
 export interface SetsProps {
@@ -21,17 +25,22 @@ export interface SetsProps {
   pileKey: string;
 }
 
-function OneSet({ set, onBike }: { set: CompleteSet; onBike: ReadonlySet<string> }) {
+type OneSetProps = Pick<SetsProps, 'bikeId' | 'parts' | 'onBike'> & { set: CompleteSet };
+
+function OneSet({ set, bikeId, parts, onBike }: OneSetProps) {
+  const { runAll, save } = useRunAll();
+  const commands = takeSet(set, { bikeId, parts, onBike });
+  const taken = commands.filter(({ type }) => type === 'move-part').length;
   const between = set.check.findings.filter(({ bridges }) => bridges.length > 0);
   return (
     <>
       <Facts
         of={[
           ...set.filled.map(
-            ({ slot, parts }) =>
+            ({ slot, parts: own }) =>
               [
                 slotWords(slot),
-                parts
+                own
                   .map(({ partId, name }) => (onBike.has(partId) ? name : `${name}, from the shelf`))
                   .join(' + '),
               ] as const,
@@ -39,14 +48,26 @@ function OneSet({ set, onBike }: { set: CompleteSet; onBike: ReadonlySet<string>
           ...set.missing.map((slot) => [slotWords(slot), <b key={slot}>none</b>] as const),
         ]}
       />
-      {between.map(({ findingId, topic, bridges: [best] }) => (
+      {between.map((finding) => (
         <ListRow
-          key={findingId}
-          icon={best?.oneWay ? 'file' : 'shim'}
-          title={topicWords(topic)}
-          detail={best && bridgeWords(best)}
+          key={finding.findingId}
+          icon={finding.outcome === 'one-way-only' ? 'file' : 'shim'}
+          title={topicWords(finding.topic)}
+          detail={wayWords(finding)}
         />
       ))}
+      <SaveNotice save={save} />
+      {taken > 0 && (
+        <div class="bike-acts">
+          <Button
+            icon="shelf"
+            onPress={() => runAll(commands, 'Taken from the shelf')}
+            disabled={save.is === 'saving'}
+          >
+            {taken === 1 ? 'Take its part from the shelf' : `Take its ${taken} parts from the shelf`}
+          </Button>
+        </div>
+      )}
     </>
   );
 }
@@ -71,7 +92,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
   const [best] = found.sets;
   const bare = found.sets.every(({ filled }) => filled.length === 0);
   return (
-    <>
+    <div class="fit-sets">
       <Filters
         label="Among equals"
         tabs={[
@@ -95,7 +116,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
             label={at === 0 ? 'Best set' : `Set ${at + 1}`}
             end={costWords(set)}
           >
-            <OneSet set={set} onBike={onBike} />
+            <OneSet set={set} bikeId={bikeId} parts={parts} onBike={onBike} />
           </Fold>
         ))}
       {!bare && found.toBuy.length > 0 && (
@@ -116,6 +137,6 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
           ))}
         </section>
       )}
-    </>
+    </div>
   );
 }

@@ -2,10 +2,10 @@ import type { AxlePositions, AxleStop } from '../../fit/axlePosition.ts';
 import { numberText } from '../quantityText.ts';
 
 const WIDTH = 360;
-const HEIGHT = 168;
+const HEIGHT = 148;
 const EDGE = 26;
 /** Middle line of the slot, and half its height. */
-const LINE = 84;
+const LINE = 62;
 const HALF = 20;
 
 /** Marks closer than this would be written over each other, px. */

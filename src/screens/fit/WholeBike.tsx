@@ -46,6 +46,9 @@ function Missing({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'>) {
   );
 }
 
+/** Two wheels have one pressure each; more comes of parts that are spare. */
+const PLACES = 2;
+
 function OfTopic({ label, topic, check, parts, onOpen }: { label: string; topic: string } & WholeBikeProps) {
   const own = new Set(parts.map(({ partId }) => partId));
   const found = [...check.findings, ...check.toMeasure, ...check.fitting].filter(
@@ -55,7 +58,10 @@ function OfTopic({ label, topic, check, parts, onOpen }: { label: string; topic:
   return (
     <section>
       <Ruler label={label} />
-      {found.map((finding) => (
+      {found.length > PLACES && (
+        <p class="part-lead">Several parts for one place: what is spare belongs on the shelf.</p>
+      )}
+      {found.slice(0, PLACES).map((finding) => (
         <ListRow
           key={finding.findingId}
           title={finding.because}

@@ -20,9 +20,9 @@ export function wallMm({ adapter, near, far }: Link): number | undefined {
   return one === undefined || other === undefined ? undefined : Math.abs(one - other) / 2;
 }
 
-/** Plain sentences about a bridge: its pieces in order, what each is, what speaks against it. */
+/** Plain sentences about a bridge: its pieces in order, what each is, what else moves. */
 export function bridgeFacts(bridge: Bridge): string[] {
-  const { links, spacers, oneWay, reversible, discouraged } = bridge;
+  const { links, spacers, oneWay, reversible } = bridge;
   const pieces = links.map((link, at) => {
     const wall = wallMm(link);
     const place = links.length > 1 ? `${at + 1} of ${links.length}: ` : '';
@@ -38,6 +38,5 @@ export function bridgeFacts(bridge: Bridge): string[] {
     ...(oneWay?.sideEffects ?? []),
     ...new Set(links.map(({ adapter }) => adapter.caution)),
     ...(oneWay ? [oneWay.caution] : reversible ? [] : ['It does not come out again without harm.']),
-    ...discouraged,
   ];
 }

@@ -1,0 +1,20 @@
+import type { FindingGroup, GroupId } from './findingGroups.ts';
+
+const words: Record<GroupId, (count: number) => string> = {
+  'does-not-fit': (count) => `${count} ${count === 1 ? 'does' : 'do'} not fit`,
+  'one-way-only': (count) => `${count} only by a change for good`,
+  'not-known': (count) => `${count} not known`,
+  'fits-with': (count) => `${count} with something between`,
+  accepted: (count) => `${count} accepted`,
+  fits: (count) => `${count} ${count === 1 ? 'fits' : 'fit'}`,
+};
+
+/** The whole answer in one line, spoken again when it changes. */
+export function Summary({ groups }: { groups: readonly FindingGroup[] }) {
+  if (groups.length === 0) return null;
+  return (
+    <p class="fit-said" role="status">
+      {`${groups.map(({ group, findings }) => words[group](findings.length)).join(', ')}.`}
+    </p>
+  );
+}
