@@ -13,6 +13,7 @@ import type { PartRow } from '../journal/rows.ts';
 import type { Views } from '../logbook.ts';
 import { useLogbook, useView } from './door.tsx';
 import type { Situation } from './fit/acceptCommands.ts';
+import { Faceless } from './fit/Faceless.tsx';
 import { FindingSheet } from './fit/FindingSheet.tsx';
 import { Findings } from './fit/Findings.tsx';
 import { findingGroups, rowOf } from './fit/findingGroups.ts';
@@ -33,14 +34,17 @@ const bridging: readonly string[] = bridgingKinds;
 const keyOf = (parts: readonly PartRow[]): string =>
   parts.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
 
-function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
+function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] }) {
   const { bikeId } = card.bike;
+  // Bike and shelf are read one after the other: for a moment a part that moved is in both.
+  const shelf = onShelf.filter(({ partId }) => !card.parts.some((part) => part.partId === partId));
   const [withShelf, setWithShelf] = useState(false);
   const [opened, setOpened] = useState<Finding>();
   // What goes between others counts from the shelf in any case: it is what a bridge is made of.
   const chosen = [...card.parts, ...shelf.filter(({ kind }) => withShelf || bridging.includes(kind))];
   const key = keyOf(chosen);
   const parts = pileOf(chosen);
+  const onBike = pileOf(card.parts);
   const check = usePileCheck(parts, key);
   const all = useAllParts();
   const { newId } = useLogbook();
@@ -53,10 +57,9 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
     newId,
   };
   const groups = check && findingGroups(check, card.findings);
-  const faceless = card.parts.every(({ faces = [] }) => faces.length === 0);
   return (
     <>
-      {card.parts.length === 0 ? (
+      {card.parts.length === 0 && (
         <Notice
           kind="empty"
           title="No parts on this bike"
@@ -64,13 +67,6 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
         >
           Begin with the frame. Every part that is added is held against those that are there.
         </Notice>
-      ) : (
-        faceless && (
-          <Notice kind="empty" title="No part has a face yet">
-            A face is where a part meets another: a bore, a thread, a clamp. Open a part and write down what
-            is stamped on it or what the caliper says.
-          </Notice>
-        )
       )}
       {groups && <Summary groups={groups} />}
       <Toggle
@@ -95,15 +91,16 @@ function Pile({ card, shelf }: { card: Card; shelf: readonly PartRow[] }) {
           onOpen={setOpened}
         />
       )}
+      <Faceless parts={onBike} />
       {check && card.parts.length > 0 && (
-        <WholeBike bikeId={bikeId} parts={pileOf(card.parts)} check={check} onOpen={setOpened} />
+        <WholeBike bikeId={bikeId} parts={onBike} check={check} onOpen={setOpened} />
       )}
       {check && card.parts.length > 0 && (
         <Fold label="Whole sets" end="with the shelf">
           <Sets
             bikeId={bikeId}
             parts={pileOf([...card.parts, ...shelf])}
-            onBike={new Set(card.parts.map(({ partId }) => partId))}
+            onBike={new Set(onBike.map(({ partId }) => partId))}
             pileKey={keyOf([...card.parts, ...shelf])}
           />
         </Fold>

@@ -1,0 +1,39 @@
+import { Fold } from '../../controls/Fold.tsx';
+import { ListRow } from '../../controls/ListRow.tsx';
+import { Notice } from '../../controls/Notice.tsx';
+import { partKinds } from '../../fit/partKinds.ts';
+import type { PilePart } from '../../fit/pile.ts';
+import { faceKinds } from '../../standards/faceKinds.ts';
+import { Rows } from '../bike/Rows.tsx';
+import { hrefOf } from '../route.ts';
+
+/** Parts that could be held against others if anybody had written down where they meet them. */
+export function Faceless({ parts }: { parts: readonly PilePart[] }) {
+  const bare = parts.filter(({ kind, faces }) => faces.length === 0 && partKinds[kind].faces.length > 0);
+  if (bare.length === 0) return null;
+  return (
+    <>
+      {parts.every(({ faces }) => faces.length === 0) && (
+        <Notice kind="empty" title="No part has a face yet">
+          A face is where a part meets another: a bore, a thread, a clamp. Open a part below and write down
+          what is stamped on it or what the caliper says.
+        </Notice>
+      )}
+      <Fold label="Without a face" end={bare.length} open>
+        <Rows
+          label="Parts without a face"
+          of={bare}
+          keyOf={({ partId }) => partId}
+          draw={({ partId, name, kind }) => (
+            <ListRow
+              icon="caliper"
+              title={name}
+              detail={partKinds[kind].faces.map((face) => faceKinds[face].label).join('; ')}
+              href={hrefOf({ at: 'edit-part', partId })}
+            />
+          )}
+        />
+      </Fold>
+    </>
+  );
+}
