@@ -268,8 +268,8 @@ export async function ferry(pen: DemoPen): Promise<void> {
   await pen.write({
     type: 'apply-locker',
     jointId: id('f-j-rotor-2'),
-    grade: 'medium, heat-resistant',
-    surface: 'steel, zinc-plated',
+    grade: 'high-temperature',
+    surface: 'steel',
     primer: false,
     waitMs: 24 * 3_600_000,
   });

@@ -89,7 +89,7 @@ export async function buildAll(
         jointId: step.jointId,
         stepId: step.stepId,
         grade: 'medium',
-        surface: 'steel, zinc-plated',
+        surface: 'steel',
         primer: false,
         waitMs: 24 * 3_600_000,
       });

@@ -1,7 +1,7 @@
-import { AllPage } from './workings/AllPage.tsx';
+import { AllPage, isListed } from './workings/AllPage.tsx';
 import { JointPage } from './workings/JointPage.tsx';
 
-/** The figures of one joint; under the id `all`, every working on its own. */
+/** The figures of one joint; in place of a joint's id, the list of every working or one of its forms. */
 export function Workings({ jointId }: { jointId: string }) {
-  return jointId === 'all' ? <AllPage /> : <JointPage jointId={jointId} />;
+  return isListed(jointId) ? <AllPage id={jointId} /> : <JointPage jointId={jointId} />;
 }

@@ -16,15 +16,13 @@ const SOLID_UP_TO_MM = 16;
 
 /** Why no preload is computed, and what to go by. */
 export const preloadRefusals: Record<PreloadRefusal, string> = {
-  'aluminium-screw':
-    'Not computed: no strength table holds for aluminium screws. Only the mark on the part counts.',
-  'titanium-screw':
-    'Not computed: no strength table holds for titanium screws. Only the mark on the part counts.',
-  'unknown-screw': 'Not computed: nobody wrote down what the screw is of.',
+  'aluminium-screw': 'No strength table holds for aluminium screws. Only the mark on the part counts.',
+  'titanium-screw': 'No strength table holds for titanium screws. Only the mark on the part counts.',
+  'unknown-screw': 'Nobody wrote down what the screw is of.',
   'dry-stainless-on-stainless':
-    'Not computed: dry stainless in stainless seizes at no friction one could name. Grease it, then write that down.',
-  'titanium-on-titanium': 'Not computed: titanium in titanium seizes without a paste meant for it.',
-  'plastic-thread': 'Not computed: a thread in plastic creeps away from any preload.',
+    'Dry stainless in stainless seizes at no friction one could name. Grease it, then write that down.',
+  'titanium-on-titanium': 'Titanium in titanium seizes without a paste meant for it.',
+  'plastic-thread': 'A thread in plastic creeps away from any preload.',
 };
 
 export type JointPreload =
@@ -66,8 +64,8 @@ export function jointPreload(facts: JointFacts): JointPreload {
   const allowed = preloadAllowed({ screw: material, female: screw.female ?? 'unknown', lubricant });
   if (!allowed.ok)
     return refused(
-      preloadRefusals[allowed.reason],
-      ...(allowed.reason === 'unknown-screw' ? [missing('screw')] : []),
+      `Not computed. ${preloadRefusals[allowed.reason]}`,
+      ...(allowed.reason === 'unknown-screw' ? screwAsks(facts, screw) : []),
     );
   const nut = nutFactorFor(material === 'stainless' ? 'stainless' : 'unknown', lubricant);
   const error = toolError(facts.tool, torqueNm);
@@ -90,6 +88,14 @@ export function jointPreload(facts: JointFacts): JointPreload {
     ],
   };
 }
+
+/** Everything a screw of nobody knows what will be asked for, so that it is taken out once. */
+const screwAsks = (facts: JointFacts, screw: ScrewFacts): Missing[] => [
+  missing('screw'),
+  ...(screw.propertyClass === undefined ? [missing('property-class')] : []),
+  ...(facts.onThread === undefined ? [missing('on-thread')] : []),
+  ...(screw.gripMm === undefined ? [missing('grip')] : []),
+];
 
 /** The preload band in a line. */
 export function preloadLine(preload: JointPreload, say: Saying): WorkingLine {

@@ -19,11 +19,11 @@ const SHIM_FROM_MM = 0.6;
 const tubeClamps: readonly JointKind[] = ['bar-clamp', 'stem-steerer', 'seatpost', 'lever-clamp', 'grip'];
 
 const turns = {
-  'bar-clamp': 'the bar turns',
-  'stem-steerer': 'the stem turns on the steerer',
-  seatpost: 'the post turns',
-  'lever-clamp': 'the lever turns',
-  grip: 'the grip turns',
+  'bar-clamp': 'The bar turns',
+  'stem-steerer': 'The stem turns on the steerer',
+  seatpost: 'The post turns',
+  'lever-clamp': 'The lever turns',
+  grip: 'The grip turns',
 } as const;
 
 /** The clamp as the computation wants it, or what is lacking. */
@@ -105,7 +105,7 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
   const { kind, tubeMm } = facts;
   if (!tubeClamps.includes(kind)) return [];
   const line = { id: 'slip', label: 'Slip torque' };
-  if (!preload.ok) return [{ ...line, text: preload.text, missing: preload.missing }];
+  if (!preload.ok) return refusedLines(facts, preload);
   if (facts.clamp?.shim === 'closed')
     return [
       {
@@ -158,6 +158,19 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
   return lines;
 }
 
+/** Without a preload there is no slip torque; what else the line will want is asked for in the same go. */
+function refusedLines(facts: JointFacts, { text, missing: lacks }: Extract<JointPreload, { ok: false }>) {
+  const made = construction(facts);
+  const more = [
+    ...('key' in made ? [made] : []),
+    ...(facts.tubeMm === undefined ? [missing('tube')] : []),
+    ...(facts.kind === 'bar-clamp' && !facts.bar ? [missing('bar')] : []),
+  ];
+  return [
+    { id: 'slip', label: 'Slip torque', text, missing: lacks.length > 0 ? [...lacks, ...more] : lacks },
+  ];
+}
+
 /** The moment of a hard pull about the clamp of a bar. */
 function riderLine(facts: JointFacts, say: Saying): { nm: number; line: WorkingLine } | undefined {
   if (facts.kind !== 'bar-clamp') return undefined;
@@ -169,7 +182,7 @@ function riderLine(facts: JointFacts, say: Saying): { nm: number; line: WorkingL
     nm,
     line: {
       ...line,
-      text: `up to ${say.number(nm, 0)} N·m, both hands pulling ${HANDS_N} N the worst way`,
+      text: `Up to ${say.number(nm, 0)} N·m, both hands pulling ${HANDS_N} N the worst way`,
       working: {
         result: nm,
         unit: 'N·m',

@@ -12,8 +12,8 @@ export const changedText = ({ changed }: Pick<JointFacts, 'changed'>): string | 
 
 /**
  * The torque asked for and by whom.
- * @example targetLine({ target: { loNm: 5, hiNm: 5, source: 'printed on the part', byMaker: true, othersNm: [] }, … }, plainly).text
- *   //=> '5 N·m, printed on the part'
+ * @example targetLine({ target: { loNm: 5, hiNm: 5, source: 'Printed on the part', byMaker: true, othersNm: [] }, … }, plainly).text
+ *   //=> '5 N·m. Printed on the part'
  */
 export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
   const { target } = facts;
@@ -33,7 +33,7 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
   ];
   return {
     ...line,
-    text: `${say.torque(loNm, hiNm)}, ${source}`,
+    text: `${say.torque(loNm, hiNm)}. ${source}`,
     ...(byMaker ? {} : { verdict: { tone: 'care', word: 'No part maker stands behind it' } as const }),
     working: {
       result: loNm === hiNm ? exactly(loNm) : { lo: loNm, mid: (loNm + hiNm) / 2, hi: hiNm },

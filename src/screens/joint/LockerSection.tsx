@@ -2,12 +2,16 @@ import { Countdown } from '../../controls/Countdown.tsx';
 import { ListRow } from '../../controls/ListRow.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import type { Locked, WaitRow } from '../../journal/rows.ts';
+import { cureGrid } from '../../standards/cureGrid.ts';
 import { lockers } from '../../standards/lockers.ts';
 import { whenText } from '../dayText.ts';
 import { useNow } from '../door.tsx';
 
 /** Grades of the table are told by their label; others as they were written. */
 const gradeText = (grade: string) => lockers.find((row) => row.grade === grade)?.label ?? grade;
+
+const surfaceText = (surface: string) =>
+  Object.entries(cureGrid.surfaces).find(([key]) => key === surface)?.[1].label ?? surface;
 
 /** Threadlocker in the joint, and how far it has cured. */
 export function LockerSection({ locked, waits }: { locked: Locked; waits: WaitRow[] }) {
@@ -22,7 +26,7 @@ export function LockerSection({ locked, waits }: { locked: Locked; waits: WaitRo
       <Ruler label="Threadlocker" />
       <ListRow
         title={gradeText(grade)}
-        detail={`${whenText(atMs)}, on ${surface}${primer ? ', with primer' : ''}`}
+        detail={`${whenText(atMs)}, on ${surfaceText(surface).toLowerCase()}${primer ? ', with primer' : ''}`}
         state={running ? 'waits' : dueAtMs === undefined ? 'noted' : 'due'}
         stateWord={running ? 'Curing' : dueAtMs === undefined ? 'Wait ended' : 'Time is over: look at it'}
       />

@@ -75,7 +75,6 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
       <Button kind="main" icon="check" wide disabled={save.is === 'saving'} onPress={keep}>
         Write it down with the joint
       </Button>
-      {save.is === 'saved' && <p role="status">Written down. The figures above count with it.</p>}
     </div>
   );
 }

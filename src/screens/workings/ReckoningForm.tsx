@@ -57,8 +57,7 @@ function Told({ outcome }: { outcome: Outcome }) {
   return (
     <>
       {outcome.results.map(({ label, working }) => (
-        <section key={label} class="working-body">
-          <h3 class="caption">{label}</h3>
+        <section key={label} class="working-body" aria-label={label}>
           <WorkingView label={label} working={working} />
         </section>
       ))}
@@ -115,10 +114,10 @@ function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly An
 }
 
 /** One working on its own: what it asks for, and what comes of it with everything to check it by hand. */
-export function ReckoningForm({ reckoning, onBack }: { reckoning: Reckoning; onBack: () => void }) {
+export function ReckoningForm({ reckoning, back }: { reckoning: Reckoning; back: string }) {
   const settings = useView('settings', undefined);
   return (
-    <Screen title={reckoning.label} back={onBack} waits={<Waits />}>
+    <Screen title={reckoning.label} back={back} waits={<Waits />}>
       <p class="working-about">{reckoning.about}</p>
       {settings.is === 'failed' && <Notice kind="error" title="The settings could not be read. Try again." />}
       {settings.is === 'there' && (

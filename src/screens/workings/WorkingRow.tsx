@@ -46,7 +46,7 @@ export function WorkingRow({ line }: { line: WorkingLine }) {
       {open && (
         <div class="working-body">
           {warnings.length > 0 && <Sentences caption="Mind" of={warnings} />}
-          {working && <WorkingView label={label} working={working} />}
+          {working && <WorkingView label="Result" working={working} />}
           {raises.length > 0 && <Sentences caption="What would raise it" of={raises} />}
           {missing.length > 0 && (
             <Sentences

@@ -1,7 +1,7 @@
 import './workings.css';
 import { Gauge } from '../../controls/Gauge.tsx';
 import type { Working } from '../../mechanics/working.ts';
-import { figureText, valueText } from './figureText.ts';
+import { figureText, leans, valueText } from './figureText.ts';
 import { knownWords } from './knownWords.ts';
 
 export interface WorkingViewProps {
@@ -19,14 +19,17 @@ export function WorkingView({ label, working }: WorkingViewProps) {
       {wide ? (
         <Gauge
           label={label}
-          value={result.mid}
-          text={`likeliest ${figureText(result.mid)} ${measure}`.trim()}
+          value={leans(result) ? result.mid : undefined}
+          text={leans(result) ? `likeliest ${figureText(result.mid)} ${measure}`.trim() : ''}
           band={result}
           bandText={`${figureText(result.lo)} to ${figureText(result.hi)} ${measure}`.trim()}
           judged={false}
         />
       ) : (
-        <p class="working-result">{valueText(result, unit)}</p>
+        <div>
+          <p class="caption">{label}</p>
+          <p class="working-result">{valueText(result, unit)}</p>
+        </div>
       )}
       <p class="working-formula">{formula}</p>
       <dl class="working-inputs">

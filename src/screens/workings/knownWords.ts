@@ -2,7 +2,7 @@ import type { Known } from '../../mechanics/working.ts';
 
 /** How well a figure is known, in words. */
 export const knownWords: Record<Known, string> = {
-  seen: 'Read in a public copy',
+  seen: 'Read in print',
   exact: 'Exact by definition',
   computed: 'Derived here, and tested',
   memory: 'From memory: a measurement goes before it',

@@ -78,7 +78,7 @@ describe('preload', () => {
     [
       'dry stainless in stainless',
       screwed({ screw: 'stainless', female: 'stainless' }),
-      /dry stainless in stainless/,
+      /dry stainless in stainless/i,
     ],
     ['a screw of nobody knows what', screwed({ screw: undefined }), /what the screw is of/],
     ['a thread in plastic', screwed({ female: 'plastic' }), /plastic creeps/],

@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import type { ToolRow } from '../../../src/journal/rows.ts';
+import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
+import { toolState } from '../../../src/screens/tools/toolState.ts';
+
+const typed = {
+  ...emptyTool('N.m'),
+  name: 'small wrench',
+  toolClass: 'click' as const,
+  lever: '21 cm',
+  uses: '120',
+};
+
+test('a tool keeps its kind, its uses and the length to the hand as typed, and brings them back', () => {
+  const read = readTool(typed);
+  if (!read.ok) throw new Error(read.sentence);
+  expect(read.about).toMatchObject({
+    ...{ toolClass: 'click', cyclesSinceCheck: 120 },
+    lever: { value: 21, unit: 'cm', typed: '21 cm' },
+  });
+  const again = draftOfTool({ ...read.about, toolId: 't1' } as ToolRow, 'N.m');
+  expect(again).toMatchObject({ toolClass: 'click', lever: '210 mm', uses: '120' });
+});
+
+test.each([
+  ['lever', { lever: 'long' }],
+  ['uses', { uses: 'many' }],
+])('a %s that is no number is said at its field', (wrong, change) => {
+  expect(readTool({ ...typed, ...change })).toMatchObject({ ok: false, wrong });
+});
+
+test('a tool that showed wrong counts as unchecked until it is checked again', () => {
+  const DAY = 86_400_000;
+  const foundOut = { atMs: 2 * DAY, why: 'clicks late' };
+  expect(toolState({ lastCheckMs: DAY, foundOut }, 3 * DAY)).toBe('check-overdue');
+  expect(toolState({ lastCheckMs: 3 * DAY, foundOut }, 4 * DAY)).toBe('checked');
+});
