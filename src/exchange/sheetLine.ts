@@ -16,6 +16,10 @@ export type SheetLine =
 export const field = (label: string, text: string): SheetLine => ({ is: 'field', label, text });
 export const loud = (label: string, text: string): SheetLine => ({ is: 'field', label, text, loud: true });
 
+/** Who did it, as the settings named the person that day. */
+export const doneBy = (by: string | undefined): SheetLine =>
+  by ? field('Done by', by) : loud('Done by', 'nobody was named in the settings');
+
 /** An instant as the sheet prints it. @example whenWords(Date.UTC(2026, 4, 3, 9), 'UTC') //=> '3 May 2026 at 09:00' */
 export function whenWords(ms: number, zone: string): string {
   const clock = new Intl.DateTimeFormat('en-GB', { timeStyle: 'short', timeZone: zone });

@@ -13,8 +13,6 @@ import { riddenText, sheetOfRelease } from './sheetOfRelease.ts';
 
 /** What the sheet takes from outside the bike's own record. */
 export interface SheetCircumstances {
-  /** Who does the work, as set in the settings. */
-  doer: string;
   /** Time zone in which dates are printed. */
   zone: string;
   /** Names of parts that are no longer on the bike. */
@@ -63,9 +61,9 @@ function section(text: string, lines: SheetLine[], none: string): SheetLine[] {
  * what and by whom; every release with what was open; and the content that `standards/entryContent.ts` lists.
  * @param built the bike as it was at an instant
  * @returns lines in the order of the paper; empty when there was no such bike yet
- * @example sheetLines(built, { doer: 'the builder', zone: 'UTC', names })[0] //=> { is: 'title', text: 'Magpie, as built' }
+ * @example sheetLines(built, { zone: 'UTC', names })[0] //=> { is: 'title', text: 'Magpie, as built' }
  */
-export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumstances): SheetLine[] {
+export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances): SheetLine[] {
   const { bike, parts, joints, rides, open, releases, rechecks, defects, atMs } = built;
   if (!bike) return [];
   const here = new Map<Id, string>(parts.map(({ partId, name, label }) => [partId, partCalled(name, label)]));
@@ -74,8 +72,7 @@ export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumsta
     bike: (id) => (id === bike.bikeId ? bike.name : names.bike(id)),
     part: (id) => here.get(id) ?? names.part(id),
   };
-  const by = doer.trim() || 'not named in the settings';
-  const when = { zone, by, atMs };
+  const when = { zone, atMs };
   const together = joints.filter(({ state }) => state !== 'apart').toSorted(inBuildOrder);
   const apart = joints.filter(
     ({ state, partIds }) => state === 'apart' && partIds.every((id) => here.has(id)),
@@ -107,7 +104,7 @@ export function sheetLines(built: AsBuilt, { doer, zone, names }: SheetCircumsta
       : []),
     ...section(
       'Parts',
-      parts.toSorted(byLabel).flatMap((part) => sheetOfPart(part, zone, by)),
+      parts.toSorted(byLabel).flatMap((part) => sheetOfPart(part, zone)),
       'no parts',
     ),
     ...section(

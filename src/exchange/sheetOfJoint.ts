@@ -5,16 +5,15 @@ import type { Names } from './names.ts';
 import { countWords, dayWords, listWords, numberWords, quantityWords, spanWords } from './phrases.ts';
 import { called } from './sentences.ts';
 import { betweenText, fastenerText, sealWords, targetText } from './sentencesOfJoints.ts';
-import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
+import { doneBy, field, loud, type SheetLine, whenWords } from './sheetLine.ts';
 import { outcomeWords, toolWords } from './tradeWords.ts';
 
 interface When {
   zone: string;
-  by: string;
   atMs: number;
 }
 
-function workOn({ state, applied, fasteners, targets }: JointRow, { zone, by }: When): SheetLine[] {
+function workOn({ state, applied, fasteners, targets }: JointRow, { zone }: When): SheetLine[] {
   if (state === 'hand-tight')
     return [loud('Work done', 'tightened by hand only; its torque is still to come')];
   if (!applied) {
@@ -23,14 +22,14 @@ function workOn({ state, applied, fasteners, targets }: JointRow, { zone, by }: 
       wanted ? loud('Work done', 'no torque on record') : field('Work done', 'no torque is wanted here'),
     ];
   }
-  const { applied: torque, bolts, passes, tool, marked, atMs } = applied;
+  const { applied: torque, bolts, passes, tool, marked, atMs, by } = applied;
   return [
     field(
       'Work done',
       `tightened to ${quantityWords(torque)}, ${countWords(bolts, 'bolt')}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark put across' : ''}`,
     ),
     field('Done on', whenWords(atMs, zone)),
-    field('Done by', by),
+    doneBy(by),
     tool ? field('Tool', toolWords(tool)) : loud('Tool', 'none named'),
   ];
 }

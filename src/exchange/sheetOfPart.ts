@@ -3,14 +3,14 @@ import { faceText } from './faceText.ts';
 import { partCalled } from './names.ts';
 import { dayWords, numberWords, quantityWords } from './phrases.ts';
 import { inspectionWords, kindWords } from './sentencesOfParts.ts';
-import { field, loud, type SheetLine } from './sheetLine.ts';
+import { doneBy, field, loud, type SheetLine } from './sheetLine.ts';
 import { cutWords, originWords } from './tradeWords.ts';
 
 const given = (label: string, text: string | undefined): SheetLine[] =>
   text?.trim() ? [field(label, text.trim())] : [];
 
-function changeLines(change: PartRow['changes'][number], zone: string, by: string): SheetLine[] {
-  const { cut, where, before, after, left, leftWords, how, why, rulesOut, inspection, atMs } = change;
+function changeLines(change: PartRow['changes'][number], zone: string): SheetLine[] {
+  const { cut, where, before, after, left, leftWords, how, why, rulesOut, inspection, atMs, by } = change;
   const rest = [...(left ? [quantityWords(left)] : []), ...(leftWords?.trim() ? [leftWords.trim()] : [])];
   return [
     loud(
@@ -23,12 +23,12 @@ function changeLines(change: PartRow['changes'][number], zone: string, by: strin
     ...given('Rules out', rulesOut),
     ...given('Inspect', inspection && inspectionWords(inspection)),
     field('Done on', dayWords(atMs, zone)),
-    field('Done by', by),
+    doneBy(by),
   ];
 }
 
 /** A part on the sheet: who it is, where it came from, what nobody knows of it, and what was cut for good. */
-export function sheetOfPart(part: PartRow, zone: string, by: string): SheetLine[] {
+export function sheetOfPart(part: PartRow, zone: string): SheetLine[] {
   const { name, label, kind, serial, origin, originWords: words, condition, unknown, kmBefore, massG } = part;
   const before =
     kmBefore === undefined || kmBefore === 'unknown' ? 'not known' : `${numberWords(kmBefore)} km`;
@@ -42,7 +42,7 @@ export function sheetOfPart(part: PartRow, zone: string, by: string): SheetLine[
     ...given('Not known', unknown),
     ...(massG === undefined ? [] : [field('Mass', `${numberWords(massG)} g`)]),
     ...(part.faces ?? []).map((face) => field('Face', faceText(face))),
-    ...part.changes.flatMap((change) => changeLines(change, zone, by)),
+    ...part.changes.flatMap((change) => changeLines(change, zone)),
     ...given('Note', part.note),
   ];
 }

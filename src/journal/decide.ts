@@ -90,7 +90,7 @@ export function decide(rows: Rows, command: Command, now: Circumstances): Entry[
       if (command.happenedAtMs > now.nowMs + AHEAD_MS) refuse('in-the-future');
     }
     const ruling = (deciders[command.type] as Decider<CommandType>)(rows, command, now);
-    return Array.isArray(ruling) ? headed(ruling, command, now, ENTRY_VERSION) : ruling;
+    return Array.isArray(ruling) ? headed(rows, ruling, command, now, ENTRY_VERSION) : ruling;
   } catch (thrown) {
     if (thrown instanceof RefusedCommand) return thrown.refused;
     throw thrown;

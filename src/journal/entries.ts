@@ -33,6 +33,8 @@ export interface EntryHead {
   happenedAtMs: number;
   /** Time zone of the phone when it was written, so that a day stays the day it was. */
   zone: string;
+  /** Who did it, as the settings named the person that day. */
+  by?: string;
 }
 
 /** The content of an entry, by type. */

@@ -65,7 +65,7 @@ export interface PartRow extends RowHead, PartAbout {
   partId: Id;
   place: Place;
   addedAtMs: number;
-  changes: (OneWayChange & { entryId: Id; atMs: number })[];
+  changes: (OneWayChange & { entryId: Id; atMs: number; by?: string })[];
   moves: { from: Place; to: Place; atMs: number; entryId: Id; why?: string }[];
 }
 
@@ -75,6 +75,7 @@ export interface Applied {
   applied: Typed<TorqueUnit>;
   bolts: number;
   passes: number;
+  by?: string;
   tool?: ToolSnapshot;
   marked: boolean;
   between?: BetweenKind;

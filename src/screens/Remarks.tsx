@@ -19,10 +19,11 @@ function wordsOf(lines: DueLine[]): string {
 /** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */
 export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean }) {
   const { update, fellDue, clockMoved } = beside;
+  if (!fellDue && !clockMoved && !update) return null;
   return (
-    <>
+    <aside aria-label="Remarks">
       {fellDue && (
-        <section class="fell-due" aria-label="Due now">
+        <div class="fell-due">
           <a class="fell-due-words" href={hrefOf({ at: 'home' })} onClick={fellDue.seen}>
             <Icon name="bell" label="Due now:" />
             <span>{wordsOf(fellDue.lines)}</span>
@@ -30,7 +31,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
           <Button kind="quiet" onPress={fellDue.seen}>
             Seen
           </Button>
-        </section>
+        </div>
       )}
       {clockMoved && (
         <Notice
@@ -59,6 +60,6 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
           Otherwise it is used once all pages of this app have been closed. Nothing recorded is touched.
         </Notice>
       )}
-    </>
+    </aside>
   );
 }

@@ -7,7 +7,10 @@ const digits = (most: number) => new Intl.NumberFormat(undefined, { maximumFract
  * @example quantityText({ value: 5, unit: 'N.m', typed: '5' }) //=> '5 N·m'
  */
 export function quantityText<U extends AnyUnit>(typed: Typed<U>, chosen?: SameKind<U>): string {
-  const own = `${typed.typed} ${unitLabel[typed.unit]}`;
+  // Somebody who types the unit as well has said it; it is not said twice.
+  const own = /[\p{L}°"″]$/u.test(typed.typed.trim())
+    ? typed.typed.trim()
+    : `${typed.typed} ${unitLabel[typed.unit]}`;
   if (chosen === undefined || chosen === (typed.unit as AnyUnit)) return own;
   const other = convert(typed.value, typed.unit, chosen);
   return `${own} (${digits(Math.abs(other) >= 100 ? 0 : Math.abs(other) >= 10 ? 1 : 2).format(other)} ${unitLabel[chosen]})`;

@@ -52,7 +52,7 @@ export const entryContent: readonly EntryContentRow[] = [
     'worker',
     '14 CFR 43.9(a)',
     'name of the person who did the work',
-    'settings: doer',
+    'by of every entry, taken from the settings of that day',
     'Done by',
     'memory',
   ),

@@ -18,10 +18,11 @@ const NAMED = ['bike', 'part', 'joint', 'step', 'wait', 'tool', 'recheck', 'defe
 /** The rows a command is most likely to need: one round trip instead of one a row. */
 function likelyKeys(command: Command): string[] {
   const named = command as unknown as Record<string, unknown>;
-  return NAMED.flatMap((kind) => {
+  const rows = NAMED.flatMap((kind) => {
     const id = named[`${kind}Id`];
     return typeof id === 'string' ? [`${kind}/${id}`] : [];
   });
+  return [...rows, 'settings/app'];
 }
 
 /** Ids of one command. Run again, a decision must meet the ids it gave out before. */

@@ -235,6 +235,9 @@ describe('what falls due', () => {
     await phone.page.evaluate(() => navigator.serviceWorker.controller?.postMessage({ type: 'LOOK' }));
     await phone.page.waitForTimeout(500);
     await phone.page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-    await phone.page.getByRole('region', { name: 'Due now' }).waitFor();
+    await phone.page
+      .getByRole('complementary', { name: 'Remarks' })
+      .getByText(/things, first/)
+      .waitFor();
   });
 });

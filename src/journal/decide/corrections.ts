@@ -16,6 +16,7 @@ const FIXED = new Set([
   'type',
   'writtenAtMs',
   'zone',
+  'by',
   'bikeId',
   'partId',
   'jointId',

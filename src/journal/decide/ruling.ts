@@ -64,13 +64,21 @@ export function present<T extends object>(from: T): T {
 }
 
 /** Heads the entries of one command. */
-export function headed(bodies: EntryBody[], command: Command, now: Circumstances, version: number): Entry[] {
+export function headed(
+  rows: Rows,
+  bodies: EntryBody[],
+  command: Command,
+  now: Circumstances,
+  version: number,
+): Entry[] {
+  const by = rows.get('settings', 'app')?.settings.doer.trim();
   return bodies.map((body) => ({
     id: now.newId(),
     v: version,
     writtenAtMs: now.nowMs,
     happenedAtMs: command.happenedAtMs ?? now.nowMs,
     zone: now.zone,
+    ...(by ? { by } : {}),
     ...body,
   }));
 }

@@ -62,6 +62,7 @@ export function reduceJoint(row: JointRow | undefined, entry: Entry): JointRow |
           bolts: entry.bolts,
           passes: entry.passes,
           marked: entry.marked === true,
+          ...(entry.by ? { by: entry.by } : {}),
           ...(entry.tool ? { tool: entry.tool } : {}),
           ...(entry.between ? { between: entry.between } : {}),
         },

@@ -62,7 +62,7 @@ export function reducePart(row: PartRow | undefined, entry: Entry): PartRow | un
       const change = { cut, where, before, after, left, leftWords, how, why, rulesOut, photoIds, inspection };
       return {
         ...row,
-        changes: [...row.changes, { ...change, entryId: entry.id, atMs: entry.happenedAtMs }],
+        changes: [...row.changes, { ...change, entryId: entry.id, atMs: entry.happenedAtMs, by: entry.by }],
       };
     }
   }

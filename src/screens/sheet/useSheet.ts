@@ -10,7 +10,6 @@ const none: never[] = [];
 /** The lines of the as-built sheet of a bike at an instant, in the phone's own time zone. */
 export function useSheet(bikeId: Id, atMs: number): Seen<SheetLine[]> {
   const built = useView('as-built', { bikeId, atMs });
-  const settings = useView('settings', {});
   const value = built.is === 'there' ? built.value : undefined;
   // Parts that have left since are still named in the joints and targets of that day.
   const parts = useMemo(
@@ -23,11 +22,10 @@ export function useSheet(bikeId: Id, atMs: number): Seen<SheetLine[]> {
     [value],
   );
   const names = useNames(none, { parts });
-  const doer = settings.is === 'there' ? settings.value.doer : '';
   const lines = useMemo(() => {
     const { timeZone: zone } = Intl.DateTimeFormat().resolvedOptions();
-    return value && sheetLines(value, { doer, zone, names });
-  }, [value, doer, names]);
+    return value && sheetLines(value, { zone, names });
+  }, [value, names]);
   if (built.is === 'failed') return built;
   return lines ? { is: 'there', value: lines } : { is: 'reading' };
 }

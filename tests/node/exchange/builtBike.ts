@@ -11,6 +11,7 @@ export async function builtBike() {
   const bikeId = 'b1';
   const place = { on: 'bike' as const, bikeId };
   const part = { type: 'add-part', place, origin: 'bought-used' } as const;
+  await done(logbook, { type: 'change-settings', change: { doer: 'the builder' } });
   await done(logbook, { type: 'start-bike', bikeId, name: 'Magpie', about: 'a track frame for town' });
   await done(logbook, {
     ...part,
@@ -81,7 +82,6 @@ export async function builtBike() {
 }
 
 export const circumstances = {
-  doer: 'the builder',
   zone: 'UTC',
   names: { bike: () => undefined, part: () => undefined, joint: () => undefined },
 };
