@@ -28,7 +28,8 @@ export interface FindingLineProps {
 
 /** One finding as a line of the card: what meets what, what was found, and the best way over it. */
 export function FindingLine({ finding, group, parts, row, joint, onOpen }: FindingLineProps) {
-  const mark = marks[group];
+  const planned = group === 'accepted' && finding.outcome === 'one-way-only';
+  const mark = planned ? ({ state: 'noted', word: 'Change planned' } as const) : marks[group];
   const noted = row && row.outcome !== 'accepted' && group !== 'fits';
   const built = joint && `In ${joint.name} already: accept it`;
   const way = group === 'accepted' ? row?.words : wayWords(finding);

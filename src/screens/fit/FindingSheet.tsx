@@ -28,10 +28,17 @@ export interface FindingSheetProps {
   onClose: () => void;
 }
 
+/** Pieces that were not offered, each with its reason; nothing where none comes near. */
 function WhyNotOthers({ finding, parts }: Pick<FindingSheetProps, 'finding' | 'parts'>) {
-  return nearMisses(finding, parts).map(({ adapterId, label, sentence }) => (
-    <ListRow key={adapterId} title={label} detail={sentence} />
-  ));
+  const misses = nearMisses(finding, parts);
+  if (misses.length === 0) return null;
+  return (
+    <Fold label="Why not another piece?" end={misses.length}>
+      {misses.map(({ adapterId, label, sentence }) => (
+        <ListRow key={adapterId} title={sentenceCase(label)} detail={sentence} />
+      ))}
+    </Fold>
+  );
 }
 
 /** What comes apart again may stand chosen; a change for good nobody chooses but the mechanic. */
@@ -53,7 +60,9 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
   const accept = async () => {
     if (chosen === undefined || save.is === 'saving') return;
     const plan = acceptCommands(finding, chosen, situation);
-    if (!plan.ok || !(await runAll(plan.commands, `${title} accepted`))) return;
+    if (!plan.ok) return;
+    const undo = oneWay ? `${title}: change planned` : `${title} accepted`;
+    if (!(await runAll(plan.commands, undo))) return;
     if (plan.changeOf) go({ at: 'change-part', partId: plan.changeOf });
     else onClose();
   };
@@ -136,11 +145,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
             {finding.risk}
           </Notice>
         )}
-        {outcome !== 'fits' && outcome !== 'not-known' && (
-          <Fold label="Why not another piece?">
-            <WhyNotOthers finding={finding} parts={parts} />
-          </Fold>
-        )}
+        {outcome !== 'fits' && outcome !== 'not-known' && <WhyNotOthers finding={finding} parts={parts} />}
         <p class="small">
           {finding.source}; {knownWords[finding.known]}.
         </p>

@@ -49,7 +49,6 @@ export function SlotPicture({ positions }: { positions: AxlePositions }) {
         {outgrows !== 'no' && <path class="slot-out" d={`M${across(rearMm) + 4} ${LINE - 6}l10 6-10 6`} />}
         <text x={x} y={y} text-anchor="middle">
           {pitches}
-          {kind === 'half-link' ? ' ½' : ''}
         </text>
       </g>
     );
@@ -72,7 +71,6 @@ export function SlotPicture({ positions }: { positions: AxlePositions }) {
             <circle cx={across(ghost.tautMm)} cy={LINE} r={9} />
             <text x={across(ghost.tautMm)} y={LINE + HALF + 26} text-anchor="middle">
               {ghost.pitches}
-              {ghost.kind === 'half-link' ? ' ½' : ''}
             </text>
           </g>
         )}
@@ -84,6 +82,9 @@ export function SlotPicture({ positions }: { positions: AxlePositions }) {
           {`rear ${numberText(rearMm, 1)} mm`}
         </text>
       </svg>
+      <figcaption class="small">
+        {`Pitches of the chain over each place; blue is where wear takes the axle.${stops.some(({ kind }) => kind === 'half-link') ? ' A barred ring closes with a half-link.' : ''}`}
+      </figcaption>
     </figure>
   );
 }
