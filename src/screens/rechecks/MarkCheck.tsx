@@ -105,13 +105,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
                   </Button>
                 )
               }
-            >
-              {moved && (
-                <Button size="greasy" icon="next" onPress={() => onAnswered(moved)}>
-                  Go on, make it later
-                </Button>
-              )}
-            </Acts>
+            />
           }
         >
           <div class="stack">
@@ -124,6 +118,11 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
               The bond is broken. Take it out, strip and clean both threads, put threadlocker on afresh,
               tighten to the target, mark it, and let it cure before the bike is ridden.
             </p>
+            {moved && (
+              <Button wide size="greasy" icon="next" onPress={() => onAnswered(moved)}>
+                Go on, make it later
+              </Button>
+            )}
           </div>
         </Sheet>
       )}

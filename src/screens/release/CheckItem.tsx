@@ -43,7 +43,7 @@ export function CheckItem({ item, answer, onOk, onFinding, onDefect }: CheckItem
           <Icon name="warning" sizePx={24} />
           <span>
             {answer.words}
-            {item.neverDefer && ' This may not be put off: mend it first.'}
+            {item.neverDefer && <span class="check-never">This may not be put off: mend it first.</span>}
           </span>
         </p>
       )}

@@ -9,7 +9,7 @@ import { TextField } from '../../controls/TextField.tsx';
 import type { CommandOf } from '../../journal/commands.ts';
 import type { Id, OpenItem } from '../../journal/entries.ts';
 import { cautions } from '../../standards/releaseRules.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { Acts } from '../bench/Acts.tsx';
 import { useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
@@ -54,7 +54,8 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
       ...{ bikeId, statement, covers, by },
       ...(restrictions.trim() ? { restrictions: restrictions.trim() } : {}),
     });
-    if (!done) return;
+    // A refusal is a list at the top; whoever held the button is at the bottom.
+    if (!done) return scrollTo(0, 0);
     clear();
     onSigned();
   };
@@ -71,19 +72,24 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
       back={onBack}
       waits={<Waits />}
       actions={
-        <HoldButton
-          kind={statement === 'not-to-ride' ? 'danger' : 'main'}
-          icon={statement === 'not-to-ride' ? 'stop' : 'check'}
-          disabled={!statement || save.is === 'saving'}
-          explain={explain}
-          onHeld={() => void sign()}
-        >
-          Sign it
-        </HoldButton>
+        <Acts
+          save={stopped ? { is: 'idle' } : save}
+          main={
+            <HoldButton
+              kind={statement === 'not-to-ride' ? 'danger' : 'main'}
+              icon={statement === 'not-to-ride' ? 'stop' : 'check'}
+              disabled={!statement || save.is === 'saving'}
+              explain={explain}
+              onHeld={() => void sign()}
+            >
+              Sign it
+            </HoldButton>
+          }
+        />
       }
     >
       <div class="stack">
-        {stopped ? (
+        {stopped && (
           <Notice kind="error" title="Not signed. Mend these first:">
             <ul class="release-list">
               {blocking.map(({ words }) => (
@@ -91,8 +97,6 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
               ))}
             </ul>
           </Notice>
-        ) : (
-          <SaveNotice save={save} />
         )}
         {blocking.length > 0 && (
           <>

@@ -86,6 +86,7 @@ export function ReadingPad(props: ReadingPadProps) {
       actions={
         <>
           <SaveLine save={save} />
+          {fields}
           <Button
             kind="main"
             size="greasy"
@@ -116,14 +117,12 @@ export function ReadingPad(props: ReadingPadProps) {
           onDone={log}
           error={
             tooHigh
-              ? 'Above the limit. Let air out.'
+              ? 'Above the limit'
               : !typed.ok && typed.wrong === 'pressure'
                 ? 'Digits, with one comma or point.'
                 : undefined
           }
-        >
-          {fields}
-        </Keypad>
+        />
       )}
       {field === 'temperature' && (
         <Keypad<TemperatureUnit>
@@ -134,29 +133,25 @@ export function ReadingPad(props: ReadingPadProps) {
           onTyped={(text, unit) => change({ temperature: text, temperatureUnit: unit })}
           onDone={log}
         >
-          <div class="stack">
-            <div class="bench-pair">
-              <Button
-                size="greasy"
-                icon="minus"
-                pressed={draft.below}
-                onPress={() => change({ below: !draft.below })}
-              >
-                Below zero
+          <div class="bench-pair">
+            <Button
+              size="greasy"
+              icon="minus"
+              pressed={draft.below}
+              onPress={() => change({ below: !draft.below })}
+            >
+              Below zero
+            </Button>
+            {TEMPERATURES.filter((unit) => unit !== temperatureUnit).map((unit) => (
+              <Button key={unit} size="greasy" onPress={() => change({ temperatureUnit: unit })}>
+                {`In ${unitLabel[unit]}`}
               </Button>
-              {TEMPERATURES.filter((unit) => unit !== temperatureUnit).map((unit) => (
-                <Button key={unit} size="greasy" onPress={() => change({ temperatureUnit: unit })}>
-                  {`In ${unitLabel[unit]}`}
-                </Button>
-              ))}
-            </div>
-            {fields}
+            ))}
           </div>
         </Keypad>
       )}
       {field === 'gauge' && (
         <div class="stack">
-          {fields}
           <TextField
             label="Gauge"
             hint="Name it, and take the same one each time: two gauges seldom agree."
@@ -172,10 +167,7 @@ export function ReadingPad(props: ReadingPadProps) {
         </div>
       )}
       {field === 'look' && (
-        <div class="stack">
-          {fields}
-          <LookAgainChoice onSpan={look} onNone={lookMs === undefined ? undefined : () => look(undefined)} />
-        </div>
+        <LookAgainChoice onSpan={look} onNone={lookMs === undefined ? undefined : () => look(undefined)} />
       )}
     </Screen>
   );

@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import type { OpenItem } from '../../../../src/journal/entries.ts';
+import {
+  answered,
+  answersOf,
+  confirmedItems,
+  groupMark,
+} from '../../../../src/screens/release/checkState.ts';
+import { inReadingOrder, openHref } from '../../../../src/screens/release/openOrder.ts';
+import { statementText } from '../../../../src/screens/release/statements.ts';
+import { MOST_ITEMS_IN_A_GROUP, rideCheck } from '../../../../src/standards/rideCheck.ts';
+
+const item = (what: OpenItem['what'], blocks: boolean, jointId?: string): OpenItem => ({
+  what,
+  words: `${what}`,
+  blocks,
+  ...(jointId ? { jointId } : {}),
+});
+
+describe('open items as they are read', () => {
+  test('what keeps the bike off the road stands above everything else, whatever its kind', () => {
+    const items = [
+      item('recheck-overdue', false),
+      item('check-open', true),
+      item('step-skipped', false),
+      item('unsealed', false),
+      item('uncured', true),
+      item('no-torque-source', false),
+      item('hand-tight', true),
+    ];
+    expect(inReadingOrder(items).map(({ what }) => what)).toEqual([
+      'hand-tight',
+      'uncured',
+      'check-open',
+      'no-torque-source',
+      'unsealed',
+      'step-skipped',
+      'recheck-overdue',
+    ]);
+  });
+
+  test.each([
+    [item('hand-tight', true, 'j1'), '#/joint/j1'],
+    [item('unsealed', false, 'j1'), '#/seal/j1'],
+    [item('recheck-overdue', false, 'j1'), '#/rechecks/b1'],
+    [item('step-open', false), '#/plan/b1'],
+    [item('defect', true), '#/bike/b1'],
+    [item('fit-finding', false), '#/fit/b1'],
+    [item('check-open', true), undefined],
+  ])('$0.what leads to %s', (open, href) => {
+    expect(openHref(open, 'b1')).toBe(href);
+  });
+});
+
+describe('a group of the check before riding', () => {
+  const [group] = rideCheck;
+  if (!group) throw new Error('the check has no groups');
+  const all = Object.fromEntries(group.items.map(({ id }) => [id, { ok: true as const }]));
+  const [first] = group.items;
+  const found = { ...all, [first?.id ?? '']: { ok: false as const, words: 'loose' } };
+
+  test('no group asks for more than nine answers (human-factors notes on checklists)', () => {
+    for (const { items } of rideCheck) expect(items.length).toBeLessThanOrEqual(MOST_ITEMS_IN_A_GROUP);
+  });
+
+  test('is answered when every item is', () => {
+    expect(answered(group, {})).toBe(0);
+    expect(answered(group, all)).toBe(group.items.length);
+  });
+
+  test('is confirmed with its answers in its own order, and read back as they were', () => {
+    const items = confirmedItems(group, found);
+    expect(items.map(({ itemId }) => itemId)).toEqual(group.items.map(({ id }) => id));
+    expect(answersOf({ atMs: 0, items })).toEqual(found);
+  });
+
+  test('a finding stays louder than a confirmation', () => {
+    const at = () => 'today';
+    expect(groupMark(undefined, at).state).toBe('open');
+    expect(groupMark({ atMs: 0, items: confirmedItems(group, all) }, at)).toEqual({
+      state: 'done',
+      word: 'Confirmed today',
+    });
+    expect(groupMark({ atMs: 0, items: confirmedItems(group, found) }, at)).toEqual({
+      state: 'held',
+      word: '1 finding',
+    });
+  });
+});
+
+test('a statement nobody knows any more is shown as it was written', () => {
+  expect(statementText({ statement: 'ride' })).toBe('To be ridden');
+  expect(statementText({ statement: 'of another age' })).toBe('of another age');
+});
