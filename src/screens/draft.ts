@@ -1,11 +1,31 @@
 import { useCallback, useState } from 'preact/hooks';
 
-const PREFIX = 'draft:';
+/** Where drafts lie while no page is open. */
+export interface DraftPlace {
+  /** What lay there when this page was opened. */
+  texts: ReadonlyMap<string, string>;
+  keep(key: string, text: string | undefined): void;
+}
+
+/** Drafts of this page: a form reads its own before it is drawn, so they are at hand at once. */
+const texts = new Map<string, string>();
+let place: DraftPlace | undefined;
+
+/** Takes up what an earlier page left half typed, and mirrors every draft there from now on. */
+export function keepDraftsIn(given: DraftPlace): void {
+  place = given;
+  for (const [key, text] of given.texts) texts.set(key, text);
+}
+
+function put(key: string, text: string): void {
+  texts.set(key, text);
+  place?.keep(key, text);
+}
 
 function stored<T>(key: string): T | undefined {
   try {
-    const text = localStorage.getItem(PREFIX + key);
-    return text === null ? undefined : (JSON.parse(text) as T);
+    const text = texts.get(key);
+    return text === undefined ? undefined : (JSON.parse(text) as T);
   } catch {
     // A damaged draft is no reason to lose the form.
     return undefined;
@@ -14,20 +34,12 @@ function stored<T>(key: string): T | undefined {
 
 /** Whether anything typed anywhere is not saved yet; an update waits for it. */
 export function hasDrafts(): boolean {
-  try {
-    return Object.keys(localStorage).some((key) => key.startsWith(PREFIX));
-  } catch {
-    return false;
-  }
+  return texts.size > 0;
 }
 
 /** Lets a draft go that nobody will come back to, as that of a step taken out of the list. */
 export function forgetDraft(key: string): void {
-  try {
-    localStorage.removeItem(PREFIX + key);
-  } catch {
-    // Nothing was mirrored then.
-  }
+  if (texts.delete(key)) place?.keep(key, undefined);
 }
 
 /**
@@ -41,11 +53,7 @@ export function useDraft<T>(key: string, first: T): [T, (change: Partial<T>) => 
     (changed: Partial<T>) =>
       setDraft((old) => {
         const next = { ...old, ...changed };
-        try {
-          localStorage.setItem(PREFIX + key, JSON.stringify(next));
-        } catch {
-          // Without a mirror the form still works; only a kill would lose it.
-        }
+        put(key, JSON.stringify(next));
         return next;
       }),
     [key],
