@@ -21,7 +21,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
     `${about} fasteners cannot be right. Count them again: whole numbers from 1 to 72.`,
   'not-a-number': () => 'That is not a number. Type digits, with a comma or a point for the decimals.',
   'not-positive': () => 'It must be more than nothing.',
-  'absurd-torque': (about) => `${about} is more than a bicycle bolt takes. Check the number and the unit.`,
+  'absurd-torque': (about) => `${about} is no torque for this bolt. Check the number and the unit.`,
   'absurd-value': (about) => `${about} cannot be right. Check the number and the unit.`,
   'nothing-changes': () => 'Nothing is different from what is recorded.',
   'already-applied': (about) =>
