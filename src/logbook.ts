@@ -122,8 +122,6 @@ export interface Options {
   now?: () => number;
   zone?: () => string;
   loadWriter?: () => Promise<Writer>;
-  /** Told of states from the very opening on. */
-  onState?: (state: LogbookState) => void;
 }
 
 export interface Done {
@@ -143,6 +141,8 @@ export interface Logbook {
   /** Writes as if it were then. For the demo, whose days are invented; nothing else has a clock of its own. */
   runAsOf(atMs: number, command: Command, photos?: Photo[]): Promise<Done | Refused>;
   removeDemo(): Promise<{ removed: number } | { inUseBy: string[] }>;
+  /** Resolves when the store is open, or is known not to open: see `state`. */
+  opened: Promise<void>;
   now(): number;
   newId(): Id;
   close(): void;
@@ -150,16 +150,23 @@ export interface Logbook {
 
 const CHANNEL = 'pinchbolt-commits';
 
-/**
- * The one door to the data, for page and worker alike.
- * @param options.now clock, ms UTC; tests give their own
- * @param options.loadWriter how the writing half is loaded; the worker has none and only reads and claims
- */
+/** The logbook, once its store is open. */
 export async function openLogbook(options: Options = {}): Promise<Logbook> {
+  const logbook = logbookFor(options);
+  await logbook.opened;
+  return logbook;
+}
+
+/**
+ * The one door to the data. It is there at once; reading and writing wait until the store is open.
+ * @param options.now clock, ms UTC; tests give their own
+ * @param options.loadWriter how the writing half is loaded
+ */
+export function logbookFor(options: Options = {}): Logbook {
   const now = options.now ?? Date.now;
   const zone = options.zone ?? (() => Intl.DateTimeFormat().resolvedOptions().timeZone);
   const watchers = new Set<() => void>();
-  const listeners = new Set<(state: LogbookState) => void>(options.onState ? [options.onState] : []);
+  const listeners = new Set<(state: LogbookState) => void>();
   let state: LogbookState = { is: 'open' };
   const setState = (next: LogbookState) => {
     state = next;
@@ -184,15 +191,23 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
     });
   };
   let database: Database | undefined;
-  try {
-    database = await open();
-  } catch (thrown) {
-    const newer = (thrown as DOMException)?.name === 'VersionError';
-    setState(newer ? { is: 'newer-version' } : { is: 'lost', why: String(thrown) });
+  async function openFirst(): Promise<void> {
+    try {
+      database = await open();
+      if (options.loadWriter && !(await stored.viewsAreCurrent(database))) {
+        const { rebuildIfOld } = await theWriter();
+        await rebuildIfOld(database, (share) => setState({ is: 'rebuilding', share }));
+      }
+      if (state.is !== 'open') setState({ is: 'open' });
+    } catch (thrown) {
+      const newer = (thrown as DOMException)?.name === 'VersionError';
+      setState(newer ? { is: 'newer-version' } : { is: 'lost', why: String(thrown) });
+    }
   }
 
   /** Some browsers lose the connection of a page that slept; opening it again is all that is needed. */
   async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
+    await opened;
     if (state.is === 'newer-version') throw new Error('a newer version of the app has the logbook open');
     database ??= await open();
     try {
@@ -303,11 +318,7 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
     size: async (db) => ({ entries: await db.count('journal'), photos: await db.count('photos') }),
   };
 
-  if (database && options.loadWriter && !(await stored.viewsAreCurrent(database))) {
-    const { rebuildIfOld } = await theWriter();
-    await rebuildIfOld(database, (share) => setState({ is: 'rebuilding', share }));
-    setState({ is: 'open' });
-  }
+  const opened = openFirst();
 
   async function run(command: Command, photos: Photo[], nowMs: number): Promise<Done | Refused> {
     const { append, RowCache } = await theWriter();
@@ -322,9 +333,6 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
     }
     return result;
   }
-
-  // The opening is over; from here on, whoever wants to know asks.
-  if (options.onState) listeners.delete(options.onState);
 
   return {
     run: (command, photos = []) => run(command, photos, now()),
@@ -349,6 +357,7 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
       channel.postMessage('committed');
       return result;
     },
+    opened,
     now,
     newId,
     close() {

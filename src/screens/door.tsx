@@ -1,5 +1,5 @@
 import { createContext } from 'preact';
-import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
@@ -24,7 +24,8 @@ export function useView<V extends ViewName>(view: V, ask: Views[V]['ask']): Seen
   const logbook = useLogbook();
   const [seen, setSeen] = useState<{ of: string; seen: Seen<Views[V]['gives']> }>();
   const key = `${view} ${JSON.stringify(ask)}`;
-  useEffect(() => {
+  // Before the browser paints: the store answers while it does.
+  useLayoutEffect(() => {
     let current = true;
     const read = () => {
       logbook.read(view, ask).then(
