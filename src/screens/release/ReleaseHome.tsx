@@ -2,7 +2,6 @@ import './release.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Fold } from '../../controls/Fold.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { Screen } from '../../controls/Screen.tsx';
 import { type RideCheckGroup, rideCheck } from '../../standards/rideCheck.ts';
@@ -10,12 +9,11 @@ import { Acts } from '../bench/Acts.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
 import { reason, StampOf } from '../bike/ReleaseStamp.tsx';
 import { releaseState } from '../bike/releaseState.ts';
-import { clockText, dayText, whenText } from '../dayText.ts';
 import { useNow } from '../door.tsx';
 import type { ReleaseView } from '../Release.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
-import { groupMark } from './checkState.ts';
+import { CheckGroups } from './CheckGroups.tsx';
 import { EarlierReleases } from './EarlierReleases.tsx';
 import { OpenList } from './OpenList.tsx';
 import { inReadingOrder } from './openOrder.ts';
@@ -44,8 +42,10 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
   const open = inReadingOrder(view.open.filter(({ what }) => what !== 'check-open'));
   const blocking = open.filter(({ blocks }) => blocks);
   const others = open.filter(({ blocks }) => !blocks);
-  const at = (ms: number) => (dayText(ms) === dayText(nowMs) ? clockText(ms) : whenText(ms));
   const left = rideCheck.filter(({ id }) => !groups[id]).length;
+  // A release that stands has used up its check: the next one is no duty yet.
+  const rested = state.is === 'stands' && left === rideCheck.length;
+  const list = <CheckGroups groups={groups} nowMs={nowMs} onGroup={onGroup} />;
   return (
     <Screen
       title={`Release ${bike.name}`}
@@ -56,7 +56,11 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
         <Acts
           save={{ is: 'idle' }}
           main={
-            next ? (
+            rested ? (
+              <Button size="greasy" wide icon="bike" href={hrefOf({ at: 'ride', bikeId })}>
+                Log a ride
+              </Button>
+            ) : next ? (
               <Button
                 kind="main"
                 size="greasy"
@@ -113,23 +117,16 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
           <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
         </>
       )}
-      <Ruler label="Check before riding" end={left > 0 ? <b>{left} to go</b> : 'Done'} />
-      <ul class="plain-list">
-        {rideCheck.map((group) => {
-          const mark = groupMark(groups[group.id], at);
-          return (
-            <li key={group.id}>
-              <ListRow
-                title={group.title}
-                detail={`${group.items.length} to look at`}
-                state={mark.state}
-                stateWord={mark.word}
-                onPress={() => onGroup(group)}
-              />
-            </li>
-          );
-        })}
-      </ul>
+      {rested ? (
+        <Fold label="Check again, for the next release" end={rideCheck.length}>
+          {list}
+        </Fold>
+      ) : (
+        <>
+          <Ruler label="Check before riding" end={left > 0 ? <b>{left} to go</b> : 'Done'} />
+          {list}
+        </>
+      )}
       <Fold label="Also open" end={others.length} open={others.length > 0}>
         {others.length === 0 ? (
           <p class="release-none">Nothing else is open in the logbook.</p>

@@ -1,4 +1,5 @@
 import './release.css';
+import { useContext } from 'preact/hooks';
 import { Choice } from '../../controls/Choice.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
@@ -10,7 +11,7 @@ import type { CommandOf } from '../../journal/commands.ts';
 import type { Id, OpenItem } from '../../journal/entries.ts';
 import { cautions } from '../../standards/releaseRules.ts';
 import { Acts } from '../bench/Acts.tsx';
-import { useRun } from '../door.tsx';
+import { UndoSlot, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
 import { Figures } from './Figures.tsx';
@@ -41,6 +42,7 @@ export interface SignPageProps {
 export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBack }: SignPageProps) {
   const [draft, change, clear] = useDraft<SignDraft>(`release:${bikeId}`, { covers: '', restrictions: '' });
   const { run, save } = useRun();
+  const offerUndo = useContext(UndoSlot);
   const { statement, covers, restrictions } = draft;
   const by = draft.by ?? doer;
   const items = inReadingOrder(open);
@@ -57,6 +59,8 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
     // A refusal is a list at the top; whoever held the button is at the bottom.
     if (!done) return scrollTo(0, 0);
     clear();
+    // What the signature stands on is corrected from now on, not undone.
+    offerUndo(undefined);
     onSigned();
   };
   const rides = statement !== undefined && statement !== 'not-to-ride';

@@ -40,10 +40,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
     const typed = rideTyped(draft, settings.distanceUnit);
     setWrong(typed.ok ? {} : typed.wrong);
     if (!typed.ok) return;
-    const entries = await run(
-      { type: 'log-ride', bikeId, ...typed.ride },
-      { undo: `Ride on ${name} logged` },
-    );
+    const entries = await run({ type: 'log-ride', bikeId, ...typed.ride }, { undo: 'Ride logged' });
     if (!entries) return;
     clear();
     go({ at: 'rechecks', bikeId }, true);
