@@ -10,19 +10,22 @@ export interface UndoBarProps {
   onGone: () => void;
   /** How long it stays, ms. */
   spanMs?: number;
+  /** How much of it is over when the bar appears: it goes along from screen to screen and keeps its time. */
+  agoMs?: number;
 }
 
 /** Ten seconds to take the last entry back. The clock stops while the button has the focus, so no reader is hurried. */
-export function UndoBar({ text, onUndo, onGone, spanMs = 10_000 }: UndoBarProps) {
-  const [leftMs, setLeftMs] = useState(spanMs);
+export function UndoBar({ text, onUndo, onGone, spanMs = 10_000, agoMs = 0 }: UndoBarProps) {
+  const [leftMs, setLeftMs] = useState(spanMs - agoMs);
   // A live region is read out when its text changes, so it starts empty.
   const [told, setTold] = useState('');
   const paused = useRef(false);
+  const begun = useRef(spanMs - agoMs);
   const gone = useRef(onGone);
   gone.current = onGone;
 
   useEffect(() => {
-    let left = spanMs;
+    let left = begun.current;
     let seen = performance.now();
     setLeftMs(left);
     setTold(text);

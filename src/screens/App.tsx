@@ -140,7 +140,13 @@ export function App({ logbook, beside }: AppProps) {
   const Screen = useScreen(route.at);
   if (state.is !== 'open') return <Closed state={state} />;
   const bar = undoable && (
-    <UndoBar text={undoable.words} onUndo={undo} onGone={() => setUndoable(undefined)} />
+    <UndoBar
+      key={undoable.savedAtMs}
+      agoMs={logbook.now() - undoable.savedAtMs}
+      text={undoable.words}
+      onUndo={undo}
+      onGone={() => setUndoable(undefined)}
+    />
   );
   const { at, ...names } = route as Route & Record<string, string>;
   return (
