@@ -164,7 +164,7 @@ export async function openLogbook(options: Options = {}): Promise<Logbook> {
  */
 export function logbookFor(options: Options = {}): Logbook {
   const now = options.now ?? Date.now;
-  const zone = options.zone ?? (() => Intl.DateTimeFormat().resolvedOptions().timeZone);
+  const zone = options.zone ?? zoneOfThePhone();
   const watchers = new Set<() => void>();
   const listeners = new Set<(state: LogbookState) => void>();
   let state: LogbookState = { is: 'open' };
@@ -176,6 +176,11 @@ export function logbookFor(options: Options = {}): Logbook {
   const tell = () => {
     for (const watcher of watchers) watcher();
   };
+  const announce = () => {
+    tell();
+    if (!closed) channel.postMessage('committed');
+  };
+  let closed = false;
   channel.onmessage = tell;
 
   /** What this connection remembers of the store; a new connection remembers nothing. */
@@ -327,10 +332,8 @@ export function logbookFor(options: Options = {}): Logbook {
       cache ??= new RowCache();
       return append(db, cache, command, photos, circumstances);
     });
-    if ('entries' in result && result.entries.length > 0) {
-      tell();
-      channel.postMessage('committed');
-    }
+    // The hand that tapped hears of it first, then everybody who looks on.
+    if ('entries' in result && result.entries.length > 0) setTimeout(announce);
     return result;
   }
 
@@ -353,14 +356,14 @@ export function logbookFor(options: Options = {}): Logbook {
       const atMs = now();
       const head = { id: newId(), v: ENTRY_VERSION, writtenAtMs: atMs, happenedAtMs: atMs, zone: zone() };
       const result = await withDatabase((db) => removeDemo(db, head));
-      tell();
-      channel.postMessage('committed');
+      announce();
       return result;
     },
     opened,
     now,
     newId,
     close() {
+      closed = true;
       channel.close();
       database?.close();
       database = undefined;
@@ -377,6 +380,23 @@ export async function openDue(
     claimDue: () => claimDue(db, now()),
     overdue: async () => (await stored.due(db, now())).length,
     close: () => db.close(),
+  };
+}
+
+/**
+ * The phone's time zone. Asking takes longer than deciding a command, so the answer is kept for a minute; a
+ * changed offset asks at once.
+ */
+function zoneOfThePhone(): () => string {
+  let kept: { name: string; askedMs: number; offsetMin: number } | undefined;
+  return () => {
+    const now = new Date();
+    const offsetMin = now.getTimezoneOffset();
+    if (!kept || kept.offsetMin !== offsetMin || Math.abs(now.getTime() - kept.askedMs) > 60_000) {
+      const { timeZone: name } = Intl.DateTimeFormat().resolvedOptions();
+      kept = { name, askedMs: now.getTime(), offsetMin };
+    }
+    return kept.name;
   };
 }
 

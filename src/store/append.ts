@@ -1,3 +1,4 @@
+import { unwrap } from 'idb';
 import type { Command, Photo, Refused } from '../journal/commands.ts';
 import type { Circumstances } from '../journal/decide/ruling.ts';
 import { decide } from '../journal/decide.ts';
@@ -92,32 +93,53 @@ async function settleInStore(
   }
 }
 
+const SCOPE: ('journal' | 'views' | 'photos')[] = ['journal', 'views', 'photos'];
+
 function begin(db: Database): WriteTransaction {
-  const tx = db.transaction(['journal', 'views', 'photos'], 'readwrite', { durability: 'strict' });
+  const tx = db.transaction(SCOPE, 'readwrite', { durability: 'strict' });
   // Awaited below; caught here as well, so that an abort is reported once and not as an unhandled rejection.
   tx.done.catch(() => {});
   return tx;
 }
 
-/** Writes and commits; resolves when the browser reports the bytes on the disk. */
-async function commit(
-  tx: WriteTransaction,
+/**
+ * Puts a command's lines and rows into a transaction and commits it. Plain requests instead of promises for
+ * each: nobody asks how a single one went, and a tap waits for the commit alone.
+ */
+function put(
+  tx: IDBTransaction,
   rows: TransactionRows,
   lines: { entry: Entry; places: string[] }[],
   photos: Photo[],
   afterSeq: number,
-): Promise<void> {
-  const asked: Promise<unknown>[] = [];
+): void {
   const journal = tx.objectStore('journal');
   lines.forEach((line, at) => {
-    asked.push(journal.add({ seq: afterSeq + 1 + at, ...line }));
+    journal.add({ seq: afterSeq + 1 + at, ...line });
   });
   const views = tx.objectStore('views');
-  for (const [key, row] of rows.written) asked.push(row ? views.put(row) : views.delete(key));
-  for (const photo of photos) asked.push(tx.objectStore('photos').put(photo));
-  for (const promise of asked) promise.catch(() => {});
+  for (const [key, row] of rows.written) {
+    if (row) views.put(row);
+    else views.delete(key);
+  }
+  for (const photo of photos) tx.objectStore('photos').put(photo);
   tx.commit();
-  await tx.done;
+}
+
+/** One strict transaction that reads nothing; gives what aborted it, or nothing once it is on the disk. */
+function writeAtOnce(db: Database, work: (tx: IDBTransaction) => void): Promise<DOMException | undefined> {
+  const tx = unwrap(db).transaction(SCOPE, 'readwrite', { durability: 'strict' });
+  return new Promise((resolve) => {
+    tx.oncomplete = () => resolve(undefined);
+    tx.onabort = () => resolve(tx.error ?? new DOMException('the store gave up', 'AbortError'));
+    try {
+      work(tx);
+    } catch (thrown) {
+      // What was asked for so far must not be committed by itself.
+      tx.abort();
+      throw thrown;
+    }
+  });
 }
 
 async function appendFromStore(
@@ -128,21 +150,25 @@ async function appendFromStore(
   now: Circumstances,
   ids: GivenIds,
 ): Promise<Appended | Refused> {
-  cache.forget();
   const tx = begin(db);
-  const rows = new TransactionRows();
+  const rows = new TransactionRows(cache.rows);
   try {
     const [last] = await Promise.all([
       tx.objectStore('journal').openKeyCursor(null, 'prev'),
       rows.prefetch(tx, likelyKeys(command)),
     ]);
     const afterSeq = last?.key ?? 0;
+    if (afterSeq !== cache.seq) {
+      cache.forget();
+      rows.distrust();
+    }
     const settled = await settleInStore(tx, rows, command, now, ids);
     if (!Array.isArray(settled)) {
       await tx.done;
       return settled;
     }
-    await commit(tx, rows, settled, photos, afterSeq);
+    put(unwrap(tx), rows, settled, photos, afterSeq);
+    await tx.done;
     cache.remember(afterSeq + settled.length, rows.fetched, rows.written);
     return { entries: settled.map(({ entry }) => entry) };
   } catch (thrown) {
@@ -173,16 +199,14 @@ export async function append(
   const afterSeq = cache.seq;
   const ready = settleFromMemory(cache, command, now, ids);
   if (ready && afterSeq !== undefined) {
-    const tx = begin(db);
-    try {
-      await commit(tx, ready.rows, ready.lines, photos, afterSeq);
+    const failure = await writeAtOnce(db, (tx) => put(tx, ready.rows, ready.lines, photos, afterSeq));
+    if (!failure) {
       cache.remember(afterSeq + ready.lines.length, ready.rows.written);
       return { entries: ready.lines.map(({ entry }) => entry) };
-    } catch (thrown) {
-      cache.forget();
-      // Somebody else has added that line; anything else is a failure of the store.
-      if ((tx.error ?? (thrown as DOMException)).name !== 'ConstraintError') throw tx.error ?? thrown;
     }
+    cache.forget();
+    // Somebody else has added that line; anything else is a failure of the store.
+    if (failure.name !== 'ConstraintError') throw failure;
   }
   return appendFromStore(db, cache, command, photos, now, ids);
 }

@@ -27,7 +27,7 @@ export class TransactionRows implements Rows {
   readonly #new = new Set<Id>();
   readonly #beforeSeq: number;
 
-  readonly #known: ReadonlyMap<string, Row | undefined>;
+  #known: ReadonlyMap<string, Row | undefined>;
 
   /**
    * @param known rows that need not be fetched
@@ -46,6 +46,11 @@ export class TransactionRows implements Rows {
   /** Rows to be written, and keys to be deleted. */
   get written(): ReadonlyMap<string, Row | undefined> {
     return this.#written;
+  }
+
+  /** What was known turned out to be old; from here on everything is fetched. */
+  distrust(): void {
+    this.#known = new Map();
   }
 
   /** Tells that an id was made just now, so that no row needs to be asked for. */
