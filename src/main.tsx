@@ -1,7 +1,9 @@
 import { render } from 'preact';
 import { logbookFor } from './logbook.ts';
 import { App, type Beside, preload } from './screens/App.tsx';
+import { keepDraftsIn } from './screens/draft.ts';
 import { routeOf } from './screens/route.ts';
+import { openDrafts } from './store/drafts.ts';
 
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
@@ -9,8 +11,10 @@ async function start(): Promise<void> {
   if (!place) throw new Error('the page has no place for the app');
   // The store opens while the screen is fetched and drawn; what the screen reads waits for it.
   const logbook = logbookFor({ loadWriter: () => import('./store/writer.ts') });
+  // A form reads its draft as it is drawn. Without a place for drafts only a kill would lose what is half typed.
+  const drafts = openDrafts().then(keepDraftsIn, () => {});
   // What fails to load here is asked for again, and said, by the app itself.
-  await preload(routeOf(location.hash)).catch(() => {});
+  await Promise.all([preload(routeOf(location.hash)).catch(() => {}), drafts]);
   const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
   draw({});
   await logbook.opened;
