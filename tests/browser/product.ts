@@ -77,6 +77,8 @@ export interface PhoneOptions {
   landscape?: boolean;
   dark?: boolean;
   zone?: string;
+  /** Language of the phone, as a BCP 47 tag; the decimal sign follows it. */
+  locale?: string;
 }
 
 export function newProfile(): string {
@@ -95,6 +97,7 @@ export async function openPhone(origin: string, options: PhoneOptions = {}): Pro
     deviceScaleFactor: 2,
     colorScheme: options.dark ? 'dark' : 'light',
     ...(options.zone ? { timezoneId: options.zone } : {}),
+    ...(options.locale ? { locale: options.locale } : {}),
     args: [
       '--disable-background-networking',
       '--disable-component-update',
