@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { sharedChunk } from './sw/chunks.ts';
+import { pageScripts } from './sw/chunks.ts';
 import { precache } from './sw/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
@@ -17,7 +17,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     // One sheet: all of it together is smaller than the trips for its pieces are long.
     cssCodeSplit: false,
-    rolldownOptions: { output: { codeSplitting: sharedChunk(`${top}src`) } },
+    rolldownOptions: { output: { codeSplitting: pageScripts(`${top}src`) } },
   },
   server: { port: 4173 },
   preview: { port: 4173 },

@@ -5,6 +5,9 @@ import { keepDraftsIn } from './screens/draft.ts';
 import { routeOf } from './screens/route.ts';
 import { openDrafts } from './store/drafts.ts';
 
+/** Reminders, updates and the clock can wait for the first screen to be read. */
+const BESIDE_MS = 400;
+
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
   const place = document.getElementById('app');
@@ -18,6 +21,8 @@ async function start(): Promise<void> {
   const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
   draw({});
   await logbook.opened;
+  // What runs beside the screen lets the screen go first.
+  await new Promise((later) => setTimeout(later, BESIDE_MS));
   const { runBeside } = await import('./beside.ts');
   runBeside(logbook, draw);
 }

@@ -1,7 +1,7 @@
 import './look.css';
 import './Screen.css';
 import { type ComponentChildren, createContext } from 'preact';
-import { useContext, useLayoutEffect, useRef } from 'preact/hooks';
+import { useContext, useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Icon } from './Icon.tsx';
 
 export interface ScreenProps {
@@ -46,7 +46,8 @@ export function Screen({
     document.title = `${title} · Pinchbolt`;
     document.documentElement.lang = lang;
   }, [title, lang]);
-  useLayoutEffect(() => {
+  useEffect(() => {
+    // After the paint: asked earlier, the browser would have to lay the page out twice.
     heading.current?.focus({ preventScroll: true });
   }, [route]);
 
