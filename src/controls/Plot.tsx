@@ -18,7 +18,7 @@ export interface PlotProps {
   yLabel: string;
   /** Joins the points with a line. */
   joined?: boolean;
-  /** Writes a value of x at the axis; plain digits when left out. */
+  /** Writes a value of x at the axis; digits in the phone's way when left out. */
   xText?: (x: number) => string;
 }
 
@@ -29,6 +29,9 @@ const RIGHT = 10;
 const TOP = 28;
 const BOTTOM = 46;
 
+/** Ticks are round already; only the decimal sign is the phone's own. */
+const digits = (value: number) => value.toLocaleString(undefined, { maximumFractionDigits: 6 });
+
 const spread = (values: readonly number[]): [low: number, high: number] => {
   const low = Math.min(...values);
   const high = Math.max(...values);
@@ -36,7 +39,7 @@ const spread = (values: readonly number[]): [low: number, high: number] => {
 };
 
 /** A small drawing of one quantity over another on ruled paper, with the band it should lie in. Points outside are solid red. */
-export function Plot({ label, points, band, xLabel, yLabel, joined, xText = String }: PlotProps) {
+export function Plot({ label, points, band, xLabel, yLabel, joined, xText = digits }: PlotProps) {
   if (points.length === 0) return null;
   const [xLow, xHigh] = spread(points.map((point) => point.x));
   const yTicks = ticks(
@@ -60,7 +63,7 @@ export function Plot({ label, points, band, xLabel, yLabel, joined, xText = Stri
           <g key={y}>
             <path class="plot-grid" d={`M${LEFT} ${upward(y)}H${WIDTH - RIGHT}`} />
             <text x={LEFT - 8} y={upward(y) + 5} text-anchor="end">
-              {y}
+              {digits(y)}
             </text>
           </g>
         ))}
