@@ -1,5 +1,5 @@
 import type { DueLine, Logbook } from '../logbook.ts';
-import { noticeOf, type Notice } from './notice.ts';
+import { type Notice, noticeOf } from './notice.ts';
 
 /**
  * Announces what fell due, each instant once: page and worker call this, and the claim decides who speaks.

@@ -1,0 +1,196 @@
+import type { Photo } from '../journal/commands.ts';
+import type { Id, OpenItem, Settings } from '../journal/entries.ts';
+import type {
+  BikeRow,
+  DefectRow,
+  FindingRow,
+  JointRow,
+  PartRow,
+  RecheckRow,
+  ReleaseRow,
+  RideCheckRow,
+  RidesRow,
+  SealRow,
+  StepRow,
+  ToolRow,
+  WaitRow,
+} from '../journal/rows.ts';
+import type { Database } from './database.ts';
+import type { AsBuilt } from './deepViews.ts';
+import * as stored from './read.ts';
+import { type DueLine, type HistoryLine, type HistoryPage, history, line, photo } from './read.ts';
+
+/** What can be asked of the logbook, and what is given. */
+export interface Views {
+  bikes: { ask: unknown; gives: BikeRow[] };
+  due: { ask: { untilMs: number }; gives: DueLine[] };
+  bike: {
+    ask: { bikeId: Id };
+    gives:
+      | {
+          bike: BikeRow;
+          parts: PartRow[];
+          joints: JointRow[];
+          steps: StepRow[];
+          waits: WaitRow[];
+          rechecks: RecheckRow[];
+          seals: SealRow[];
+          defects: DefectRow[];
+          findings: FindingRow[];
+          rides: RidesRow | undefined;
+        }
+      | undefined;
+  };
+  bench: {
+    ask: { bikeId: Id };
+    gives:
+      | { bike: BikeRow; steps: StepRow[]; joints: JointRow[]; waits: WaitRow[]; tools: ToolRow[] }
+      | undefined;
+  };
+  joint: {
+    ask: { jointId: Id };
+    gives:
+      | {
+          joint: JointRow;
+          bike: BikeRow | undefined;
+          parts: PartRow[];
+          waits: WaitRow[];
+          seal: SealRow | undefined;
+          rechecks: RecheckRow[];
+        }
+      | undefined;
+  };
+  part: {
+    ask: { partId: Id };
+    gives: { part: PartRow; bike: BikeRow | undefined; joints: JointRow[] } | undefined;
+  };
+  /** Parts in one place: `shelf`, `quarantine`, `scrapped`, `sold`, or a bike's id. */
+  parts: { ask: { at: string }; gives: PartRow[] };
+  tools: { ask: unknown; gives: ToolRow[] };
+  settings: { ask: unknown; gives: Settings };
+  rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
+  release: {
+    ask: { bikeId: Id };
+    gives:
+      | {
+          bike: BikeRow;
+          open: OpenItem[];
+          check: RideCheckRow | undefined;
+          releases: ReleaseRow['releases'];
+          rides: RidesRow | undefined;
+          joints: JointRow[];
+        }
+      | undefined;
+  };
+  /** `b:`, `p:`, `j:` or `t:` with an id; newest first. */
+  history: { ask: { place: string; after?: [string, number]; limit: number }; gives: HistoryPage };
+  entry: { ask: { entryId: Id }; gives: HistoryLine | undefined };
+  'as-built': { ask: { bikeId: Id; atMs: number }; gives: AsBuilt };
+  photo: { ask: { photoId: Id }; gives: Photo | undefined };
+  /** How much there is, and how much of it no backup holds. */
+  size: { ask: unknown; gives: { entries: number; photos: number } };
+}
+
+export type ViewName = keyof Views;
+
+type Readers = { [V in ViewName]: (db: Database, ask: Views[V]['ask']) => Promise<Views[V]['gives']> };
+
+/** The views that fold or judge, loaded with the writing half because they share its code. */
+interface DeepViews {
+  asBuilt: typeof import('./deepViews.ts')['asBuilt'];
+  openNow: typeof import('./deepViews.ts')['openNow'];
+}
+
+/**
+ * How each view is read.
+ * @param now clock, ms UTC
+ * @param theWriter loads the views that fold or judge
+ */
+export function readersFor(now: () => number, theWriter: () => Promise<DeepViews>): Readers {
+  return {
+    bikes: (db) => stored.group(db, 'bike', 'bike'),
+    due: (db, { untilMs }) => stored.due(db, untilMs),
+    bike: async (db, { bikeId }) => {
+      const [bike, parts, joints, steps, waits, rechecks, seals, defects, findings, rides] =
+        await Promise.all([
+          stored.row(db, 'bike', bikeId),
+          stored.group(db, 'part', `part@${bikeId}`),
+          stored.group(db, 'joint', `joint@${bikeId}`),
+          stored.group(db, 'step', `step@${bikeId}`),
+          stored.group(db, 'wait', `wait@${bikeId}`),
+          stored.group(db, 'recheck', `recheck@${bikeId}`),
+          stored.group(db, 'seal', `seal@${bikeId}`),
+          stored.group(db, 'defect', `defect@${bikeId}`),
+          stored.group(db, 'finding', `finding@${bikeId}`),
+          stored.row(db, 'rides', bikeId),
+        ]);
+      const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
+      return bike && { bike, parts, joints, steps: inList, waits, rechecks, seals, defects, findings, rides };
+    },
+    bench: async (db, { bikeId }) => {
+      const [bike, steps, joints, waits, tools] = await Promise.all([
+        stored.row(db, 'bike', bikeId),
+        stored.group(db, 'step', `step@${bikeId}`),
+        stored.group(db, 'joint', `joint@${bikeId}`),
+        stored.group(db, 'wait', `wait@${bikeId}`),
+        stored.group(db, 'tool', 'tool'),
+      ]);
+      const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
+      return bike && { bike, steps: inList, joints, waits, tools };
+    },
+    joint: async (db, { jointId }) => {
+      const joint = await stored.row(db, 'joint', jointId);
+      if (!joint) return undefined;
+      const named = [...joint.partIds, ...joint.between.flatMap(({ partId }) => (partId ? [partId] : []))];
+      const [bike, parts, waits, seal, rechecks] = await Promise.all([
+        stored.row(db, 'bike', joint.bikeId),
+        Promise.all(named.map((id) => stored.row(db, 'part', id))),
+        stored.group(db, 'wait', `wait@${joint.bikeId}`),
+        stored.row(db, 'seal', jointId),
+        stored.group(db, 'recheck', `recheck@${joint.bikeId}`),
+      ]);
+      return {
+        joint,
+        bike,
+        parts: parts.filter((part) => part !== undefined),
+        waits: waits.filter((wait) => wait.jointId === jointId),
+        seal,
+        rechecks: rechecks.filter((recheck) => recheck.jointId === jointId),
+      };
+    },
+    part: async (db, { partId }) => {
+      const part = await stored.row(db, 'part', partId);
+      if (!part) return undefined;
+      if (part.place.on !== 'bike') return { part, bike: undefined, joints: [] };
+      const { bikeId } = part.place;
+      const [bike, joints] = await Promise.all([
+        stored.row(db, 'bike', bikeId),
+        stored.group(db, 'joint', `joint@${bikeId}`),
+      ]);
+      const holds = (joint: JointRow) =>
+        joint.partIds.includes(partId) || joint.between.some((between) => between.partId === partId);
+      return { part, bike, joints: joints.filter(holds) };
+    },
+    parts: (db, { at }) => stored.group(db, 'part', `part@${at}`),
+    tools: (db) => stored.group(db, 'tool', 'tool'),
+    settings: (db) => stored.settings(db),
+    rechecks: (db, { bikeId }) => stored.group(db, 'recheck', `recheck@${bikeId}`),
+    release: async (db, { bikeId }) => {
+      const { openNow } = await theWriter();
+      const [bike, open, check, releases, rides, joints] = await Promise.all([
+        stored.row(db, 'bike', bikeId),
+        openNow(db, bikeId, now()),
+        stored.row(db, 'ridecheck', bikeId),
+        stored.row(db, 'release', bikeId),
+        stored.row(db, 'rides', bikeId),
+        stored.group(db, 'joint', `joint@${bikeId}`),
+      ]);
+      return bike && { bike, open, check, releases: releases?.releases ?? [], rides, joints };
+    },
+    history: (db, { place, after, limit }) => history(db, place, after, limit),
+    entry: (db, { entryId }) => line(db, entryId),
+    'as-built': async (db, { bikeId, atMs }) => (await theWriter()).asBuilt(db, bikeId, atMs),
+    photo: (db, { photoId }) => photo(db, photoId),
+    size: async (db) => ({ entries: await db.count('journal'), photos: await db.count('photos') }),
+  };
+}
