@@ -45,6 +45,10 @@ export interface Logbook {
   /** Carries out a command. Resolves after the commit; rejects when the store could not keep it. */
   run(command: Command, photos?: Photo[]): Promise<Done | Refused>;
   read<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<Views[V]['gives']>;
+  /** Reads a view before anybody asks, so that the first drawing finds it there. */
+  readAhead<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<void>;
+  /** What was read ahead and is still true; nothing after the next commit. */
+  peek<V extends ViewName>(view: V, ask: Views[V]['ask']): Views[V]['gives'] | undefined;
   /** Calls back after every commit, in this tab or another. Returns the way to stop. */
   watch(onChange: () => void): () => void;
   state(): LogbookState;
@@ -86,7 +90,11 @@ export function logbookFor(options: Options = {}): Logbook {
     for (const listener of listeners) listener(next);
   };
   const channel = new BroadcastChannel(CHANNEL);
+  const ahead = new Map<string, unknown>();
+  let commits = 0;
   const tell = () => {
+    ahead.clear();
+    commits += 1;
     for (const watcher of watchers) watcher();
   };
   const announce = () => {
@@ -168,6 +176,13 @@ export function logbookFor(options: Options = {}): Logbook {
     run: (command, photos = []) => run(command, photos, now()),
     runAsOf: (atMs, command, photos = []) => run(command, photos, atMs),
     read: (view, ask) => withDatabase((db) => readers[view](db, ask)),
+    async readAhead(view, ask) {
+      const before = commits;
+      const value = await withDatabase((db) => readers[view](db, ask));
+      if (commits === before) ahead.set(`${view} ${JSON.stringify(ask)}`, value);
+    },
+    peek: <V extends ViewName>(view: V, ask: Views[V]['ask']) =>
+      ahead.get(`${view} ${JSON.stringify(ask)}`) as Views[V]['gives'] | undefined,
     watch(onChange) {
       watchers.add(onChange);
       return () => watchers.delete(onChange);

@@ -44,6 +44,15 @@ const screens: Record<Exclude<Route['at'], 'home'>, Load> = {
 
 const loaded = new Map<string, ScreenComponent>();
 
+/** What the screen an app is opened at shows first, read while its script is fetched. */
+export async function readAhead(logbook: Logbook, route: Route): Promise<void> {
+  const settings = logbook.readAhead('settings', {});
+  if (route.at === 'bench') await logbook.readAhead('bench', { bikeId: route.bikeId });
+  if (route.at === 'bike') await logbook.readAhead('bike', { bikeId: route.bikeId });
+  if (route.at === 'home') await logbook.readAhead('bikes', undefined);
+  await settings;
+}
+
 /** Asks for a screen before there is a logbook to show in it; both take their time, and neither needs the other. */
 export async function preload({ at }: Route): Promise<void> {
   if (at !== 'home') loaded.set(at, await screens[at]());

@@ -22,8 +22,11 @@ export type Seen<T> = { is: 'reading' } | { is: 'there'; value: T } | { is: 'fai
  */
 export function useView<V extends ViewName>(view: V, ask: Views[V]['ask']): Seen<Views[V]['gives']> {
   const logbook = useLogbook();
-  const [seen, setSeen] = useState<{ of: string; seen: Seen<Views[V]['gives']> }>();
   const key = `${view} ${JSON.stringify(ask)}`;
+  const [seen, setSeen] = useState<{ of: string; seen: Seen<Views[V]['gives']> } | undefined>(() => {
+    const value = logbook.peek(view, ask);
+    return value === undefined ? undefined : { of: key, seen: { is: 'there', value } };
+  });
   // Before the browser paints: the store answers while it does.
   useLayoutEffect(() => {
     let current = true;
@@ -33,7 +36,10 @@ export function useView<V extends ViewName>(view: V, ask: Views[V]['ask']): Seen
         (why) => current && setSeen({ of: key, seen: { is: 'failed', why: String(why?.message ?? why) } }),
       );
     };
-    read();
+    // What was read ahead is true until the next commit; it need not be read twice.
+    const value = logbook.peek(view, ask);
+    if (value === undefined) read();
+    else setSeen((old) => (old?.of === key ? old : { of: key, seen: { is: 'there', value } }));
     const stop = logbook.watch(read);
     return () => {
       current = false;
