@@ -28,6 +28,7 @@ export default defineConfig({
         root: top,
         test: {
           name: 'node',
+          setupFiles: ['tests/node/steadyDice.ts'],
           include: ['tests/node/**/*.test.ts'],
           exclude: ['tests/node/checks/**'],
           pool: 'forks',

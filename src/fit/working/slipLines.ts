@@ -66,6 +66,9 @@ function raiseText({ lever, gain }: LeverEffect, say: Saying): string {
   return gain > 0 ? `${words}: ${say.number(gain * 100, 0)} % more` : `${words}: nothing`;
 }
 
+/** A rise nobody can measure leaves no arm that lowering the bar would shorten. */
+const NO_RISE_MM = 0.1;
+
 function raises(facts: JointFacts, tubeMm: number, say: Saying): string[] {
   const torqueNm = facts.appliedNm ?? facts.target?.hiNm;
   if (torqueNm === undefined) return [];
@@ -81,7 +84,7 @@ function raises(facts: JointFacts, tubeMm: number, say: Saying): string[] {
     ...(face === 'carbon-dry' ? { pasteFriction: clampFriction['carbon-paste'].friction.mid } : {}),
     tubeMm,
     clampMm: clamp?.shim === 'bonded' ? tubeMm : Math.max(facts.boreMm ?? tubeMm, tubeMm),
-    ...(bar && bar.riseMm > 0
+    ...(bar && bar.riseMm > NO_RISE_MM
       ? {
           momentArmMm: Math.hypot(bar.riseMm, bar.reachMm),
           lowerArmMm: Math.hypot(bar.riseMm / 2, bar.reachMm),
