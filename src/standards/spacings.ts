@@ -20,7 +20,7 @@ const spacing = (
 export const spacings: readonly InterfaceRow[] = [
   spacing('front-100', 100, 'nearly every fork', overview),
   spacing('front-110', 110, 'wide 15 × 110 fork', overview),
-  spacing('rear-108', 108, 'older BMX hubs', 'gsport.co.uk, column on frame ends'),
+  spacing('rear-108', 108, 'older BMX hubs', 'hub column on frame ends'),
   spacing('rear-110', 110, 'BMX, 20 in trials, old track', 'trial-bikes.com hub pages'),
   spacing('rear-116', 116, '20 in trials', 'trial-bikes.com hub pages'),
   spacing('rear-120', 120, 'track, five sprockets, flip-flop', 'fixmemphis.blogspot.com'),

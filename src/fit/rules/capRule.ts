@@ -38,7 +38,7 @@ export const capRule: Rule = {
   first: 'steerer-cap',
   second: 'steerer',
   risk: 'A headset that cannot be set knocks itself loose; a split steerer drops the handlebar.',
-  source: 'carbon: rsdbikes.com; threads inside from memory',
+  source: 'carbon: page of a frame maker; threads inside from memory',
   known: 'seen',
   judge: capOnSteerer,
 };

@@ -5,8 +5,7 @@ import { readingOf, traitOf } from '../reading.ts';
 import { askFor, mm, type Rule, unknown } from '../rule.ts';
 import type { Judgement, OneWayChange } from '../verdict.ts';
 
-const frameEnds =
-  'gsport.co.uk, column on frame ends: 1 mm over an end is about 2°, a set axle beats washers';
+const frameEnds = 'hub column on frame ends: 1 mm over an end is about 2°, a set axle beats washers';
 const practice = { source: 'common practice, no source', known: 'proposal' as Known };
 
 /** More than this of washers leaves too little axle in the frame end. */

@@ -163,7 +163,7 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
-    'rsdbikes.com: never a star nut in carbon',
+    'page of a frame maker: never a star nut in carbon',
     cap('star-nut'),
     steerer({ material: 'carbon', inside: 'plain' }),
     'does-not-fit',
@@ -274,7 +274,7 @@ const rows: Row[] = [
   ['the same on aluminium: no', slot(9.6, { material: 'aluminium', end: 'rear' }), axle(10), 'does-not-fit'],
   ['a nutted hub in closed ends', slot(12, { shape: 'closed' }), axle(12, { type: 'solid' }), 'does-not-fit'],
   [
-    'gsport.co.uk: 108 hubs in 110 frames, a washer on each side',
+    'hub column on frame ends: 108 hubs in 110 frames, a washer on each side',
     ends(110),
     hub(108),
     'fits-with',
@@ -352,7 +352,7 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
-    'danscomp.com: a race machined on the fork wants an integrated headset',
+    'page of a BMX shop: a race machined on the fork wants an integrated headset',
     named('crown-race', 'EC34/28.6'),
     face('crown-seat', { diameterMm: 30 }, { traits: { race: 'machined-45' } }),
     'does-not-fit',
