@@ -9,13 +9,14 @@ import { Screen } from '../controls/Screen.tsx';
 import type { Id, ToolSnapshot } from '../journal/entries.ts';
 import type { ToolRow } from '../journal/rows.ts';
 import type { TorqueUnit } from '../mechanics/units.ts';
+import { toolState } from '../planning/toolState.ts';
 import { Rows } from './bike/Rows.tsx';
 import { dayText } from './dayText.ts';
 import { useLogbook, useView } from './door.tsx';
 import { hrefOf } from './route.ts';
 import { ToolForm } from './tools/ToolForm.tsx';
 import { ToolSheet } from './tools/ToolSheet.tsx';
-import { scaleText, toolState, toolStateWords } from './tools/toolState.ts';
+import { scaleText, toolStateWords } from './tools/toolState.ts';
 import { Waits } from './Waits.tsx';
 
 const marks: Record<ToolSnapshot['state'], MarkState> = {

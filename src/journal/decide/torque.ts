@@ -1,16 +1,16 @@
 import { plausibleTorque } from '../../mechanics/torquePlausible.ts';
 import type { TorqueUnit, Typed } from '../../mechanics/units.ts';
 import { torqueNm } from '../../mechanics/units.ts';
+import { toolState } from '../../planning/toolState.ts';
 import { threadNamed } from '../../standards/threads.ts';
 import type { CommandOf } from '../commands.ts';
 import type { Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
-import type { JointRow, ToolRow } from '../rows.ts';
+import type { JointRow } from '../rows.ts';
 import { type Circumstances, jointOf, positive, present, type Ruling, refuse, stepOf } from './ruling.ts';
 
 /** Two equal taps on one joint within this are one tap of a trembling knuckle. */
 const DOUBLE_TAP_MS = 1500;
-const YEAR_DAYS = 365;
 
 /** The bolts of a joint, all fasteners together. */
 export function boltsOf(joint: JointRow): number {
@@ -33,15 +33,6 @@ export function checkTorque(torque: Typed<TorqueUnit>, joint?: JointRow): void {
   positive(value, Number.MAX_VALUE);
   const plausible = plausibleTorque(torqueNm(value, unit), threadOf(joint));
   if (!plausible.ok && plausible.reason === 'absurd') refuse('absurd-torque', `${torque.typed}`);
-}
-
-/** How far a tool can be trusted on a day; a year is the usual span where the owner has set none. */
-export function toolState(tool: ToolRow, atMs: number): ToolSnapshot['state'] {
-  if (tool.droppedAtMs && tool.droppedAtMs > (tool.lastCheckMs ?? 0)) return 'dropped';
-  if (tool.lastCheckMs === undefined) return 'never-checked';
-  if (tool.foundOut && tool.foundOut.atMs > tool.lastCheckMs) return 'check-overdue';
-  const spanMs = (tool.checkEveryDays ?? YEAR_DAYS) * 86_400_000;
-  return atMs - tool.lastCheckMs > spanMs ? 'check-overdue' : 'checked';
 }
 
 /** The tool as it stands today, to be kept inside the entry. */

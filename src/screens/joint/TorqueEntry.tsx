@@ -9,13 +9,14 @@ import type { BetweenKind } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { parseTyped } from '../../mechanics/quantity.ts';
 import { type TorqueUnit, torqueNm, unitLabel } from '../../mechanics/units.ts';
+import { toolState } from '../../planning/toolState.ts';
 import { appliedDoubt } from '../bench/appliedDoubt.ts';
 import { mostNm, rulingTarget } from '../bench/rulingTarget.ts';
 import { figureText } from '../bench/targetWords.ts';
 import { threadDiameterMm } from '../bench/threadDiameter.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
-import { toolState, toolStateWords } from '../tools/toolState.ts';
+import { toolStateWords } from '../tools/toolState.ts';
 import { betweenNames } from './betweenNames.ts';
 import { torqueUnits } from './jointDraft.ts';
 

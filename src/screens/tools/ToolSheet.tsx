@@ -4,6 +4,7 @@ import { Notice } from '../../controls/Notice.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import type { ToolRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
+import { toolState } from '../../planning/toolState.ts';
 import { AskSheet } from '../bike/AskSheet.tsx';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { dayText } from '../dayText.ts';
@@ -11,7 +12,7 @@ import { useLogbook, useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { FoundOutSheet } from './FoundOutSheet.tsx';
 import { ToolForm } from './ToolForm.tsx';
-import { scaleText, toolState, toolStateWords } from './toolState.ts';
+import { scaleText, toolStateWords } from './toolState.ts';
 
 const bases = {
   laboratory: 'by a laboratory',

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { toolState as keptState } from '../../../src/journal/decide/torque.ts';
 import type { ToolRow } from '../../../src/journal/rows.ts';
+import { toolState } from '../../../src/planning/toolState.ts';
 import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
-import { scaleText, toolState } from '../../../src/screens/tools/toolState.ts';
+import { scaleText } from '../../../src/screens/tools/toolState.ts';
 
 const DAY_MS = 86_400_000;
 const tool = (about: Partial<ToolRow>): ToolRow => ({
@@ -22,8 +22,6 @@ describe('how far a tool can be trusted', () => {
     ['checked', { lastCheckMs: 0, droppedAtMs: null }, DAY_MS],
   ] as const)('%s (12 months: ISO 6789-1, from memory)', (state, about, atMs) => {
     expect(toolState(tool(about), atMs)).toBe(state);
-    // The journal keeps the same judgement inside every torque entry.
-    expect(keptState(tool(about), atMs)).toBe(state);
   });
 });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { ToolRow } from '../../../src/journal/rows.ts';
+import { toolState } from '../../../src/planning/toolState.ts';
 import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
-import { toolState } from '../../../src/screens/tools/toolState.ts';
 
 const typed = {
   ...emptyTool('N.m'),

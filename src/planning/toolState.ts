@@ -1,0 +1,32 @@
+/** How far a torque tool can be trusted. */
+export type ToolState = 'checked' | 'check-overdue' | 'never-checked' | 'dropped';
+
+/** What is known of a tool's checks. */
+export interface ToolChecks {
+  lastCheckMs?: number;
+  checkEveryDays?: number;
+  droppedAtMs?: number | null;
+  /** When it was found to show wrong. */
+  foundOut?: { atMs: number };
+}
+
+/** A year is the usual span between checks where the owner has set none. ISO 6789-1, from memory. */
+const USUAL_DAYS = 365;
+const DAY_MS = 86_400_000;
+
+/**
+ * How far a tool can be trusted on a day. The journal keeps this judgement with every torque, and the screens
+ * show it.
+ * @param checks what is known of the tool
+ * @param atMs the day, ms UTC
+ * @example toolState({ lastCheckMs: 0, checkEveryDays: 10 }, 86_400_000) //=> 'checked'
+ */
+export function toolState(
+  { droppedAtMs, lastCheckMs, checkEveryDays = USUAL_DAYS, foundOut }: ToolChecks,
+  atMs: number,
+): ToolState {
+  if (droppedAtMs && droppedAtMs > (lastCheckMs ?? 0)) return 'dropped';
+  if (lastCheckMs === undefined) return 'never-checked';
+  if (foundOut && foundOut.atMs > lastCheckMs) return 'check-overdue';
+  return atMs - lastCheckMs > checkEveryDays * DAY_MS ? 'check-overdue' : 'checked';
+}
