@@ -120,7 +120,19 @@ export async function history(
   const again = after ? await index.count(after[0]) : 0;
   const range = IDBKeyRange.bound(after?.[0] ?? prefix, `${place};`, false, true);
   const found = await index.getAll(range, again + limit + 1);
-  const rest = after ? found.filter((one) => placeOf(one) !== after[0] || one.seq > after[1]) : found;
+  // Within a millisecond the index goes oldest first: where the lump ends there, the newest are still to come.
+  const [before, end] = found.slice(-2).map(placeOf);
+  const cut = found.length > again + limit && end === before ? end : undefined;
+  const whole =
+    cut === undefined
+      ? found
+      : [...found.filter((one) => placeOf(one) !== cut), ...(await index.getAll(cut))];
+  const sorted = whole
+    .map((one) => [placeOf(one), one] as const)
+    .sort(([a, one], [b, other]) => (a === b ? other.seq - one.seq : a < b ? -1 : 1));
+  const rest = sorted
+    .filter(([at, { seq }]) => !after || at !== after[0] || seq < after[1])
+    .map(([, one]) => one);
   const shown = rest.slice(0, limit);
   const last = shown.at(-1);
   if (!last) return { lines: [] };

@@ -26,6 +26,8 @@ test.each([1, 2, 3, 7, 100])(
     expect(seqs).toEqual(whole.lines.map(({ seq }) => seq));
     const times = whole.lines.map(({ entry }) => entry.happenedAtMs);
     expect(times).toEqual([...times].sort((a, b) => b - a));
+    // Nothing here was written late, so the newest is what was written last, to the single line.
+    expect(seqs).toEqual([...seqs].sort((a, b) => b - a));
     logbook.close();
   },
 );
