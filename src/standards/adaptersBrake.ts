@@ -1,6 +1,6 @@
 import type { AdapterRow } from './adapterRow.ts';
 
-const mounts = 'mount articles, bikeman.com and blog.artscyclery.com; Q&A on IS adapters, bicycles stack';
+const mounts = 'two shops' articles on brake mounts; Q&A on IS adapters';
 const caution =
   'The maker’s largest rotor for the frame or fork still holds; washers only where the adapter’s sheet shows them.';
 
@@ -48,7 +48,7 @@ export const brakeAdapters: readonly AdapterRow[] = [
     ],
     reversible: true,
     caution: 'The rotor moves outward by the plate: check the pads stand over it.',
-    source: 'rotor mount comparison, brainybiker.com',
+    source: 'rider’s page comparing rotor mounts',
     known: 'seen',
   },
 ];

@@ -56,8 +56,7 @@ const endCaps = (end: string, throughMm: number, openMm: number): AdapterRow => 
   reversible: true,
   caution:
     'Only where the hub maker sells caps for this very hub; measure the width over the new caps. Never the other way round.',
-  source:
-    'retrograde.mantra.network: through hubs take caps for open slots, not the reverse; sizes from memory',
+  source: 'forum archive on axles: through hubs take caps for open slots, not the reverse; sizes from memory',
   known: 'memory',
 });
 
@@ -67,7 +66,7 @@ export const driveAdapters: readonly AdapterRow[] = [
     'american',
     'iso',
     'American to ISO thread, bolted plates',
-    'two workshop write-ups, hughsbicycle.blogspot.com and bikemanforu.blogspot.com',
+    'two workshop write-ups of the conversion',
     'seen',
   ),
   shell('american', 'mid', 'American to Mid, pressed reducers', 'from memory', 'memory'),
@@ -76,7 +75,7 @@ export const driveAdapters: readonly AdapterRow[] = [
     'mid',
     'iso',
     'Mid to ISO thread, pressed sleeve',
-    'one conversion on a 68 shell, ploafmaster.com; the method from memory',
+    'write-up of one conversion on a 68 shell; the method from memory',
     'seen',
   ),
   shell('mid', 'spanish', 'Mid to Spanish, reducer rings', 'from memory', 'memory'),
@@ -84,7 +83,7 @@ export const driveAdapters: readonly AdapterRow[] = [
     'bb30',
     'iso',
     'BB30 to ISO thread, bonded sleeve',
-    'conversion sleeve articles, bikerumor.com and killasgarage.bike',
+    'magazine and workshop articles on conversion sleeves',
     'seen',
     false,
     'Usually glued in: take it as there for good.',

@@ -1,7 +1,7 @@
 import { type AdapterRow, tube } from './adapterRow.ts';
 import type { Known } from './known.ts';
 
-const retro = 'workshop forum quoting an encyclopaedia, retrobike.co.uk';
+const retro = 'forum of old bicycles quoting an encyclopaedia';
 const memory = 'from memory';
 
 const bar = (outsideMm: number, insideMm: number, source: string, known: Known): AdapterRow =>
@@ -31,7 +31,7 @@ const post = (outsideMm: number, insideMm: number): AdapterRow =>
     {
       caution:
         'The post needs its least insertion measured from the shim’s lower end upwards, not from its collar.',
-      source: 'principle: seat post article, piglix.com; sizes from memory',
+      source: 'principle: encyclopaedia mirror, article on seat posts; sizes from memory',
       known: 'memory',
     },
   );
@@ -78,7 +78,7 @@ export const tubeAdapters: readonly AdapterRow[] = [
     {
       caution:
         'As high as the clamp, slit in line with its slit; without a spacer above it wants a 1-1/8 in cap.',
-      source: 'workshop thread, cyclechat.net 54970',
+      source: 'forum thread on stem shims',
       known: 'seen',
     },
   ),
@@ -92,7 +92,7 @@ export const tubeAdapters: readonly AdapterRow[] = [
   post(31.6, 27.2),
   post(31.6, 30.9),
   post(34.9, 31.6),
-  axle(14, 10, 'a 14 mm slot frame run with a 10 mm hub, keller74.wordpress.com', 'seen'),
+  axle(14, 10, 'blog: a 14 mm slot frame run with a 10 mm hub', 'seen'),
   axle(14, 9.525, memory, 'memory'),
   spindle(22, 19),
   spindle(24, 22),
@@ -100,7 +100,7 @@ export const tubeAdapters: readonly AdapterRow[] = [
   {
     ...spindle(30, 24),
     caution: 'Bushes in the 30 mm bearings; conversion cups are the firmer way.',
-    source: "a bottom bracket vendor's spacer chart; conversion sleeve article, killasgarage.bike",
+    source: "a bottom bracket vendor's spacer chart; workshop article on conversion sleeves",
     known: 'seen',
   },
   tube(

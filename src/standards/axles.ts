@@ -1,6 +1,6 @@
 import type { InterfaceRow, Span } from './interfaceRow.ts';
 
-const threads = 'workshop thread list, pastebin ZMBv5zwN';
+const threads = 'workshop list of bicycle axle threads';
 const axle = (
   id: string,
   label: string,
@@ -25,7 +25,7 @@ export const axles: readonly InterfaceRow[] = [
     remark: '26 threads per inch are usual, 24 exist, and 1 mm pitch starts on 26 and then binds.',
   }),
   axle('axle-10', '10', 10, 10, threads, { remark: 'M10 × 1; old ones 26 per inch.' }),
-  axle('axle-14', '14, BMX', 14, [14, 14.5], 'BMX axle pages, asb-media.info and tbb-bike.com', {
+  axle('axle-14', '14, BMX', 14, [14, 14.5], 'two pages on BMX axles', {
     fromMemory: ['widthMm'],
   }),
   axle('axle-12-through', '12 through', 12, 12, 'thru axle page of a parts shop', {

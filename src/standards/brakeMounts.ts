@@ -1,7 +1,7 @@
 import type { InterfaceRow, Span } from './interfaceRow.ts';
 
-const spacing = 'IS and post mount article, bikeman.com';
-const rotorSides = 'hub and rotor comparison, brainybiker.com';
+const spacing = 'shop’s article on IS and post mounts';
+const rotorSides = 'rider’s page comparing rotor mounts';
 
 const caliper = (
   id: string,

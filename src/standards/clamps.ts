@@ -1,7 +1,7 @@
 import type { FaceKind } from './faceKinds.ts';
 import type { InterfaceRow } from './interfaceRow.ts';
 
-const bars = 'bar and stem size table, lovecitycycles.com (copy of an encyclopaedia table)';
+const bars = 'bar and stem size table, a shop’s copy of an encyclopaedia table';
 const seatClamps = 'from memory: sizes of tube outsides';
 
 const size = (
@@ -52,7 +52,7 @@ export const clamps: readonly InterfaceRow[] = [
   bar(26.4, 'old Italian'),
   bar(27, 'old'),
   bar(31.8, '1-1/4 in, oversize'),
-  bar(35, 'widest', 'bar diameter article, parkingday.org'),
+  bar(35, 'widest', 'article on bar diameters'),
   grip(22.2, 'flat and BMX bars'),
   grip(23.5, 'old French drops'),
   grip(23.8, 'drop bars'),

@@ -10,7 +10,7 @@ export interface DriveThreadRow extends InterfaceRow {
 }
 
 const freewheels = 'bicycle encyclopaedia, freewheel threads page';
-const sizes = 'rear hub guide, tbb-bike.com';
+const sizes = 'shop’s guide to BMX rear hubs';
 
 const mount = (
   id: string,
@@ -48,7 +48,7 @@ export const driveThreads: readonly DriveThreadRow[] = [
   }),
   mount('30x1', 'small BMX freewheel thread, 30 × 1', [29.6, 30], 13, `${freewheels}; ${sizes}`),
   mount('one-piece-driver', 'driver in one piece with its sprocket', null, 8, sizes),
-  mount('spline-freehub', 'splined freehub', null, 11, 'single-speed drive article, encnc.com'),
+  mount('spline-freehub', 'splined freehub', null, 11, 'article on single-speed drives'),
   mount('fixed-1.37x24', 'fixed sprocket thread with its own lockring', [34.5, 34.93], 11, 'from memory', {
     known: 'memory',
   }),

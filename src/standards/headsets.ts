@@ -7,10 +7,10 @@ export interface HeadsetRow extends InterfaceRow {
   anglesDeg: readonly [steererSide: number, frameSide: number] | null;
 }
 
-const cupGuide = 'headset identification guide of 2010, doczz.net';
-const bores = 'head tube bore table, cryer.org.uk (encyclopaedia mirror)';
-const races = 'headset notes of 2022, overwheel.net';
-const straightFork = 'Bicycles Q&A copy, transwikia.com: 28.6 above, 30 at the crown';
+const cupGuide = 'headset identification guide of 2010';
+const bores = 'head tube bore table of an encyclopaedia mirror';
+const races = 'headset notes of 2022';
+const straightFork = 'copy of a Q&A on straight forks: 28.6 above, 30 at the crown';
 
 const both = (
   boreMm: Span,
@@ -170,6 +170,6 @@ export const cupPress = {
 /** Steerer top below the top of stem and spacers, so that the cap pushes the stack and not the tube. */
 export const steererGap = {
   gapMm: 3,
-  source: 'steerer cutting worked example, myrambouilletbuild.blogspot.com',
+  source: 'builder’s blog, worked example of cutting a steerer',
   known: 'seen',
 } as const;

@@ -1,8 +1,8 @@
 import type { InterfaceRow } from './interfaceRow.ts';
 
-const sizes = 'seat post article, piglix.com (encyclopaedia mirror)';
-const mounts = 'saddle mount pages, suspensiontraveler.com and coffeechat.com.au';
-const rails = 'saddle rail article, xjd.com';
+const sizes = 'encyclopaedia mirror, article on seat posts';
+const mounts = 'two riders’ pages on saddle mounts';
+const rails = 'seller’s article on saddle rails';
 
 const post = (sizeMm: number, known: InterfaceRow['known'] = 'seen', source = sizes): InterfaceRow => ({
   id: `post-${sizeMm}`,
@@ -22,7 +22,7 @@ const mount = (id: string, label: string, source = mounts): InterfaceRow => ({
 /** Seatposts, and how saddles sit on them. */
 export const seatposts: readonly InterfaceRow[] = [
   post(21.15),
-  post(22.2, 'seen', 'seat post sizes, xjd.com'),
+  post(22.2, 'seen', 'seller’s list of seat post sizes'),
   post(25, 'memory', 'from memory'),
   post(25.4),
   ...[26, 26.2, 26.4, 26.6, 26.8, 27].map((mm) => post(mm, 'memory', 'from memory: steps of 0.2')),

@@ -7,11 +7,11 @@ export interface ShellRow extends InterfaceRow {
   widthsMm: readonly number[];
 }
 
-const threads = 'bottom bracket thread table, bikeraceinfo.com';
+const threads = 'bottom bracket thread table of a racing history site';
 const drawings = "a bearing maker's list of bottom bracket drawings";
 const spacerChart = "a bottom bracket vendor's 24 mm spindle spacer chart";
-const bmxSizes = 'BMX bottom bracket guide, skatepro.hu';
-const plainBores = 'bottom bracket standards page, pardo.net';
+const bmxSizes = 'shop’s guide to BMX bottom brackets';
+const plainBores = 'personal page on bottom bracket standards';
 
 const faces = (boreMm: Span, diameterMm: Span): ShellRow['faces'] => ({
   shell: { boreMm },
@@ -93,7 +93,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'pressed',
     driveSide: 'none',
     widthsMm: [68, 73],
-    source: 'Spanish bottom bracket page, adventuresportsnetwork.com; BMX guide, skatepro.hu',
+    source: 'magazine page on Spanish bottom brackets; shop’s guide to BMX bottom brackets',
     known: 'seen',
   },
   {

@@ -1,6 +1,6 @@
 import type { InterfaceRow } from './interfaceRow.ts';
 
-const overview = 'axle standards overview, dandyhorse.cc';
+const overview = 'overview of axle standards';
 const spacing = (
   id: string,
   spacingMm: number,
@@ -21,10 +21,10 @@ export const spacings: readonly InterfaceRow[] = [
   spacing('front-100', 100, 'nearly every fork', overview),
   spacing('front-110', 110, 'wide 15 × 110 fork', overview),
   spacing('rear-108', 108, 'older BMX hubs', 'hub column on frame ends'),
-  spacing('rear-110', 110, 'BMX, 20 in trials, old track', 'trial-bikes.com hub pages'),
-  spacing('rear-116', 116, '20 in trials', 'trial-bikes.com hub pages'),
-  spacing('rear-120', 120, 'track, five sprockets, flip-flop', 'fixmemphis.blogspot.com'),
-  spacing('rear-126', 126, 'six and seven sprockets', 'moruyabicycles.com.au'),
+  spacing('rear-110', 110, 'BMX, 20 in trials, old track', 'trials shop’s hub pages'),
+  spacing('rear-116', 116, '20 in trials', 'trials shop’s hub pages'),
+  spacing('rear-120', 120, 'track, five sprockets, flip-flop', 'fixed-gear blog on hub spacing'),
+  spacing('rear-126', 126, 'six and seven sprockets', 'bike shop’s page on hub spacing'),
   spacing('rear-130', 130, 'road with rim brakes', overview),
   spacing('rear-135', 135, 'mountain bike, 5 × 135', overview),
   spacing('rear-141', 141, 'wide hub, open slots', overview),

@@ -1,7 +1,7 @@
 import type { InterfaceRow, Span } from './interfaceRow.ts';
 import type { Sourced } from './known.ts';
 
-const bmx = 'BMX bottom bracket guide, skatepro.hu';
+const bmx = 'shop’s guide to BMX bottom brackets';
 const round = (diameterMm: Span): InterfaceRow['faces'] => ({
   spindle: { diameterMm },
   'bb-bore': { boreMm: diameterMm },
@@ -38,7 +38,7 @@ export const spindles: readonly InterfaceRow[] = [
     id: 'jis-taper',
     label: 'square, JIS',
     faces: { taper: { tipMm: [12.6, 12.75] }, 'taper-hole': {} },
-    source: 'touring workshop notes on square spindles, moultoneer.wordpress.com',
+    source: 'touring workshop notes on square spindles',
     known: 'seen',
   },
   {
@@ -55,7 +55,7 @@ export const spindles: readonly InterfaceRow[] = [
 export const taperCross = {
   slideMm: 4.5,
   faceDraftDeg: 2,
-  source: 'touring workshop notes on square spindles, moultoneer.wordpress.com',
+  source: 'touring workshop notes on square spindles',
   known: 'seen',
 } as const;
 
@@ -71,15 +71,14 @@ export const systemWidths: readonly SystemWidthRow[] = [
     systemWidthMm: 86.5,
     underCupsMm: 68,
     spacerMm: 2.5,
-    source: 'system width: accidentalrandonneur.wordpress.com; cups of 9.25 by arithmetic',
+    source: 'system width: rider’s blog on two-piece cranks; cups of 9.25 by arithmetic',
     known: 'computed',
   },
   {
     systemWidthMm: 91.5,
     underCupsMm: 75.5,
     spacerMm: 2.5,
-    source:
-      'system width: accidentalrandonneur.wordpress.com; three 2.5 spacers on 68, one on 73 from memory',
+    source: 'system width: rider’s blog on two-piece cranks; three 2.5 spacers on 68, one on 73 from memory',
     known: 'memory',
   },
 ];

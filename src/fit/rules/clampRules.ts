@@ -3,7 +3,7 @@ import { capRule } from './capRule.ts';
 import { sizedRule } from './sized.ts';
 
 const proposal = { source: 'common practice, no source: limits are our own', known: 'proposal' } as const;
-const barSizes = 'bar and stem size article of a parts maker; bikeforums.net t-458173';
+const barSizes = 'bar and stem size article of a parts maker; forum thread on 25.8 and 26.0';
 
 /** The two sizes that stems are made to share. */
 const sharing = new Set([25.8, 26]);

@@ -54,7 +54,7 @@ const chainRule = (topic: string, second: FaceKind): Rule => ({
   first: 'chain',
   second,
   risk: 'A chain that climbs the teeth comes off, at the worst moment under the full weight of a leg.',
-  source: 'chain size page, en.wikibooks.org: wide chain on narrow teeth works, the other way not',
+  source: 'wiki book’s page on chain sizes: wide chain on narrow teeth works, the other way not',
   known: 'seen',
   judge: chainOnTeeth,
 });

@@ -123,7 +123,7 @@ export const headsetRules: readonly Rule[] = [
     rod: ['crown-seat', 'diameterMm'],
     gap: [-0.15, 0.05],
     risk: 'A race that is not seated all round lets the fork knock.',
-    source: 'headset identification guide of 2010, doczz.net: race 0.1 under its seat; limits are our own',
+    source: 'headset identification guide of 2010: race 0.1 under its seat; limits are our own',
     known: 'proposal',
     special: (race, seat) => {
       const machined = traitOf(seat, 'race');

@@ -85,7 +85,7 @@ export const namedRules: readonly Rule[] = [
     first: 'pedal-hole',
     second: 'pedal-spindle',
     risk: 'A pedal forced into the wrong thread or side ruins the crank and comes out while riding.',
-    source: 'pedal thread notes, defietssite.nl',
+    source: 'touring site's notes on pedal threads',
     known: 'seen',
     special: (hole, pedal) => {
       const side = traitOf(hole, 'side') ?? 'both';
@@ -104,7 +104,7 @@ export const namedRules: readonly Rule[] = [
     first: 'rotor-seat',
     second: 'rotor-mount',
     risk: 'A rotor that comes loose locks the wheel.',
-    source: 'hub and rotor comparison, brainybiker.com',
+    source: 'rider’s page comparing rotor mounts',
     known: 'seen',
   }),
 ];

@@ -67,7 +67,7 @@ export const seatRules: readonly Rule[] = [
     first: 'post-head',
     second: 'saddle-mount',
     risk: 'A rail in the wrong jaw breaks or slips.',
-    source: 'saddle mount pages, suspensiontraveler.com and coffeechat.com.au; rails: xjd.com',
+    source: 'two riders’ pages on saddle mounts; seller’s article on saddle rails',
     known: 'seen',
     judge: railsInHead,
   },

@@ -138,7 +138,7 @@ export const shellRules: readonly Rule[] = [
     first: 'shell',
     second: 'bb-bore',
     risk: 'Too wide and the arms do not clamp the spindle; too narrow and they press on the bearings.',
-    source: 'accidentalrandonneur.wordpress.com',
+    source: 'rider’s blog on two-piece cranks',
     known: 'computed',
     judge: cupsToWidth,
   },

@@ -6,7 +6,7 @@ import { readingOf, traitOf } from '../reading.ts';
 import { askFor, mm, type Rule, unknown } from '../rule.ts';
 import type { Judgement } from '../verdict.ts';
 
-const encyclopaedia = { source: 'en.wikipedia.org, ISO 5775', known: 'seen' } as const;
+const encyclopaedia = { source: 'encyclopaedia article on ISO 5775', known: 'seen' } as const;
 const straightWalls = {
   source:
     'extract of BS ISO 5775-2:2015 and pages of tyre makers on straight side rims; the refusal is our own',

@@ -101,7 +101,7 @@ describe('what follows from several parts together', () => {
     expect(line?.because).toContain('rear 51 mm: 9 mm apart, 1.26°');
   });
 
-  test('steerer: a stack of 202.9 wants 199.9 (worked example, myrambouilletbuild.blogspot.com)', () => {
+  test('steerer: a stack of 202.9 wants 199.9 (builder’s blog, worked example)', () => {
     const stack: readonly [string, string, Record<string, number>][] = [
       ['fork', 'steerer', { lengthMm: 200 }],
       ['frame', 'head-tube-upper', { lengthMm: 110.2 }],

@@ -3,7 +3,7 @@ import { checkPile } from '../../../src/fit/checkPile.ts';
 import { contradictions } from '../../../src/fit/contradictions.ts';
 import { caliper, face, named, part } from '../../fixtures/pileParts.ts';
 
-test('an ISO shell that measures 41 is not one (thread table, bikeraceinfo.com: 33.6 to 33.9)', () => {
+test('an ISO shell that measures 41 is not one (bottom bracket thread table: 33.6 to 33.9)', () => {
   const shell = named('shell', 'iso', { measured: { boreMm: caliper(41.2) } });
   expect(contradictions(shell)).toEqual([
     { reason: 'measured-beside-standard', key: 'boreMm', measuredMm: 41.2, standardMm: [33.6, 33.9] },

@@ -29,7 +29,7 @@ const postMount = (nativeRotorMm: number) => named('disc-mount', 'post', { nomin
 const cap = (pulls: string) => face('steerer-cap', {}, { traits: { pulls } });
 const steerer = (traits: Record<string, string>) => face('steerer', { diameterMm: 28.6 }, { traits });
 
-const parts = 'bar and stem size articles (a parts maker; bikeforums.net t-458173)';
+const parts = 'bar and stem size articles (a parts maker; forum thread on 25.8 and 26.0)';
 const isAdapters = 'Q&A on IS adapters: a front 180 adapter is a rear 160 adapter';
 
 const rows: Row[] = [
@@ -138,20 +138,20 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
-    'retrograde.mantra.network: a 15 through hub in open 9 slots by its end caps',
+    'forum archive on axles: a 15 through hub in open 9 slots by its end caps',
     slot(9, { shape: 'open' }),
     axle(15, { type: 'through' }),
     'fits-with',
     'end-caps-15-9',
   ],
   [
-    'retrograde.mantra.network: not the reverse',
+    'forum archive on axles: not the reverse',
     slot(15, { shape: 'closed' }),
     axle(9, { type: 'hollow' }),
     'does-not-fit',
   ],
   [
-    'rail article, xjd.com: 7 × 9 rails in a clamp for 7',
+    'seller’s article on saddle rails: 7 × 9 rails in a clamp for 7',
     named('post-head', 'two-rail', { nominal: { railMm: 7, railHeightMm: 7 } }),
     named('saddle-mount', 'two-rail', { nominal: { railHeightMm: 9 } }),
     'does-not-fit',
@@ -213,21 +213,21 @@ const rows: Row[] = [
   [`${parts}: never 26.0 in 25.4`, clamp(25.4), bar(26), 'does-not-fit'],
   [`${parts}: 25.4 in 26.0 with a shim`, clamp(26), bar(25.4), 'fits-with', 'bar-shim-26-25.4'],
   [
-    'workshop forum, retrobike.co.uk: shim 31.8 to 25.4',
+    'forum of old bicycles quoting an encyclopaedia: shim 31.8 to 25.4',
     clamp(31.8),
     bar(25.4),
     'fits-with',
     'bar-shim-31.8-25.4',
   ],
   [
-    'workshop forum, retrobike.co.uk: shim 31.8 to 26.0',
+    'forum of old bicycles quoting an encyclopaedia: shim 31.8 to 26.0',
     clamp(31.8),
     bar(26),
     'fits-with',
     'bar-shim-31.8-26',
   ],
   [
-    'cyclechat.net 54970: 1 in steerer in a 1-1/8 stem with a shim',
+    'forum thread on stem shims: 1 in steerer in a 1-1/8 stem with a shim',
     face('steerer-clamp', { boreMm: 28.6 }),
     face('steerer', { diameterMm: 25.4 }),
     'fits-with',
@@ -256,7 +256,7 @@ const rows: Row[] = [
   ],
   ['nobody reams carbon', tube(27.2, 'carbon'), post(27.4), 'does-not-fit'],
   [
-    'keller74.wordpress.com: 10 axle in 14 slots with bushes',
+    'blog on a 14 mm slot frame: 10 axle in 14 slots with bushes',
     slot(14),
     axle(10),
     'fits-with',
@@ -295,11 +295,21 @@ const rows: Row[] = [
     'one-way-only',
     'one-way:cut-hub',
   ],
-  ['wikibooks chain sizes: 1/8 chain on 3/32 teeth works', chain(3.175), teeth(2.38), 'fits'],
-  ['wikibooks chain sizes: 3/32 chain on 1/8 teeth does not', chain(2.38), teeth(3.175), 'does-not-fit'],
+  ['wiki book’s page on chain sizes: 1/8 chain on 3/32 teeth works', chain(3.175), teeth(2.38), 'fits'],
+  [
+    'wiki book’s page on chain sizes: 3/32 chain on 1/8 teeth does not',
+    chain(2.38),
+    teeth(3.175),
+    'does-not-fit',
+  ],
   [isAdapters, is('front'), caliperOver('post', 180), 'fits-with', 'is-post-160-180'],
   [isAdapters, is('rear'), caliperOver('post', 160), 'fits-with', 'is-post-140-160'],
-  ['byka.info: posts for 180 take no 160 rotor', postMount(180), caliperOver('post', 160), 'does-not-fit'],
+  [
+    'article on post mounts: posts for 180 take no 160 rotor',
+    postMount(180),
+    caliperOver('post', 160),
+    'does-not-fit',
+  ],
   [
     'posts for 160 and a 203 rotor: the 43 step',
     postMount(160),
@@ -309,7 +319,7 @@ const rows: Row[] = [
   ],
   ['a 74 post caliper on posts of its rotor', postMount(160), caliperOver('post', 160), 'fits'],
   [
-    'brainybiker.com: six-bolt rotor on a centre-lock hub by adapter',
+    'rider’s page comparing rotor mounts: six-bolt rotor on a centre-lock hub by adapter',
     named('rotor-seat', 'centre-lock'),
     named('rotor-mount', 'six-bolt'),
     'fits-with',
@@ -322,21 +332,21 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
-    'hughsbicycle.blogspot.com: ISO cups in an American shell by plates',
+    'workshop write-up: ISO cups in an American shell by plates',
     named('shell', 'american'),
     named('bb-cup', 'iso'),
     'fits-with',
     'shell-american-iso',
   ],
   [
-    'ploafmaster.com: ISO cups in a Mid shell by a sleeve',
+    'write-up of one conversion: ISO cups in a Mid shell by a sleeve',
     named('shell', 'mid'),
     named('bb-cup', 'iso'),
     'fits-with',
     'shell-mid-iso',
   ],
   [
-    'killasgarage.bike: ISO cups in a BB30 shell by a bonded sleeve, for good',
+    'workshop article on conversion sleeves: ISO cups in a BB30 shell by a bonded sleeve, for good',
     named('shell', 'bb30'),
     named('bb-cup', 'iso'),
     'one-way-only',
@@ -346,7 +356,7 @@ const rows: Row[] = [
   ['a Mid bearing in a 41.0 press shell', named('shell', 'pf41'), named('bb-cup', 'mid'), 'does-not-fit'],
   ['Italian cups in an ISO shell', named('shell', 'iso'), named('bb-cup', 'italian'), 'does-not-fit'],
   [
-    'milewidesports.com: integrated bearings of 41 and 42 are not exchanged',
+    'shop’s page on headsets: integrated bearings of 41 and 42 are not exchanged',
     named('head-tube-lower', 'IS42/28.6'),
     named('headset-cup-lower', 'IS41/28.6'),
     'does-not-fit',
@@ -402,7 +412,7 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
-    'suspensiontraveler.com: a pivotal saddle wants its own post',
+    'rider’s page on saddle mounts: a pivotal saddle wants its own post',
     named('post-head', 'two-rail'),
     named('saddle-mount', 'pivotal'),
     'does-not-fit',
@@ -436,7 +446,7 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
-    'skatepro.hu: a 24 spindle does not go into a 22 bearing',
+    'shop’s guide to BMX bottom brackets: a 24 spindle does not go into a 22 bearing',
     face('bb-bore', { boreMm: 22 }),
     face('spindle', { diameterMm: 24 }),
     'does-not-fit',
@@ -493,7 +503,7 @@ test.each([
   [`${etrto}: 35 on 25 is outside`, rim(25), tyre(35), 'not-known', 0],
   ["tyre seller's article: 38 on 17 to 27, later than 2006", rim(25), tyre(38), 'fits', 0],
   ['straight walls and a tyre not marked for them', rim(23, 'straight'), tyre(47, 'no'), 'does-not-fit', 0],
-  ['road.cc: 28 on 25 straight walls; 29 is the least', rim(25, 'straight'), tyre(28), 'does-not-fit', 0],
+  ['magazine: 28 on 25 straight walls; 29 is the least', rim(25, 'straight'), tyre(28), 'does-not-fit', 0],
 ] as const)('%s', (_, one, other, outcome, notes) => {
   const verdict = mates(one, other);
   expect(verdict?.outcome).toBe(outcome);

@@ -61,33 +61,33 @@ const row = (id: string): InterfaceRow => {
 
 /** Figures as the source prints them; a span has to hold the printed figure, a size has to be it. */
 test.each<[source: string, id: string, kind: FaceKind, key: string, printed: number]>([
-  ['thread table, bikeraceinfo.com: hole from 33.6', 'iso', 'shell', 'boreMm', 33.6],
-  ['thread table, bikeraceinfo.com: hole to 33.9', 'iso', 'shell', 'boreMm', 33.9],
-  ['thread table, bikeraceinfo.com: cup from 34.6', 'iso', 'bb-cup', 'diameterMm', 34.6],
+  ['bottom bracket thread table: hole from 33.6', 'iso', 'shell', 'boreMm', 33.6],
+  ['bottom bracket thread table: hole to 33.9', 'iso', 'shell', 'boreMm', 33.9],
+  ['bottom bracket thread table: cup from 34.6', 'iso', 'bb-cup', 'diameterMm', 34.6],
   ['1.37 in, by definition of the inch', 'iso', 'bb-cup', 'diameterMm', 1.37 * 25.4],
-  ['thread table, bikeraceinfo.com: Italian hole', 'italian', 'shell', 'boreMm', 34.6],
-  ['thread table, bikeraceinfo.com: Italian cup', 'italian', 'bb-cup', 'diameterMm', 35.9],
-  ['plain bores, pardo.net: 51.3', 'american', 'shell', 'boreMm', 51.3],
-  ['plain bores, pardo.net: also printed 51.4', 'american', 'shell', 'boreMm', 51.4],
-  ['plain bores, pardo.net: 41.96', 'bb30', 'shell', 'boreMm', 41.96],
+  ['bottom bracket thread table: Italian hole', 'italian', 'shell', 'boreMm', 34.6],
+  ['bottom bracket thread table: Italian cup', 'italian', 'bb-cup', 'diameterMm', 35.9],
+  ['personal page on bottom bracket standards: 51.3', 'american', 'shell', 'boreMm', 51.3],
+  ['personal page on bottom bracket standards: also printed 51.4', 'american', 'shell', 'boreMm', 51.4],
+  ['personal page on bottom bracket standards: 41.96', 'bb30', 'shell', 'boreMm', 41.96],
   ["spacer chart and bearing maker's drawings: 46", 'pf30', 'shell', 'boreMm', 46],
   ['spacer chart: 41', 'pf41', 'shell', 'boreMm', 41],
-  ['plain bores, pardo.net: 37', 'direct37', 'shell', 'boreMm', 37],
+  ['personal page on bottom bracket standards: 37', 'direct37', 'shell', 'boreMm', 37],
   ['Spanish bottom bracket page: bearing 37 outside', 'spanish', 'bb-cup', 'diameterMm', 37],
   ['headset guide of 2010: 1 in JIS from 29.85', 'EC29/25.4', 'head-tube-upper', 'boreMm', 29.85],
   ['headset guide of 2010: 1 in ISO to 30.10', 'EC30/25.4', 'head-tube-upper', 'boreMm', 30.1],
   ['headset notes of 2022: JIS cup 30.0', 'EC29/25.4', 'headset-cup-upper', 'diameterMm', 30],
   ['headset notes of 2022: JIS race 27.0', 'EC29/25.4', 'crown-race', 'boreMm', 27],
   ['headset notes of 2022: ISO race 26.4', 'EC30/25.4', 'crown-race', 'boreMm', 26.4],
-  ['bore table, cryer.org.uk: 32.5', 'EC32/25.4', 'head-tube-lower', 'boreMm', 32.5],
-  ['bore table, cryer.org.uk: 33.8', 'EC34/28.6', 'head-tube-lower', 'boreMm', 33.8],
+  ['head tube bore table of an encyclopaedia mirror: 32.5', 'EC32/25.4', 'head-tube-lower', 'boreMm', 32.5],
+  ['head tube bore table of an encyclopaedia mirror: 33.8', 'EC34/28.6', 'head-tube-lower', 'boreMm', 33.8],
   ['headset guide of 2010: cup 34.10', 'EC34/28.6', 'headset-cup-lower', 'diameterMm', 34.1],
-  ['Q&A copy, transwikia.com: 30 at the crown', 'EC34/28.6', 'crown-race', 'boreMm', 30],
-  ['bore table, cryer.org.uk: 36.8', 'EC37/31.8', 'head-tube-lower', 'boreMm', 36.8],
-  ['bore table, cryer.org.uk: 49.6', 'EC49/38.1', 'head-tube-lower', 'boreMm', 49.6],
-  ['bore table, cryer.org.uk: 43.9', 'ZS44/28.6', 'head-tube-lower', 'boreMm', 43.9],
-  ['bore table, cryer.org.uk: 41.1', 'IS41/28.6', 'head-tube-lower', 'boreMm', 41.1],
-  ['bore table, cryer.org.uk: 41.9', 'IS42/28.6', 'head-tube-lower', 'boreMm', 41.9],
+  ['copy of a Q&A on straight forks: 30 at the crown', 'EC34/28.6', 'crown-race', 'boreMm', 30],
+  ['head tube bore table of an encyclopaedia mirror: 36.8', 'EC37/31.8', 'head-tube-lower', 'boreMm', 36.8],
+  ['head tube bore table of an encyclopaedia mirror: 49.6', 'EC49/38.1', 'head-tube-lower', 'boreMm', 49.6],
+  ['head tube bore table of an encyclopaedia mirror: 43.9', 'ZS44/28.6', 'head-tube-lower', 'boreMm', 43.9],
+  ['head tube bore table of an encyclopaedia mirror: 41.1', 'IS41/28.6', 'head-tube-lower', 'boreMm', 41.1],
+  ['head tube bore table of an encyclopaedia mirror: 41.9', 'IS42/28.6', 'head-tube-lower', 'boreMm', 41.9],
   ['3/8 in, by definition of the inch', 'axle-3/8', 'axle', 'diameterMm', (3 / 8) * 25.4],
   ['workshop thread list: slot for 3/8 from 9.6', 'axle-3/8', 'axle-slot', 'widthMm', 9.6],
   ['BMX axle pages: 14', 'axle-14', 'axle', 'diameterMm', 14],
@@ -95,10 +95,10 @@ test.each<[source: string, id: string, kind: FaceKind, key: string, printed: num
   ['1/2 in, by definition of the inch', '1/2x20', 'pedal-spindle', 'diameterMm', 12.7],
   ['1.375 in, by definition of the inch', '1.375x24', 'driver-mount', 'diameterMm', 1.375 * 25.4],
   ['3/4 in, by definition of the inch', 'round-19', 'spindle', 'diameterMm', 19.05],
-  ['mount article, bikeman.com: 51 apart', 'is', 'caliper-mount', 'holeSpacingMm', 51],
-  ['mount article, bikeman.com: 74 apart', 'post', 'disc-mount', 'holeSpacingMm', 74],
-  ['rail article, xjd.com: 7', 'two-rail', 'saddle-mount', 'railMm', 7],
-  ['rail article, xjd.com: 7 × 9', 'two-rail-oval', 'saddle-mount', 'railHeightMm', 9],
+  ['shop’s article on IS and post mounts: 51 apart', 'is', 'caliper-mount', 'holeSpacingMm', 51],
+  ['shop’s article on IS and post mounts: 74 apart', 'post', 'disc-mount', 'holeSpacingMm', 74],
+  ['seller’s article on saddle rails: 7', 'two-rail', 'saddle-mount', 'railMm', 7],
+  ['seller’s article on saddle rails: 7 × 9', 'two-rail-oval', 'saddle-mount', 'railHeightMm', 9],
 ])('%s', (_, id, kind, key, printed) => {
   const span = row(id).faces[kind]?.[key];
   expect(span).toBeDefined();
@@ -111,13 +111,13 @@ test.each<[source: string, id: string, kind: FaceKind, key: string, printed: num
 test.each([
   ['scope of ISO 6696: fixed cup left-handed, adjustable cup right-handed', 'iso', 'left'],
   ["bearing maker's drawings", 't47', 'left'],
-  ['thread table, bikeraceinfo.com', 'italian', 'right'],
-  ['thread table, bikeraceinfo.com', 'french', 'right'],
+  ['bottom bracket thread table', 'italian', 'right'],
+  ['bottom bracket thread table', 'french', 'right'],
 ])('hand of the drive side, %s: %s %s', (_, id, hand) => {
   expect(shells.find((shell) => shell.id === id)?.driveSide).toBe(hand);
 });
 
-test('front IS takes 160, rear 140: they differ by 20 (Q&A on IS adapters; mount article, bikeman.com)', () => {
+test('front IS takes 160, rear 140: they differ by 20 (Q&A on IS adapters; shop’s article on IS and post mounts)', () => {
   expect(isNativeRotorMm.front - isNativeRotorMm.rear).toBe(20);
 });
 
