@@ -1,6 +1,6 @@
 import type { AdapterRow } from './adapterRow.ts';
 
-const mounts = 'two shops' articles on brake mounts; Q&A on IS adapters';
+const mounts = 'two shop articles on brake mounts; Q&A on IS adapters';
 const caution =
   'The maker’s largest rotor for the frame or fork still holds; washers only where the adapter’s sheet shows them.';
 

@@ -4,7 +4,7 @@ export interface PedalRow extends InterfaceRow {
   hand: { right: 'right'; left: 'left' };
 }
 
-const threads = 'touring site's notes on pedal threads; workshop list of bicycle axle threads';
+const threads = 'touring site’s notes on pedal threads; workshop list of bicycle axle threads';
 const thread = (id: string, label: string, diameterMm: Span, rest: Partial<PedalRow> = {}): PedalRow => ({
   id,
   label,

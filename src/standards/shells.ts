@@ -10,7 +10,7 @@ export interface ShellRow extends InterfaceRow {
 const threads = 'bottom bracket thread table of a racing history site';
 const drawings = "a bearing maker's list of bottom bracket drawings";
 const spacerChart = "a bottom bracket vendor's 24 mm spindle spacer chart";
-const bmxSizes = 'shop’s guide to BMX bottom brackets';
+const bmxSizes = 'BMX shop’s guide to bottom brackets';
 const plainBores = 'personal page on bottom bracket standards';
 
 const faces = (boreMm: Span, diameterMm: Span): ShellRow['faces'] => ({
@@ -93,7 +93,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'pressed',
     driveSide: 'none',
     widthsMm: [68, 73],
-    source: 'magazine page on Spanish bottom brackets; shop’s guide to BMX bottom brackets',
+    source: 'magazine page on Spanish bottom brackets; BMX shop’s guide',
     known: 'seen',
   },
   {

@@ -85,7 +85,7 @@ export const namedRules: readonly Rule[] = [
     first: 'pedal-hole',
     second: 'pedal-spindle',
     risk: 'A pedal forced into the wrong thread or side ruins the crank and comes out while riding.',
-    source: 'touring site's notes on pedal threads',
+    source: 'touring site’s notes on pedal threads',
     known: 'seen',
     special: (hole, pedal) => {
       const side = traitOf(hole, 'side') ?? 'both';
