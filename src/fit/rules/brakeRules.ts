@@ -20,10 +20,13 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
   const mountRow = standardOf(mount);
   const caliperRow = standardOf(caliper);
   if (!mountRow || !caliperRow)
-    return unknown('One of the two mounts has no name yet: 51 between holes is IS, 74 is post.', [
-      ...(mountRow ? [] : [askFor(mount, 'holeSpacingMm')]),
-      ...(caliperRow ? [] : [askFor(caliper, 'holeSpacingMm')]),
-    ]);
+    return unknown(
+      'Which mount it is is not known yet: 51 mm from hole to hole is IS, 74 mm is post mount.',
+      [
+        ...(mountRow ? [] : [askFor(mount, 'holeSpacingMm')]),
+        ...(caliperRow ? [] : [askFor(caliper, 'holeSpacingMm')]),
+      ],
+    );
   const wanted = readingOf(caliper, 'rotorMm');
   const largest = readingOf(mount, 'largestRotorMm');
   if (wanted && largest && wanted.mid > largest.mid + ROTOR_SLACK_MM)
@@ -35,19 +38,25 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
   if (mountRow.id !== caliperRow.id)
     return {
       meets: 'no',
-      because: `The caliper is ${caliperRow.label}; the mount is ${mountRow.label}.`,
+      because: `The caliper is made for ${caliperRow.label}; the frame or fork has ${mountRow.label}.`,
     };
-  if (!wanted) return { meets: 'yes', because: `Both are ${mountRow.label}.` };
+  if (!wanted) return { meets: 'yes', because: `Caliper and mount are both ${mountRow.label}.` };
   const native = nativeRotorMm(mount);
   if (native === undefined)
     return unknown('Which rotor the bare mount takes is not known.', [askFor(mount, 'nativeRotorMm')]);
   if (Math.abs(native - wanted.mid) <= ROTOR_SLACK_MM)
-    return { meets: 'yes', because: `Mount and rotor agree on ${mm(native)}.` };
+    return {
+      meets: 'yes',
+      because: `The bare mount is made for a ${mm(native)} rotor, and that is what is there.`,
+    };
   return wanted.mid < native
-    ? { meets: 'no', because: `The mount takes no rotor under ${mm(native)}; adapters only enlarge.` }
+    ? {
+        meets: 'no',
+        because: `The mount takes no rotor smaller than ${mm(native)}, and an adapter only makes room for a bigger one.`,
+      }
     : {
         meets: 'no',
-        because: `The bare mount stands over a ${mm(native)} rotor, this one is ${mm(wanted.mid)}.`,
+        because: `The bare mount is made for a ${mm(native)} rotor; this one is ${mm(wanted.mid)}.`,
       };
 }
 

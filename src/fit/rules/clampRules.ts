@@ -12,16 +12,16 @@ const sharing = new Set([25.8, 26]);
 export const clampRules: readonly Rule[] = [
   sizedRule({
     topic: 'stem-on-steerer',
-    hole: ['steerer-clamp', 'boreMm'],
-    rod: ['steerer', 'diameterMm'],
+    hole: ['steerer-clamp', 'boreMm', 'stem clamp'],
+    rod: ['steerer', 'diameterMm', 'steerer'],
     gap: [-0.1, 0.1],
     risk: 'A stem that turns takes the steering away; the clamp has to sit on the steerer over its whole height.',
     ...proposal,
   }),
   sizedRule({
     topic: 'quill-in-steerer',
-    hole: ['steerer-inside', 'boreMm'],
-    rod: ['quill', 'diameterMm'],
+    hole: ['steerer-inside', 'boreMm', 'steerer bore'],
+    rod: ['quill', 'diameterMm', 'quill'],
     gap: [0, 0.3],
     risk: 'A quill that rattles, or one above its mark, splits the steerer or pulls out.',
     ...proposal,
@@ -29,8 +29,8 @@ export const clampRules: readonly Rule[] = [
   capRule,
   sizedRule({
     topic: 'bar-in-stem',
-    hole: ['bar-clamp', 'boreMm'],
-    rod: ['bar-centre', 'diameterMm'],
+    hole: ['bar-clamp', 'boreMm', 'clamp'],
+    rod: ['bar-centre', 'diameterMm', 'bar'],
     gap: [-0.1, 0.1],
     risk: 'A bar that slips throws the rider; a clamp forced over a thicker bar cracks.',
     source: barSizes,
@@ -40,21 +40,21 @@ export const clampRules: readonly Rule[] = [
       sharing.has(bar.nominal['diameterMm'] ?? 0) &&
       !clamp.measured['boreMm'] &&
       !bar.measured['diameterMm']
-        ? { meets: 'yes', because: '25.8 and 26.0 are clamped by the same stems.' }
+        ? { meets: 'yes', because: 'A 25.8 and a 26.0 bar are held by the same stems.' }
         : undefined,
   }),
   sizedRule({
     topic: 'grip-on-bar',
-    hole: ['grip-bore', 'boreMm'],
-    rod: ['grip-area', 'diameterMm'],
+    hole: ['grip-bore', 'boreMm', 'grip'],
+    rod: ['grip-area', 'diameterMm', 'bar'],
     gap: [-0.3, 0.2],
     risk: 'A grip that turns or slides off is a fall.',
     ...proposal,
   }),
   sizedRule({
     topic: 'lever-on-bar',
-    hole: ['lever-clamp', 'boreMm'],
-    rod: ['grip-area', 'diameterMm'],
+    hole: ['lever-clamp', 'boreMm', 'lever clamp'],
+    rod: ['grip-area', 'diameterMm', 'bar'],
     gap: [-0.1, 0.2],
     risk: 'A brake lever that turns under the hand brakes late.',
     ...proposal,

@@ -16,29 +16,30 @@ function ringOnSpider(spider: Face, ring: Face): Judgement {
   const circles = [readingOf(spider, 'boltCircleMm'), readingOf(ring, 'boltCircleMm')] as const;
   const bolts = [readingOf(spider, 'boltsCount'), readingOf(ring, 'boltsCount')] as const;
   if (!circles[0] || !circles[1] || !bolts[0] || !bolts[1])
-    return unknown('Bolt circle or bolts are missing.', asks);
-  const words = `${bolts[1].mid} bolts on ${mm(circles[1].mid)}, spider ${bolts[0].mid} on ${mm(circles[0].mid)}`;
+    return unknown('Bolt circle or number of bolts is not known yet.', asks);
   const offMm = Math.abs(circles[0].mid - circles[1].mid);
   return bolts[0].mid === bolts[1].mid && offMm <= BOLT_CIRCLE_SLACK_MM
-    ? { meets: 'yes', because: `Ring and spider agree: ${words}.` }
-    : { meets: 'no', because: `Ring ${words}.` };
+    ? { meets: 'yes', because: `Ring and spider both have ${bolts[1].mid} bolts on ${mm(circles[1].mid)}.` }
+    : {
+        meets: 'no',
+        because: `The ring has ${bolts[1].mid} bolts on ${mm(circles[1].mid)}, the spider ${bolts[0].mid} on ${mm(circles[0].mid)}.`,
+      };
 }
 
 function chainOnTeeth(chain: Face, teeth: Face): Judgement {
   const inner = readingOf(chain, 'chainWidthMm');
   const cut = readingOf(teeth, 'chainWidthMm');
   if (!inner || !cut)
-    return unknown('The width of chain or teeth is missing.', [
+    return unknown('The inner width of the chain or of the teeth is not known yet.', [
       ...(inner ? [] : [askFor(chain, 'chainWidthMm')]),
       ...(cut ? [] : [askFor(teeth, 'chainWidthMm')]),
     ]);
   const gapMm = { lo: inner.lo - cut.hi, mid: inner.mid - cut.mid, hi: inner.hi - cut.lo };
-  const words = `chain ${mm(inner.mid)}, teeth for ${mm(cut.mid)}`;
-  if (gapMm.mid < -CHAIN_SLACK_MM)
-    return { meets: 'no', because: `Too narrow, it rides up on the teeth: ${words}.`, gapMm };
+  const words = `The chain is ${mm(inner.mid)} wide inside, the teeth are cut for ${mm(cut.mid)}`;
+  if (gapMm.mid < -CHAIN_SLACK_MM) return { meets: 'no', because: `${words}: it rides up on them.`, gapMm };
   return {
     meets: 'yes',
-    because: `It runs: ${words}.`,
+    because: `${words}: it runs.`,
     gapMm,
     notes:
       gapMm.mid > LOOSE_CHAIN_MM

@@ -35,7 +35,7 @@ function cupInTube(tube: Face, cup: Face): Judgement {
     };
   if (!bore || !outside) {
     if (same) return { meets: 'yes', because: `Both are ${seatCode(tubeRow)}.` };
-    return unknown('Bore or cup size is missing.', [
+    return unknown('The head tube bore or the cup has no size yet.', [
       ...(bore ? [] : [askFor(tube, 'boreMm')]),
       ...(outside ? [] : [askFor(cup, 'diameterMm')]),
     ]);
@@ -45,24 +45,29 @@ function cupInTube(tube: Face, cup: Face): Judgement {
   const measured = bore.from === 'measured' || outside.from === 'measured';
   const integrated = (tubeRow ?? cupRow)?.seat === 'integrated';
   const [lo, hi] = integrated ? [-DROP_IN_MOST_MM, 0] : [SLACK_PRESS_MM, cupPress.mostMm];
-  const sizes = `cup ${mm(outside.mid)}, bore ${mm(bore.mid)}`;
+  const cupTold = `The ${mm(outside.mid)} ${integrated ? 'bearing' : 'cup'}`;
+  const boreTold = `the ${mm(bore.mid)} head tube`;
   const inside = pressMm.lo >= lo - 1e-6 && pressMm.hi <= hi + 1e-6;
   if (inside || (same && !measured)) {
-    const press = integrated ? 'drops in' : `a press of ${mm(pressMm.mid)}`;
+    const seated = integrated
+      ? `${cupTold} drops into ${boreTold}.`
+      : `${cupTold} presses into ${boreTold}: ${mm(pressMm.mid)} of press.`;
     return {
       meets: 'yes',
-      because: same ? `Both are ${seatCode(tubeRow)}: ${press}.` : `${sizes}: ${press}.`,
+      because: same ? `Both are ${seatCode(tubeRow)}. ${seated}` : seated,
       gapMm,
     };
   }
-  if (pressMm.hi < lo) return { meets: 'no', because: `Loose: ${sizes}.`, gapMm };
+  if (pressMm.hi < lo) return { meets: 'no', because: `${cupTold} is loose in ${boreTold}.`, gapMm };
   if (pressMm.lo > hi) {
     const reamable = !integrated && pressMm.mid - cupPress.aimMm[1] <= REAM_MOST_MM;
     const carbon = traitOf(tube, 'material') === 'carbon';
     const after = outside.mid - (cupPress.aimMm[0] + cupPress.aimMm[1]) / 2;
     return {
       meets: 'no',
-      because: `Too tight: ${sizes}.`,
+      because: integrated
+        ? `${cupTold} does not drop into ${boreTold}.`
+        : `${cupTold} is too big for ${boreTold}: ${mm(pressMm.mid)} of press, ${mm(cupPress.mostMm)} is the most.`,
       gapMm,
       oneWay:
         reamable && !carbon
@@ -84,7 +89,7 @@ function cupInTube(tube: Face, cup: Face): Judgement {
     };
   }
   return {
-    ...unknown(`Press or no press, the caliper used cannot tell: ${sizes}.`, [
+    ...unknown(`${cupTold} and ${boreTold}: a press is a matter of hundredths, this caliper cannot tell.`, [
       ...(bore.from === 'measured' ? [askFor(tube, 'boreMm', true)] : []),
       ...(outside.from === 'measured' ? [askFor(cup, 'diameterMm', true)] : []),
     ]),
@@ -110,8 +115,8 @@ export const headsetRules: readonly Rule[] = [
   cupRule('lower'),
   sizedRule({
     topic: 'headset-on-steerer',
-    hole: ['headset-bore', 'boreMm'],
-    rod: ['steerer', 'diameterMm'],
+    hole: ['headset-bore', 'boreMm', 'headset'],
+    rod: ['steerer', 'diameterMm', 'steerer'],
     gap: [-0.05, 0.3],
     risk: 'A steerer that is not centred knocks the bearing out.',
     source: 'common practice, no source: limits are our own',
@@ -119,8 +124,8 @@ export const headsetRules: readonly Rule[] = [
   }),
   sizedRule({
     topic: 'crown-race-on-fork',
-    hole: ['crown-race', 'boreMm'],
-    rod: ['crown-seat', 'diameterMm'],
+    hole: ['crown-race', 'boreMm', 'crown race'],
+    rod: ['crown-seat', 'diameterMm', 'crown seat'],
     gap: [-0.15, 0.05],
     risk: 'A race that is not seated all round lets the fork knock.',
     source: 'headset identification guide of 2010: race 0.1 under its seat; limits are our own',

@@ -30,7 +30,7 @@ function namedRule({ special, ...pair }: NamedPair): Rule {
       const rows = [standardOf(first), standardOf(second)];
       const [one, two] = rows;
       if (!one || !two)
-        return unknown('One of the two has no name yet.', [
+        return unknown('Which thread, spline or pattern one of the two has is not known yet.', [
           ...(one ? [] : [askFor(first, 'standard')]),
           ...(two ? [] : [askFor(second, 'standard')]),
         ]);

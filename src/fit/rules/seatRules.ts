@@ -1,6 +1,7 @@
 import type { Face } from '../face.ts';
 import { readingOf, traitOf } from '../reading.ts';
 import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { standardOf } from '../standardOf.ts';
 import type { Judgement } from '../verdict.ts';
 import { sizedRule } from './sized.ts';
 
@@ -10,29 +11,33 @@ const practice = { source: 'common practice, no source: limits are our own', kno
 const REAM_MOST_MM = 0.25;
 
 function railsInHead(head: Face, saddle: Face): Judgement {
-  if (!head.standard || !saddle.standard)
-    return unknown('One of the two fixings has no name yet.', [
-      ...(head.standard ? [] : [askFor(head, 'standard')]),
-      ...(saddle.standard ? [] : [askFor(saddle, 'standard')]),
+  const [headRow, saddleRow] = [standardOf(head), standardOf(saddle)];
+  if (!headRow || !saddleRow)
+    return unknown('How the saddle is held is not known yet.', [
+      ...(headRow ? [] : [askFor(head, 'standard')]),
+      ...(saddleRow ? [] : [askFor(saddle, 'standard')]),
     ]);
-  if (head.standard !== saddle.standard)
-    return { meets: 'no', because: `A ${saddle.standard} saddle does not sit on a ${head.standard} head.` };
+  if (headRow.id !== saddleRow.id)
+    return {
+      meets: 'no',
+      because: `The saddle is held by ${saddleRow.label}, the post head is made for ${headRow.label}.`,
+    };
   for (const key of ['railMm', 'railHeightMm']) {
     const room = readingOf(head, key);
     const rail = readingOf(saddle, key);
     // Nearly every two-rail head takes 7 round; only a head that says otherwise is held to it.
     if (room && rail && Math.abs(room.mid - rail.mid) > 0.5)
-      return { meets: 'no', because: `The head takes ${mm(room.mid)} rails, these are ${mm(rail.mid)}.` };
+      return { meets: 'no', because: `The head takes rails of ${mm(room.mid)}, these are ${mm(rail.mid)}.` };
   }
-  return { meets: 'yes', because: `Both are ${head.standard}.` };
+  return { meets: 'yes', because: `Saddle and post head are both made for ${headRow.label}.` };
 }
 
 /** Seatpost, its clamp, and the saddle. */
 export const seatRules: readonly Rule[] = [
   sizedRule({
     topic: 'post-in-seat-tube',
-    hole: ['seat-tube', 'boreMm'],
-    rod: ['post', 'diameterMm'],
+    hole: ['seat-tube', 'boreMm', 'seat tube'],
+    rod: ['post', 'diameterMm', 'post'],
     gap: [0, 0.1],
     risk: 'Least insertion counts from where the tube really holds the post.',
     ...practice,
@@ -56,8 +61,8 @@ export const seatRules: readonly Rule[] = [
   }),
   sizedRule({
     topic: 'seat-clamp-on-tube',
-    hole: ['seat-clamp', 'boreMm'],
-    rod: ['seat-tube-outside', 'diameterMm'],
+    hole: ['seat-clamp', 'boreMm', 'seat clamp'],
+    rod: ['seat-tube-outside', 'diameterMm', 'seat tube'],
     gap: [-0.1, 0.3],
     risk: 'A clamp too wide is pulled out of round before it holds.',
     ...practice,

@@ -16,29 +16,43 @@ function plainBore(shell: Face, cup: Face): Judgement {
   const bore = readingOf(shell, 'boreMm');
   const outside = readingOf(cup, 'diameterMm');
   if (!bore || !outside)
-    return unknown('Shell or cup has neither a name nor a size.', [
+    return unknown('Shell or bottom bracket is neither named nor measured yet.', [
       ...(bore ? [] : [askFor(shell, 'boreMm')]),
       ...(outside ? [] : [askFor(cup, 'diameterMm')]),
     ]);
   const gapMm = { lo: bore.lo - outside.hi, mid: bore.mid - outside.mid, hi: bore.hi - outside.lo };
-  const sizes = `cup ${mm(outside.mid)}, bore ${mm(bore.mid)}`;
+  const cupTold = `The ${mm(outside.mid)} cup`;
+  const boreTold = `the ${mm(bore.mid)} shell`;
   const named = [shellOf(shell), shellOf(cup)];
   if (named.some((row) => row?.seat === 'threaded'))
     return Math.abs(gapMm.mid) > 2
-      ? { meets: 'no', because: `One of them is threaded, and ${sizes}.`, gapMm }
+      ? {
+          meets: 'no',
+          because: `${cupTold} is far from the size of ${boreTold}, and one of the two is threaded.`,
+          gapMm,
+        }
       : {
-          ...unknown(`One of them is threaded: ${sizes} alone does not tell the thread.`, [
+          ...unknown(`${cupTold} is near the size of ${boreTold}, but size alone does not tell the thread.`, [
             ...(shell.standard ? [] : [askFor(shell, 'standard')]),
             ...(cup.standard ? [] : [askFor(cup, 'standard')]),
           ]),
           gapMm,
         };
   if (gapMm.lo >= PRESS_MM[0] && gapMm.hi <= PRESS_MM[1])
-    return { meets: 'yes', because: `${sizes}: a press of ${mm(-gapMm.mid)}.`, gapMm };
-  if (gapMm.hi < PRESS_MM[0]) return { meets: 'no', because: `Too big: ${sizes}.`, gapMm };
-  if (gapMm.lo > PRESS_MM[1]) return { meets: 'no', because: `Loose: ${sizes}.`, gapMm };
+    return {
+      meets: 'yes',
+      because: `${cupTold} presses into ${boreTold}: ${mm(-gapMm.mid)} of press.`,
+      gapMm,
+    };
+  if (gapMm.hi < PRESS_MM[0])
+    return {
+      meets: 'no',
+      because: `${cupTold} is ${mm(-gapMm.mid)} bigger than ${boreTold}; a press fit bears ${mm(-PRESS_MM[0])}.`,
+      gapMm,
+    };
+  if (gapMm.lo > PRESS_MM[1]) return { meets: 'no', because: `${cupTold} is loose in ${boreTold}.`, gapMm };
   return {
-    ...unknown(`A press is a matter of hundredths; these jaws cannot tell: ${sizes}.`, [
+    ...unknown(`${cupTold} and ${boreTold}: a press is a matter of hundredths, this caliper cannot tell.`, [
       askFor(shell, 'boreMm', true),
       askFor(cup, 'diameterMm', true),
     ]),
@@ -51,7 +65,7 @@ function cupInShell(shell: Face, cup: Face): Judgement {
   const cupRow = shellOf(cup);
   if (!shellRow || !cupRow) return plainBore(shell, cup);
   if (shellRow.id === cupRow.id) {
-    const hand = shellRow.driveSide === 'left' ? ' The drive side screws in to the left.' : '';
+    const hand = shellRow.driveSide === 'left' ? ' The cup of the drive side has a left-hand thread.' : '';
     return { meets: 'yes', because: `Both are ${shellRow.label}.${hand}` };
   }
   // Two names for one bore differ only in width, and width is judged on its own.
@@ -62,7 +76,7 @@ function cupInShell(shell: Face, cup: Face): Judgement {
   if (bothPlain && samePair && bore && outside)
     return { meets: 'no', because: 'Same bore, but the cups are made for another width.' };
   const near = bore && outside ? ` (cup ${mm(outside.mid)}, bore ${mm(bore.mid)})` : '';
-  return { meets: 'no', because: `${cupRow.label} does not go into ${shellRow.label}${near}.` };
+  return { meets: 'no', because: `The cups are ${cupRow.label}; the shell is ${shellRow.label}${near}.` };
 }
 
 /** Spacers under the cups of a two-piece crank; nothing to say when nobody gave a system width. */
@@ -70,7 +84,7 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   const system = readingOf(bore, 'systemWidthMm');
   if (!system) return null;
   const width = readingOf(shell, 'widthMm');
-  if (!width) return unknown('The shell width is missing.', [askFor(shell, 'widthMm')]);
+  if (!width) return unknown('The width of the shell is not known yet.', [askFor(shell, 'widthMm')]);
   const row = systemWidths.find(({ systemWidthMm }) => Math.abs(systemWidthMm - system.mid) <= 0.3);
   if (!row)
     return unknown(`No spacer table for a system width of ${mm(system.mid)}: follow the crank's sheet.`, [
@@ -78,11 +92,11 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
     ]);
   const missingMm = row.underCupsMm - width.mid;
   const { source, known } = row;
-  const sum = `shell ${mm(width.mid)}, the crank wants ${mm(row.underCupsMm)} under the cups`;
+  const sum = `The shell is ${mm(width.mid)} wide, the crank wants ${mm(row.underCupsMm)} under its cups`;
   if (missingMm < -0.3)
     return {
       meets: 'no',
-      because: `Too wide: ${sum}.`,
+      because: `${sum}: ${mm(-missingMm)} too wide.`,
       source,
       known,
       oneWay:
@@ -111,11 +125,11 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
       source,
       known,
     };
-  if (count === 0) return { meets: 'yes', because: `${sum}: no spacer.`, source, known };
+  if (count === 0) return { meets: 'yes', because: `${sum}: no spacer is needed.`, source, known };
   const driveCount = Math.ceil(count / 2);
   return {
     meets: 'with-spacers',
-    because: `${sum}: ${count} × ${mm(row.spacerMm)}, ${driveCount} on the drive side.`,
+    because: `${sum}: ${count} spacers of ${mm(row.spacerMm)}, ${driveCount} of them on the drive side.`,
     spacers: { what: 'cup-spacer', thicknessMm: row.spacerMm, driveCount, otherCount: count - driveCount },
     source,
     known,
@@ -144,8 +158,8 @@ export const shellRules: readonly Rule[] = [
   },
   sizedRule({
     topic: 'spindle-in-bearing',
-    hole: ['bb-bore', 'boreMm'],
-    rod: ['spindle', 'diameterMm'],
+    hole: ['bb-bore', 'boreMm', 'bearing'],
+    rod: ['spindle', 'diameterMm', 'spindle'],
     gap: [-0.01, 0.06],
     risk: 'A spindle that moves in its bearing wears both.',
     source: 'common practice, no source: limits are our own',

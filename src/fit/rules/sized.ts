@@ -10,8 +10,9 @@ export type GapZone = readonly [leastMm: number, mostMm: number];
 
 export interface SizedPair {
   topic: string;
-  hole: readonly [kind: FaceKind, key: string];
-  rod: readonly [kind: FaceKind, key: string];
+  /** Kind of face, its size, and what a mechanic calls it. */
+  hole: readonly [kind: FaceKind, key: string, word: string];
+  rod: readonly [kind: FaceKind, key: string, word: string];
   gap: GapZone;
   risk: string;
   source: string;
@@ -27,15 +28,21 @@ const HAIR_MM = 1e-6;
 
 /** A rod in a hole: the one judgement behind clamps, posts, steerers, slots and sleeves. */
 export function sizedRule(pair: SizedPair): Rule {
-  const [holeKind, holeKey] = pair.hole;
-  const [rodKind, rodKey] = pair.rod;
+  const [holeKind, holeKey, holeWord] = pair.hole;
+  const [rodKind, rodKey, rodWord] = pair.rod;
   const [least, most] = pair.gap;
+
+  function unmeasured(holeKnown: boolean, rodKnown: boolean): string {
+    if (!holeKnown && !rodKnown) return `Neither the ${holeWord} nor the ${rodWord} has a size yet.`;
+    return `The ${holeKnown ? rodWord : holeWord} has no size yet.`;
+  }
 
   function judge(hole: Face, rod: Face): Judgement {
     const holeSize = readingOf(hole, holeKey);
     const rodSize = readingOf(rod, rodKey);
     const asks = [...(holeSize ? [] : [askFor(hole, holeKey)]), ...(rodSize ? [] : [askFor(rod, rodKey)])];
-    if (!holeSize || !rodSize) return unknown('One of the two sizes is missing.', asks);
+    if (!holeSize || !rodSize)
+      return unknown(unmeasured(holeSize !== undefined, rodSize !== undefined), asks);
 
     const gapMm = {
       lo: holeSize.lo - rodSize.hi,
@@ -44,7 +51,8 @@ export function sizedRule(pair: SizedPair): Rule {
     };
     const special = pair.special?.(hole, rod, gapMm.mid);
     if (special) return { gapMm, ...special };
-    const sizes = `${mm(rodSize.mid)} in ${mm(holeSize.mid)}`;
+    const rodTold = `The ${mm(rodSize.mid)} ${rodWord}`;
+    const holeTold = `the ${mm(holeSize.mid)} ${holeWord}`;
     const notes = [
       ...(holeSize.weak
         ? [`Check the ${mm(holeSize.mid)} with a caliper: it stands in the table from memory.`]
@@ -54,21 +62,29 @@ export function sizedRule(pair: SizedPair): Rule {
         : []),
     ];
     if (gapMm.lo >= least - HAIR_MM && gapMm.hi <= most + HAIR_MM)
-      return { meets: 'yes', because: `${sizes} sits as it should.`, gapMm, notes };
+      return { meets: 'yes', because: `${rodTold} sits in ${holeTold}.`, gapMm, notes };
     if (gapMm.hi < least - HAIR_MM) {
       const rest = pair.tight?.(hole, rod, { hole: holeSize, rod: rodSize }) ?? {};
       return {
         meets: 'no',
-        because: `${sizes} does not go in: ${mm(least - gapMm.mid)} too thick.`,
+        because:
+          gapMm.mid < 0
+            ? `${rodTold} does not go into ${holeTold}: it is ${mm(-gapMm.mid)} too thick.`
+            : `${rodTold} leaves ${mm(gapMm.mid)} of air in ${holeTold}; it wants ${mm(least)} at least.`,
         gapMm,
         notes,
         ...rest,
       };
     }
     if (gapMm.lo > most + HAIR_MM)
-      return { meets: 'no', because: `${sizes} is loose by ${mm(gapMm.mid)}.`, gapMm, notes };
+      return {
+        meets: 'no',
+        because: `${rodTold} is too thin for ${holeTold}: ${mm(gapMm.mid)} of play.`,
+        gapMm,
+        notes,
+      };
     return {
-      ...unknown(`${sizes}: too close to the limit for the caliper used.`, [
+      ...unknown(`${rodTold} and ${holeTold} lie too close to the limit for this caliper to tell.`, [
         ...(holeSize.from === 'measured' ? [askFor(hole, holeKey, true)] : []),
         ...(rodSize.from === 'measured' ? [askFor(rod, rodKey, true)] : []),
       ]),

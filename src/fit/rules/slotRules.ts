@@ -10,8 +10,8 @@ const FILE_MOST_MM = 4;
 export const slotRules: readonly Rule[] = [
   sizedRule({
     topic: 'axle-in-slot',
-    hole: ['axle-slot', 'widthMm'],
-    rod: ['axle', 'diameterMm'],
+    hole: ['axle-slot', 'widthMm', 'slot'],
+    rod: ['axle', 'diameterMm', 'axle'],
     gap: [0, 0.5],
     risk: 'An axle that is loose in its slot walks; a wheel that leaves a fork is the worst fall there is.',
     source: slotFiling.source,

@@ -58,20 +58,20 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
   const inside = readingOf(ends, 'spacingMm');
   const over = readingOf(hub, 'spacingMm');
   if (!inside || !over)
-    return unknown('One of the two widths is missing.', [
+    return unknown('The width of the hub or of the frame ends is not known yet.', [
       ...(inside ? [] : [askFor(ends, 'spacingMm')]),
       ...(over ? [] : [askFor(hub, 'spacingMm')]),
     ]);
   const gapMm = { lo: inside.lo - over.hi, mid: inside.mid - over.mid, hi: inside.hi - over.lo };
-  const widths = `hub ${mm(over.mid)}, frame ends ${mm(inside.mid)}`;
+  const widths = `The hub is ${mm(over.mid)} wide, the ends stand ${mm(inside.mid)} apart`;
   if (Math.abs(gapMm.mid) <= spacingSlack.slackMm)
-    return { meets: 'yes', because: `${widths}: they close by hand.`, gapMm };
+    return { meets: 'yes', because: `${widths}: the hand does the rest.`, gapMm };
   if (gapMm.mid > 0) {
     if (gapMm.mid > WASHERS_MOST_MM)
-      return { meets: 'no', because: `${widths}: too far apart for washers.`, gapMm };
+      return { meets: 'no', because: `${widths}: too much for washers.`, gapMm };
     return {
       meets: 'with-spacers',
-      because: `${widths}: ${mm(gapMm.mid / 2)} of washers on each side.`,
+      because: `${widths}: it wants ${mm(gapMm.mid / 2)} of washers on each side.`,
       gapMm,
       spacers: { what: 'axle-washer', thicknessMm: gapMm.mid / 2, driveCount: 1, otherCount: 1 },
       notes: [

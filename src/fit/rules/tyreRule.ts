@@ -19,9 +19,13 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
     ...widthOnRim(table, tyreMm, rimMm),
     source: table.source,
   }));
-  const words = `${mm(tyreMm)} tyre on ${mm(rimMm)} inside`;
+  const words = `A ${mm(tyreMm)} tyre on a rim ${mm(rimMm)} wide inside`;
   const said = verdicts.filter(({ answer }) => answer !== 'not-in-this-table');
-  const editions = said.map(({ answer, edition }) => `${answer} in the table ${edition}`).join(', ');
+  const editions = said
+    .map(
+      ({ answer, edition }) => `${answer === 'inside' ? 'allowed' : 'not allowed'} by the table ${edition}`,
+    )
+    .join(', ');
   const source = said.map((verdict) => verdict.source).join('; ') || encyclopaedia.source;
   if (said.length > 0 && said.every(({ answer }) => answer === 'outside'))
     return {
@@ -34,7 +38,7 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
   const wide = verdicts.some(({ wideForRim }) => wideForRim);
   return {
     meets: 'yes',
-    because: said.length > 0 ? `${words}: ${editions}.` : `${words}: in no table at hand.`,
+    because: said.length > 0 ? `${words}: ${editions}.` : `${words} stands in no table at hand.`,
     notes: wide
       ? ['Wider than twice the rim: at low pressure it squirms and lets go of the rim sooner.']
       : [],
@@ -46,14 +50,14 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
 function tyreOnRim(rim: Face, tyre: Face): Judgement {
   const [rimSeat, tyreSeat] = [readingOf(rim, 'beadSeatMm'), readingOf(tyre, 'beadSeatMm')];
   if (!rimSeat || !tyreSeat)
-    return unknown('The bead seat diameter of one of them is missing.', [
+    return unknown('The bead seat diameter of tyre or rim is not known yet.', [
       ...(rimSeat ? [] : [askFor(rim, 'beadSeatMm')]),
       ...(tyreSeat ? [] : [askFor(tyre, 'beadSeatMm')]),
     ]);
   if (!beadSeatsMatch(tyreSeat.mid, rimSeat.mid).ok)
     return {
       meets: 'no',
-      because: `Tyre for ${tyreSeat.mid}, rim of ${rimSeat.mid}: near is not equal, whatever the inches say.`,
+      because: `The tyre is for a rim of ${tyreSeat.mid}, this rim is ${rimSeat.mid}: near is not equal, whatever the inches say.`,
       ...encyclopaedia,
     };
   const straight = traitOf(rim, 'bead') === 'straight';
@@ -65,14 +69,14 @@ function tyreOnRim(rim: Face, tyre: Face): Judgement {
     };
   const [rimWidth, tyreWidth] = [readingOf(rim, 'innerWidthMm'), readingOf(tyre, 'widthMm')];
   if (!rimWidth || !tyreWidth)
-    return unknown(`Both are ${rimSeat.mid}; whether the widths go together is open.`, [
-      ...(rimWidth ? [] : [askFor(rim, 'innerWidthMm')]),
-      ...(tyreWidth ? [] : [askFor(tyre, 'widthMm')]),
-    ]);
+    return unknown(
+      `Tyre and rim are both ${rimSeat.mid}; whether their widths go together is not known yet.`,
+      [...(rimWidth ? [] : [askFor(rim, 'innerWidthMm')]), ...(tyreWidth ? [] : [askFor(tyre, 'widthMm')])],
+    );
   if (straight && straightSideWidthBreaks(tyreWidth.mid, rimWidth.mid).length > 0)
     return {
       meets: 'no',
-      because: `${mm(tyreWidth.mid)} is too narrow for straight walls ${mm(rimWidth.mid)} apart.`,
+      because: `A ${mm(tyreWidth.mid)} tyre is too narrow for straight rim walls ${mm(rimWidth.mid)} apart.`,
       ...straightWalls,
     };
   // The table counts whole millimetres; a caliper between two rows belongs to the nearer one.

@@ -8,13 +8,13 @@ import { tyreRule } from './tyreRule.ts';
 function spokesMatch(hub: Face, rim: Face): Judgement {
   const holes = [readingOf(hub, 'holesCount'), readingOf(rim, 'holesCount')] as const;
   if (!holes[0] || !holes[1])
-    return unknown('Count the holes.', [
+    return unknown('The spoke holes are not counted yet.', [
       ...(holes[0] ? [] : [askFor(hub, 'holesCount')]),
       ...(holes[1] ? [] : [askFor(rim, 'holesCount')]),
     ]);
   return holes[0].mid === holes[1].mid
-    ? { meets: 'yes', because: `${holes[0].mid} holes each.` }
-    : { meets: 'no', because: `${holes[0].mid} holes in the hub, ${holes[1].mid} in the rim.` };
+    ? { meets: 'yes', because: `Hub and rim have ${holes[0].mid} spoke holes each.` }
+    : { meets: 'no', because: `The hub has ${holes[0].mid} spoke holes, the rim ${holes[1].mid}.` };
 }
 
 /** Hub, rim, tyre, valve. */
@@ -39,7 +39,7 @@ export const wheelRules: readonly Rule[] = [
     judge: (room, tyre) => {
       const wide = [readingOf(room, 'widthMm'), readingOf(tyre, 'widthMm')] as const;
       if (!wide[0] || !wide[1])
-        return unknown('Room or tyre width is missing.', [
+        return unknown('The room in the frame or the width of the tyre is not known yet.', [
           ...(wide[0] ? [] : [askFor(room, 'widthMm')]),
           ...(wide[1] ? [] : [askFor(tyre, 'widthMm')]),
         ]);
@@ -49,14 +49,22 @@ export const wheelRules: readonly Rule[] = [
         hi: wide[0].hi - wide[1].lo,
       };
       return gapMm.mid >= 0
-        ? { meets: 'yes', because: `A ${mm(wide[1].mid)} tyre where ${mm(wide[0].mid)} has room.`, gapMm }
-        : { meets: 'no', because: `The tyre is ${mm(-gapMm.mid)} too wide.`, gapMm };
+        ? {
+            meets: 'yes',
+            because: `The tyre is ${mm(wide[1].mid)} wide, and there is room for ${mm(wide[0].mid)}.`,
+            gapMm,
+          }
+        : {
+            meets: 'no',
+            because: `The tyre is ${mm(wide[1].mid)} wide, ${mm(-gapMm.mid)} more than there is room for.`,
+            gapMm,
+          };
     },
   },
   sizedRule({
     topic: 'valve-in-rim',
-    hole: ['valve-hole', 'diameterMm'],
-    rod: ['valve-stem', 'diameterMm'],
+    hole: ['valve-hole', 'diameterMm', 'valve hole'],
+    rod: ['valve-stem', 'diameterMm', 'valve'],
     gap: [0.2, 0.6],
     risk: 'A valve that tilts tears at its root and lets go all at once.',
     source: 'valve hole pages of parts shops; limits are our own',

@@ -63,12 +63,12 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
   const [stop] = even.stops;
   const has = chain && readingOf(chain.face, 'pitchesCount')?.mid;
   if (stop) {
-    const words = `${stop.pitches} pitches put the axle at ${mm(stop.tautMm)}, slot ${mm(front.mid)} to ${mm(rear.mid)}`;
+    const words = `A chain of ${stop.pitches} pitches puts the axle ${mm(stop.tautMm)} behind the spindle; the slot runs from ${mm(front.mid)} to ${mm(rear.mid)}`;
     return [
       has !== undefined && has < stop.pitches
         ? finding('chain-length', faces, {
             outcome: 'does-not-fit',
-            because: `${words}; this chain has ${has}.`,
+            because: `${words}. This chain has only ${has}.`,
             ...rest,
           })
         : finding('chain-length', faces, { outcome: 'fits', because: `${words}.`, ...rest }),
@@ -84,7 +84,7 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
     return [
       finding('chain-length', faces, {
         outcome: 'fits-with',
-        because: `No even number of pitches; ${odd.stops[0].pitches} with a half-link put the axle at ${mm(odd.stops[0].tautMm)}.`,
+        because: `No even number of pitches puts the axle into the slot; ${odd.stops[0].pitches} with a half-link put it ${mm(odd.stops[0].tautMm)} behind the spindle.`,
         bridges: [halfLink],
         ...rest,
       }),

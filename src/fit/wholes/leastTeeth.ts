@@ -5,7 +5,7 @@ import { ringMounts } from '../../standards/ringMounts.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { readingOf } from '../reading.ts';
-import { askFor } from '../rule.ts';
+import { askFor, mm } from '../rule.ts';
 
 /** Seat radius under a tooth: half a roller and its play below the pitch circle. */
 const ROLLER_SEAT_MM = 3.88;
@@ -58,7 +58,7 @@ function ring(part: PilePart): Finding[] {
       : 'geometry of roller seat and bolt circle',
     known: least.listed ? 'seen' : 'computed',
   } as const;
-  const words = `${count.mid} teeth on ${circle.mid}/${bolts.mid}, least ${least.teethCount}`;
+  const words = `The ring has ${count.mid} teeth; ${least.teethCount} is the fewest on ${bolts.mid} bolts of a ${mm(circle.mid)} circle`;
   if (count.mid >= least.teethCount)
     return [finding('ring-teeth', refs, { outcome: 'fits', because: `${words}.`, ...rest })];
   if (!least.listed && count.mid >= least.teethCount - 1)
@@ -100,7 +100,7 @@ function sprocket(part: PilePart): Finding[] {
   return [
     finding('sprocket-teeth', refs, {
       outcome: 'fits',
-      because: `${count.mid} teeth on ${row.label}.`,
+      because: `A sprocket of ${count.mid} teeth sits on ${row.label}.`,
       notes: small
         ? [
             `Most freewheels under ${row.usualTeethCount} teeth carry the small 30 mm thread: measure this one before it meets the hub.`,

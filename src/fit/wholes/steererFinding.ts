@@ -43,15 +43,15 @@ export function steererFindings(parts: readonly PilePart[]): Finding[] {
     spacersMm: 0,
     stemClampMm: height.mid,
   });
-  const words = `steerer ${mm(length.mid)}, needed ${mm(length.mid - spareMm)}`;
+  const words = `The steerer is ${mm(length.mid)} long, ${mm(length.mid - spareMm)} are needed`;
   // The gap under the cap is the reserve; a steerer that ends lower leaves the clamp half empty.
   if (spareMm < -CAP_GAP_MM)
     return [
-      finding('steerer-length', faces, { outcome: 'does-not-fit', because: `Too short: ${words}.`, ...rest }),
+      finding('steerer-length', faces, { outcome: 'does-not-fit', because: `${words}: too short.`, ...rest }),
     ];
   const notes =
     spareMm > 0.5 ? [`${mm(spareMm)} of spacers; sawing it off waits until the bar height is settled.`] : [];
   return [
-    finding('steerer-length', faces, { outcome: 'fits', because: `Long enough: ${words}.`, notes, ...rest }),
+    finding('steerer-length', faces, { outcome: 'fits', because: `${words}: long enough.`, notes, ...rest }),
   ];
 }

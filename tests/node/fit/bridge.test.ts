@@ -152,8 +152,16 @@ describe('why not', () => {
   };
   test.each([
     ['bar-shim-31.8-25.4', 'it-fits', ''],
-    ['bar-shim-31.8-26', 'second-does-not-sit', '25.4 mm in 26 mm is loose by 0.6 mm.'],
-    ['bar-shim-26-25.4', 'first-does-not-sit', '26 mm in 31.8 mm is loose by 5.8 mm.'],
+    [
+      'bar-shim-31.8-26',
+      'second-does-not-sit',
+      'The 25.4 mm bar is too thin for the 26 mm clamp: 0.6 mm of play.',
+    ],
+    [
+      'bar-shim-26-25.4',
+      'first-does-not-sit',
+      'The 26 mm bar is too thin for the 31.8 mm clamp: 5.8 mm of play.',
+    ],
     ['steerer-shim-28.6-25.4', 'no-face-for-first', ''],
   ])('%s between 31.8 and 25.4: %s', (id, reason, because) => {
     expect(whyNot(clamp, bar, row(id))).toEqual({ adapterId: id, reason, because });

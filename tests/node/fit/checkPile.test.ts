@@ -122,7 +122,7 @@ describe('what follows from several parts together', () => {
         }),
       }));
     expect(outcomeOf(withStack(200), 'steerer-length')[0]?.outcome).toBe('fits');
-    expect(outcomeOf(withStack(200), 'steerer-length')[0]?.because).toContain('needed 199.9 mm');
+    expect(outcomeOf(withStack(200), 'steerer-length')[0]?.because).toContain('199.9 mm are needed');
     expect(outcomeOf(withStack(190), 'steerer-length')[0]?.outcome).toBe('does-not-fit');
     expect(outcomeOf(withStack(215), 'steerer-length')[0]?.notes[0]).toContain('15.1 mm of spacers');
   });
