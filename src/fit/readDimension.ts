@@ -1,8 +1,9 @@
 import { parseNumber, parseTyped, type QuantityRefusal } from '../mechanics/quantity.ts';
 import { convert, type LengthUnit, pressureBar } from '../mechanics/units.ts';
 import type { DimensionRow } from '../standards/faceKind.ts';
-import { type FaceKind, faceKinds } from '../standards/faceKinds.ts';
+import type { FaceKind } from '../standards/faceKinds.ts';
 import { CALIPER_UNCERTAINTY_MM, type Measured } from './face.ts';
+import { dimensionOf } from './plausible.ts';
 
 export type DimensionRefusal =
   | QuantityRefusal
@@ -80,7 +81,7 @@ function judged(row: DimensionRow, value: number, unit: Measured['unit'], typed:
  * @example readDimension('steerer', 'diameterMm', '286') //=> { ok: false, reason: 'decimal-point-slipped', suggestion: 28.6, … }
  */
 export function readDimension(kind: FaceKind, key: string, text: string): DimensionReading {
-  const row = faceKinds[kind].dimensions.find((dimension) => dimension.key === key);
+  const row = dimensionOf(kind, key);
   if (!row) return { ok: false, reason: 'no-such-dimension', suggestion: null, range: null };
   const range = [row.min, row.max] as const;
   const typed = text.trim();

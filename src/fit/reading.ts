@@ -1,6 +1,7 @@
 import { type Band, exactly } from '../mechanics/band.ts';
 import { convert, type LengthUnit } from '../mechanics/units.ts';
 import type { Face, Measured } from './face.ts';
+import { isPlausible } from './plausible.ts';
 import { spanOf, standardOf } from './standardOf.ts';
 
 export interface Reading extends Band {
@@ -18,7 +19,10 @@ export function measuredBand({ value, unit, uncertaintyMm }: Measured): Band {
 
 function printed(face: Face, key: string): Reading | undefined {
   const nominal = face.nominal[key];
-  if (nominal !== undefined) return { ...exactly(nominal), from: 'nominal', weak: false };
+  if (nominal !== undefined)
+    return isPlausible(face.kind, key, nominal)
+      ? { ...exactly(nominal), from: 'nominal', weak: false }
+      : undefined;
   const row = standardOf(face);
   const span = row?.faces[face.kind]?.[key];
   if (row === undefined || span === undefined) return undefined;
@@ -29,7 +33,8 @@ function printed(face: Face, key: string): Reading | undefined {
 
 /**
  * The size of a face to reckon with. A measurement that agrees with the printed or standard size within its
- * own band confirms that size; one that disagrees replaces it, band and all.
+ * own band confirms that size; one that disagrees replaces it, band and all. A size such a face cannot have is
+ * nobody's word: it counts as not said, and the face is told to contradict itself.
  * @param key dimension key, its unit at the end
  * @returns the reading, or undefined when nobody has said
  * @example readingOf({ nominal: { boreMm: 28.6 }, measured: {}, … }, 'boreMm')?.mid //=> 28.6
@@ -39,6 +44,7 @@ export function readingOf(face: Face, key: string): Reading | undefined {
   const measured = face.measured[key];
   if (!measured) return said;
   const band = measuredBand(measured);
+  if (!isPlausible(face.kind, key, band.mid)) return undefined;
   if (!said) return { ...band, from: 'measured', weak: false };
   // A table gives some sizes as a span; a measurement inside it, or touching it, agrees.
   const span = face.nominal[key] === undefined ? standardOf(face)?.faces[face.kind]?.[key] : undefined;
