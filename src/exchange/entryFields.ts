@@ -13,6 +13,7 @@ import type {
   ToolSnapshot,
 } from '../journal/entries.ts';
 import type { AnyUnit, Typed } from '../mechanics/units.ts';
+import { clearedFields } from './clearedWords.ts';
 import { faceText } from './faceText.ts';
 import { type EntryField, fieldLabels } from './fieldLabels.ts';
 import type { Names } from './names.ts';
@@ -80,6 +81,7 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
   extension: ({ length, angleDeg }: ExtensionAbout) =>
     `${quantityWords(length)} at ${numberWords(angleDeg)}°`,
   faces: (value: Face[]) => value.map(faceText).join('; '),
+  cleared: (value: EntryField[]) => clearedFields(value),
   tool: (value: ToolSnapshot) => toolWords(value),
   origin: (value: keyof typeof originWords) => originWords[value],
   cut: (value: keyof typeof cutWords) => cutWords[value].label,

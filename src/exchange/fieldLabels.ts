@@ -38,6 +38,7 @@ export const fieldLabels: Record<EntryField, string> = {
   faces: 'Faces',
   massG: 'Mass',
   kmBefore: 'Ridden before',
+  cleared: 'Emptied',
   from: 'From',
   to: 'To',
   matters: 'Matters for safety',

@@ -1,5 +1,6 @@
 import type { Between, Fastener, JointAbout, SealMark, Target } from '../journal/entries.ts';
 import { jointKindRow } from '../standards/jointKinds.ts';
+import { clearedWords } from './clearedWords.ts';
 import type { Names } from './names.ts';
 import { countWords, listWords, numberWords, quantityWords, remark, spanWords } from './phrases.ts';
 import { called, type Sentences } from './sentences.ts';
@@ -122,7 +123,7 @@ export const sentencesOfJoints: Sentences<
   'joint-made': (entry, names) =>
     `The joint ${entry.name} on ${called(names).bike(entry.bikeId)} was written down, ${jointKindRow(entry.kind).label.toLowerCase()}.${jointAbout(entry, names)}`,
   'joint-described': (entry, names) =>
-    `What is written about ${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)} was changed${entry.name === undefined ? '' : `: it is called ${entry.name}`}.${jointAbout(entry, names)}`,
+    `What is written about ${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)} was changed${entry.name === undefined ? '' : `: it is called ${entry.name}`}.${jointAbout(entry, names)}${clearedWords(entry.cleared)}`,
   'joint-taken-apart': ({ jointId, bikeId, why }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)} was taken apart.${remark('Why', why)}`,
   'torque-applied': ({ jointId, bikeId, applied, bolts, passes, tool, between, marked, note }, names) => {

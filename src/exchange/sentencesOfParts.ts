@@ -1,5 +1,6 @@
 import { partKinds } from '../fit/partKinds.ts';
 import type { OneWayChange, PartAbout } from '../journal/entries.ts';
+import { clearedWords } from './clearedWords.ts';
 import { partCalled } from './names.ts';
 import { countWords, listWords, numberWords, quantityWords, remark } from './phrases.ts';
 import { called, type Sentences } from './sentences.ts';
@@ -56,7 +57,7 @@ export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part
       ...(label === undefined || label === '' ? [] : [`its label is ${label}`]),
       ...(kind === undefined ? [] : [`it is a ${kindWords(kind)}`]),
     ];
-    return `What is known of ${called(names).part(entry.partId)} was written anew${renamed.length > 0 ? `: ${listWords(renamed)}` : ''}.${aboutWords(entry)}${remark('Note', entry.note)}`;
+    return `What is known of ${called(names).part(entry.partId)} was written anew${renamed.length > 0 ? `: ${listWords(renamed)}` : ''}.${aboutWords(entry)}${remark('Note', entry.note)}${clearedWords(entry.cleared)}`;
   },
   'part-moved': ({ partId, from, to, why, condition }, names) => {
     const went = to.on === 'scrapped' || to.on === 'sold' ? 'was' : 'is now';

@@ -1,3 +1,4 @@
+import { clearedWords } from './clearedWords.ts';
 import { countWords, dayWords, listWords, numberWords, quantityWords, remark, spanWords } from './phrases.ts';
 import { called, type Sentences } from './sentences.ts';
 import { waitWords } from './tradeWords.ts';
@@ -75,13 +76,13 @@ export const sentencesOfWork: Sentences<
     `The phone’s clock was moved ${byMs < 0 ? 'back' : 'forward'} by ${spanWords(Math.abs(byMs))} while ${called(names).wait(waitId)} ran on ${called(names).bike(bikeId)}; its end was moved with it.`,
   'tool-added': ({ name, minNm, maxNm, lastCheckMs, zone, note }) =>
     `The tool ${name} was added${maxNm === undefined ? '' : `, ${minNm === undefined ? 'up to' : `${numberWords(minNm)} to`} ${numberWords(maxNm)} N·m`}${lastCheckMs === undefined ? ', never checked' : `, last checked ${dayWords(lastCheckMs, zone)}`}.${remark('Note', note)}`,
-  'tool-described': ({ toolId, name, lastCheckMs, droppedAtMs, zone, note }, names) => {
+  'tool-described': ({ toolId, name, lastCheckMs, droppedAtMs, zone, note, cleared }, names) => {
     const said = [
       ...(name === undefined ? [] : [`it is called ${name}`]),
       ...(lastCheckMs === undefined ? [] : [`it was checked ${dayWords(lastCheckMs, zone)}`]),
       ...(droppedAtMs ? [`it was dropped ${dayWords(droppedAtMs, zone)}`] : []),
     ];
-    return `What is known of the tool ${called(names).tool(toolId)} was changed${said.length > 0 ? `: ${listWords(said)}` : ''}.${remark('Note', note)}`;
+    return `What is known of the tool ${called(names).tool(toolId)} was changed${said.length > 0 ? `: ${listWords(said)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
   'tool-put-away': ({ toolId, why }, names) =>
     `The tool ${called(names).tool(toolId)} was put away.${remark('Why', why)}`,

@@ -14,6 +14,12 @@ import type { ToolClass } from '../standards/toolClasses.ts';
 
 export type Id = string;
 
+/** The fields of a thing that need not be known. */
+export type Unknowable<T> = { [K in keyof T]-?: T extends Record<K, T[K]> ? never : K }[keyof T];
+
+/** A thing described anew: the fields that read differently, and those nobody claims to know any more. */
+export type Described<T> = Partial<T> & { cleared?: Unknowable<T>[] };
+
 /** Where a part is. On a bike, or on none. */
 export type Place =
   | { on: 'shelf'; tag?: string }

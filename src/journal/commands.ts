@@ -1,6 +1,7 @@
 import type { AnyUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
+  Described,
   EntryOf,
   Id,
   JointAbout,
@@ -38,11 +39,11 @@ export type Command = Common &
     | { type: 'put-bike-away'; bikeId: Id; why: string }
     | { type: 'take-bike-out'; bikeId: Id }
     | ({ type: 'add-part'; partId?: Id; place: Place } & PartAbout)
-    | ({ type: 'describe-part'; partId: Id } & Partial<PartAbout>)
+    | ({ type: 'describe-part'; partId: Id } & Described<PartAbout>)
     | { type: 'move-part'; partId: Id; to: Place; why?: string; condition?: string }
     | ({ type: 'change-part'; partId: Id } & OneWayChange)
     | ({ type: 'make-joint'; jointId?: Id; bikeId: Id } & Omit<JointAbout, 'matters'> & { matters?: boolean })
-    | ({ type: 'describe-joint'; jointId: Id } & Partial<JointAbout>)
+    | ({ type: 'describe-joint'; jointId: Id } & Described<JointAbout>)
     | { type: 'take-joint-apart'; jointId: Id; why: string }
     | { type: 'plan-steps'; bikeId: Id }
     | ({ type: 'add-step'; stepId?: Id; bikeId: Id; afterStepId?: Id | null } & Omit<StepAbout, 'rank'>)
@@ -103,7 +104,7 @@ export type Command = Common &
         lookAgainMs?: number;
       }
     | ({ type: 'add-tool'; toolId?: Id } & ToolAbout)
-    | ({ type: 'describe-tool'; toolId: Id } & Partial<ToolAbout>)
+    | ({ type: 'describe-tool'; toolId: Id } & Described<ToolAbout>)
     | { type: 'put-tool-away'; toolId: Id; why: string }
     /** The tool showed wrong: every joint done with it since its last check is to be done again. */
     | { type: 'find-tool-out'; toolId: Id; why: string }
@@ -218,6 +219,7 @@ export type Refusal =
   | 'reason-missing'
   | 'words-missing'
   | 'same-place'
+  | 'label-taken'
   | 'part-not-on-this-bike'
   | 'too-few-parts'
   | 'fastener-count'

@@ -1,6 +1,7 @@
 import type { AnyUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
+  Described,
   Id,
   JointAbout,
   OneWayChange,
@@ -44,7 +45,7 @@ export type EntryBody =
   | { type: 'bike-put-away'; bikeId: Id; why: string }
   | { type: 'bike-taken-out'; bikeId: Id }
   | ({ type: 'part-added'; partId: Id; place: Place } & PartAbout)
-  | ({ type: 'part-described'; partId: Id; bikeId?: Id } & Partial<PartAbout>)
+  | ({ type: 'part-described'; partId: Id; bikeId?: Id } & Described<PartAbout>)
   | {
       type: 'part-moved';
       partId: Id;
@@ -56,7 +57,7 @@ export type EntryBody =
     }
   | ({ type: 'part-changed'; partId: Id; bikeId?: Id } & OneWayChange)
   | ({ type: 'joint-made'; jointId: Id; bikeId: Id } & JointAbout)
-  | ({ type: 'joint-described'; jointId: Id; bikeId: Id; wasMatters: boolean } & Partial<JointAbout>)
+  | ({ type: 'joint-described'; jointId: Id; bikeId: Id; wasMatters: boolean } & Described<JointAbout>)
   | { type: 'joint-taken-apart'; jointId: Id; bikeId: Id; why: string; matters: boolean }
   | ({ type: 'step-added'; stepId: Id; bikeId: Id } & StepAbout)
   | ({ type: 'step-described'; stepId: Id; bikeId: Id } & Partial<StepAbout>)
@@ -150,7 +151,7 @@ export type EntryBody =
       mark: SealMark;
     }
   | ({ type: 'tool-added'; toolId: Id } & ToolAbout)
-  | ({ type: 'tool-described'; toolId: Id } & Partial<ToolAbout>)
+  | ({ type: 'tool-described'; toolId: Id } & Described<ToolAbout>)
   | { type: 'tool-put-away'; toolId: Id; why: string }
   | { type: 'tool-found-out'; toolId: Id; why: string }
   | {

@@ -1,6 +1,11 @@
 import type { Entry, Id, Place } from './entries.ts';
 import type { RowKind } from './rows.ts';
 
+/** Ids of what the demo brings begin with this, so that it can be told from what is the person's own. */
+export const DEMO = 'demo-';
+
+export const isDemo = (id: Id): boolean => id.startsWith(DEMO);
+
 /** The bike a place names, if it names one. */
 export function bikeOf(place: Place): Id | undefined {
   return place.on === 'bike' ? place.bikeId : undefined;

@@ -22,6 +22,8 @@ export interface Rows {
   get<K extends RowKind>(kind: K, id: Id): RowOf[K] | undefined;
   /** Rows of one group, including those written in this transaction. */
   group<K extends RowKind>(kind: K, group: string): RowOf[K][];
+  /** Every row of one kind, wherever it stands: only for what must be single in the whole logbook. */
+  all<K extends RowKind>(kind: K): RowOf[K][];
   /** An entry of the journal by its id. */
   entry(id: Id): Entry | undefined;
   /** The raw entries that are facts of a row, corrections of them included, in the order written. */

@@ -18,6 +18,10 @@ export class MemoryRows implements Rows {
       .sort((a, b) => (a.key < b.key ? -1 : 1)) as RowOf[K][];
   }
 
+  all<K extends RowKind>(kind: K): RowOf[K][] {
+    return [...this.rows.values()].filter(({ is }) => is === kind) as RowOf[K][];
+  }
+
   entry(id: Id): Entry | undefined {
     return this.#entries.get(id);
   }

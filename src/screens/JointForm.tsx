@@ -2,9 +2,10 @@ import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
-import type { Id } from '../journal/entries.ts';
+import type { Id, JointAbout } from '../journal/entries.ts';
 import type { JointRow, PartRow } from '../journal/rows.ts';
 import { SaveNotice } from './bike/SaveNotice.tsx';
+import { describedAnew } from './describedAnew.ts';
 import { useLogbook, useRun, useView } from './door.tsx';
 import { useDraft } from './draft.ts';
 import { JointFields } from './joint/JointFields.tsx';
@@ -36,13 +37,16 @@ function Form({ bikeId, parts, joint }: FormProps) {
     setTrouble(read.ok ? undefined : read.trouble);
     if (!read.ok) return;
     const jointId = joint?.jointId ?? logbook.newId();
-    const entries = await run(
-      joint
-        ? { type: 'describe-joint', jointId, ...read.about }
-        : { type: 'make-joint', jointId, bikeId, ...read.about },
-      { undo: joint ? `${joint.name} changed` : `${read.about.name || 'Joint'} added` },
-    );
-    if (!entries) return;
+    const changed = joint && describedAnew<JointAbout>(joint, read.about, ['note']);
+    if (!changed || Object.keys(changed).length > 0) {
+      const entries = await run(
+        changed
+          ? { type: 'describe-joint', jointId, ...changed }
+          : { type: 'make-joint', jointId, bikeId, ...read.about },
+        { undo: joint ? `${joint.name} changed` : `${read.about.name || 'Joint'} added` },
+      );
+      if (!entries) return;
+    }
     clear();
     go({ at: 'joint', jointId }, true);
   };

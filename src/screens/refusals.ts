@@ -15,6 +15,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'reason-missing': () => 'Say why in a word or two; the reason stays with it.',
   'words-missing': () => 'Write a word or two.',
   'same-place': (about) => `${about || 'It'} is already there.`,
+  'label-taken': (about) => `That label is on ${about || 'another part'}. Choose a free one.`,
   'part-not-on-this-bike': (about) => `${about} is not on this bike. Put it on the bike first.`,
   'too-few-parts': () => 'A joint needs at least one part of this bike. Choose what meets here.',
   'fastener-count': (about) =>

@@ -1,9 +1,7 @@
 import type { Entry, EntryHead, Id } from '../journal/entries.ts';
+import { DEMO } from '../journal/facts.ts';
 import type { Row } from '../journal/rows.ts';
 import type { Database } from './database.ts';
-
-/** Ids of what the demo brings begin with this, so that it can be told from what is the person's own. */
-export const DEMO = 'demo-';
 
 const GROUPS = [
   'part',

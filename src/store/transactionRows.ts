@@ -20,6 +20,7 @@ export class Missing extends Error {
 export class TransactionRows implements Rows {
   readonly #fetched = new Map<string, Row | undefined>();
   readonly #groups = new Map<string, Row[]>();
+  readonly #kinds = new Map<RowKind, Row[]>();
   readonly #entries = new Map<Id, Entry | undefined>();
   readonly #facts = new Map<string, Entry[]>();
   #written = new Map<string, Row | undefined>();
@@ -96,6 +97,23 @@ export class TransactionRows implements Rows {
       else rows.delete(key);
     }
     return [...rows.values()].sort((a, b) => (a.key < b.key ? -1 : 1)) as RowOf[K][];
+  }
+
+  all<K extends RowKind>(kind: K): RowOf[K][] {
+    const fetched = this.#kinds.get(kind);
+    if (!fetched) {
+      throw new Missing(`every ${kind}`, async (tx) => {
+        // Zero is the sign behind the stroke. What is found is not remembered as single rows: there may be thousands.
+        const range = IDBKeyRange.bound(`${kind}/`, `${kind}0`, false, true);
+        this.#kinds.set(kind, await tx.objectStore('views').getAll(range));
+      });
+    }
+    const rows = new Map(fetched.map((row) => [row.key, row]));
+    for (const [key, row] of this.#written) {
+      if (row?.is === kind) rows.set(key, row);
+      else rows.delete(key);
+    }
+    return [...rows.values()] as RowOf[K][];
   }
 
   entry(id: Id): Entry | undefined {

@@ -7,6 +7,7 @@ import type { JointRow } from '../rows.ts';
 import {
   bikeOf,
   type Circumstances,
+  clearing,
   jointOf,
   partOf,
   positive,
@@ -84,8 +85,10 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
   checkFasteners(about.fasteners ?? []);
   checkTargets(about.targets ?? []);
   checkLengths(about);
-  const { bikeId } = joint;
-  return [present({ type: 'joint-described', jointId, bikeId, ...about, wasMatters: joint.matters })];
+  const { bikeId, matters: wasMatters } = joint;
+  return [
+    present({ type: 'joint-described', jointId, bikeId, ...about, ...clearing(joint, about), wasMatters }),
+  ];
 }
 
 /** A joint comes apart, and with it end the waits and re-checks that were about it. */

@@ -1,12 +1,13 @@
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, Id, Place } from '../entries.ts';
-import { bikeOf as bikeOfPlace } from '../facts.ts';
+import type { EntryBody, Id, PartAbout, Place } from '../entries.ts';
+import { bikeOf as bikeOfPlace, isDemo } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { PartRow } from '../rows.ts';
 import { apart } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
+  clearing,
   partOf,
   positive,
   present,
@@ -19,10 +20,31 @@ function samePlace(a: Place, b: Place): boolean {
   return a.on === b.on && bikeOfPlace(a) === bikeOfPlace(b);
 }
 
+/** A label is written on one tag. What the demo brings carries invented labels and keeps none from anybody. */
+function checkLabel(rows: Rows, partId: Id, label: string): void {
+  const asWritten = (text: string) => text.trim().toLowerCase();
+  const sought = asWritten(label);
+  if (sought === '' || isDemo(partId)) return;
+  const holder = rows
+    .all('part')
+    .find((part) => part.partId !== partId && !isDemo(part.partId) && asWritten(part.label) === sought);
+  if (holder) refuse('label-taken', holder.name);
+}
+
+const HEAVIEST_G = 100_000;
+const FARTHEST_KM = 1_000_000;
+
+function checkFigures({ massG, kmBefore }: Partial<PartAbout>): void {
+  if (massG !== undefined) positive(massG, HEAVIEST_G);
+  if (typeof kmBefore === 'number' && kmBefore !== 0) positive(kmBefore, FARTHEST_KM);
+}
+
 export function addPart(rows: Rows, command: CommandOf<'add-part'>, now: Circumstances): Ruling {
   const { type: _type, happenedAtMs: _at, partId = now.newId(), place, ...about } = command;
   const name = words(command.name, 'name-missing');
   if (place.on === 'bike') bikeOf(rows, place.bikeId);
+  checkFigures(about);
+  checkLabel(rows, partId, command.label);
   return [present({ type: 'part-added', partId, place, ...about, name, label: command.label.trim() })];
 }
 
@@ -30,7 +52,10 @@ export function describePart(rows: Rows, command: CommandOf<'describe-part'>): R
   const { type: _type, happenedAtMs: _at, partId, ...about } = command;
   const part = partOf(rows, partId);
   if (about.name !== undefined) words(about.name, 'name-missing');
-  return [present({ type: 'part-described', partId, bikeId: bikeOfPlace(part.place), ...about })];
+  checkFigures(about);
+  if (about.label !== undefined) checkLabel(rows, partId, about.label);
+  const bikeId = bikeOfPlace(part.place);
+  return [present({ type: 'part-described', partId, bikeId, ...about, ...clearing(part, about) })];
 }
 
 /** Joints of a bike that hold this part and are still together. */

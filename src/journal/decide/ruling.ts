@@ -1,5 +1,5 @@
 import type { Command, Refusal, Refused } from '../commands.ts';
-import type { Entry, EntryBody, Id } from '../entries.ts';
+import type { Described, Entry, EntryBody, Id, Unknowable } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { BikeRow, JointRow, PartRow, StepRow } from '../rows.ts';
 
@@ -61,6 +61,18 @@ export function positive(value: number | undefined, most: number): number {
 /** Fields of `from` that are present; keeps entries free of undefined fields. */
 export function present<T extends object>(from: T): T {
   return Object.fromEntries(Object.entries(from).filter(([, value]) => value !== undefined)) as T;
+}
+
+/**
+ * What a description takes away: the fields that hold something and are not said anew in the same breath.
+ * @param row the thing as it is known
+ */
+export function clearing<T extends object>(
+  row: T,
+  about: Described<T>,
+): { cleared?: Unknowable<T>[] | undefined } {
+  const cleared = about.cleared?.filter((field) => row[field] !== undefined && about[field] === undefined);
+  return { cleared: cleared?.length ? cleared : undefined };
 }
 
 /** Heads the entries of one command. */

@@ -3,7 +3,7 @@ import type { CommandOf } from '../commands.ts';
 import type { EntryBody, ToolAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow, ToolRow } from '../rows.ts';
-import { type Circumstances, positive, present, type Ruling, refuse, words } from './ruling.ts';
+import { type Circumstances, clearing, positive, present, type Ruling, refuse, words } from './ruling.ts';
 
 function checkTool(about: Partial<ToolAbout>): void {
   const { minNm, maxNm } = about;
@@ -24,10 +24,12 @@ export function addTool(_rows: Rows, command: CommandOf<'add-tool'>, now: Circum
 
 export function describeTool(rows: Rows, command: CommandOf<'describe-tool'>): Ruling {
   const { type: _type, happenedAtMs: _at, toolId, ...about } = command;
-  if (!rows.get('tool', toolId)) refuse('no-such-tool');
+  const tool = rows.get('tool', toolId) ?? refuse('no-such-tool');
   if (about.name !== undefined) words(about.name, 'name-missing');
-  checkTool(about);
-  return [present({ type: 'tool-described', toolId, ...about })];
+  const after = (field: 'minNm' | 'maxNm') =>
+    about[field] ?? (about.cleared?.includes(field) ? undefined : tool[field]);
+  checkTool({ ...about, minNm: after('minNm'), maxNm: after('maxNm') });
+  return [present({ type: 'tool-described', toolId, ...about, ...clearing(tool, about) })];
 }
 
 export function putToolAway(rows: Rows, command: CommandOf<'put-tool-away'>): Ruling {

@@ -1,6 +1,6 @@
 import type { Entry, JointAbout } from '../entries.ts';
 import type { JointRow } from '../rows.ts';
-import { pick } from './part.ts';
+import { described, pick } from './described.ts';
 
 const ABOUT: (keyof JointAbout)[] = [
   'name',
@@ -36,7 +36,7 @@ export function reduceJoint(row: JointRow | undefined, entry: Entry): JointRow |
   if (!row) return undefined;
   switch (entry.type) {
     case 'joint-described':
-      return { ...row, ...pick(entry as Partial<JointAbout>, ABOUT) };
+      return described<JointAbout, JointRow>(row, entry, ABOUT);
     case 'joint-taken-apart':
       return {
         ...row,

@@ -1,5 +1,6 @@
 import type { Entry, PartAbout, Place } from '../entries.ts';
 import type { PartRow } from '../rows.ts';
+import { described, pick } from './described.ts';
 
 /** The group under which parts in this place are read together. */
 export function groupOfPlace(place: Place): string {
@@ -23,13 +24,6 @@ const ABOUT: (keyof PartAbout)[] = [
   'kmBefore',
 ];
 
-/** The fields of `from` that belong to `keys` and are present. */
-export function pick<T extends object, K extends keyof T>(from: T, keys: K[]): Partial<Pick<T, K>> {
-  const picked: Partial<Pick<T, K>> = {};
-  for (const key of keys) if (from[key] !== undefined) picked[key] = from[key];
-  return picked;
-}
-
 /** A part with its place and its one-way changes, wherever it has been. */
 export function reducePart(row: PartRow | undefined, entry: Entry): PartRow | undefined {
   if (entry.type === 'part-added') {
@@ -49,7 +43,7 @@ export function reducePart(row: PartRow | undefined, entry: Entry): PartRow | un
   if (!row) return undefined;
   switch (entry.type) {
     case 'part-described':
-      return { ...row, ...pick(entry as Partial<PartAbout>, ABOUT) };
+      return described<PartAbout, PartRow>(row, entry, ABOUT);
     case 'part-moved': {
       const { from, to, why, happenedAtMs: atMs, id: entryId } = entry;
       const next = { ...row, place: to, group: groupOfPlace(to) };

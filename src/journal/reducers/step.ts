@@ -1,6 +1,6 @@
 import type { Entry, StepAbout } from '../entries.ts';
 import type { StepRow } from '../rows.ts';
-import { pick } from './part.ts';
+import { pick } from './described.ts';
 
 const ABOUT: (keyof StepAbout)[] = ['kind', 'title', 'detail', 'jointId', 'partId', 'rank'];
 

@@ -1,6 +1,6 @@
 import type { Entry, ToolAbout } from '../entries.ts';
 import type { ToolRow } from '../rows.ts';
-import { pick } from './part.ts';
+import { described, pick } from './described.ts';
 
 const ABOUT: (keyof ToolAbout)[] = [
   'name',
@@ -30,7 +30,7 @@ export function reduceTool(row: ToolRow | undefined, entry: Entry): ToolRow | un
     };
   }
   if (!row) return undefined;
-  if (entry.type === 'tool-described') return { ...row, ...pick(entry as Partial<ToolAbout>, ABOUT) };
+  if (entry.type === 'tool-described') return described<ToolAbout, ToolRow>(row, entry, ABOUT);
   if (entry.type === 'tool-found-out')
     return { ...row, foundOut: { atMs: entry.happenedAtMs, why: entry.why } };
   if (entry.type === 'tool-put-away') return { ...row, putAway: entry.why, group: 'tool-away' };

@@ -1,7 +1,8 @@
 import type { Face } from '../../fit/face.ts';
-import type { Id, Origin, PartAbout } from '../../journal/entries.ts';
+import type { Described, Id, Origin, PartAbout } from '../../journal/entries.ts';
 import type { PartRow } from '../../journal/rows.ts';
 import { parseNumber } from '../../mechanics/quantity.ts';
+import { describedAnew } from '../describedAnew.ts';
 import { draftOfFace, type FaceDraft, faceOfDraft, faceSaid, faceUnreadable } from './faceDraft.ts';
 
 /** The form of a part. */
@@ -82,7 +83,7 @@ export function troubleOf(draft: PartDraft, taken: string | undefined): PartTrou
   return trouble;
 }
 
-/** What the draft says of the part. Texts emptied in the form stay as empty texts, so that they replace the old ones. */
+/** What the draft says of the part. Texts emptied in the form stay as empty texts. */
 export function aboutOfDraft(draft: PartDraft, label: string, photoIds: Id[]): PartAbout {
   const faces: Face[] = draft.faces.filter(faceSaid).map(faceOfDraft);
   const massG = number(draft.mass);
@@ -101,17 +102,14 @@ export function aboutOfDraft(draft: PartDraft, label: string, photoIds: Id[]): P
   };
 }
 
-const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
+const unknowable = [
+  ...(['serial', 'originWords', 'condition', 'unknown', 'note'] as const),
+  ...(['faces', 'position', 'massG', 'kmBefore'] as const),
+];
 
-/** The fields that read differently from the part as it is; empty where nothing was ever said count as the same. */
-export function changedAbout(part: PartRow, about: PartAbout): Partial<PartAbout> {
-  const changed = Object.entries(about).filter(([field, value]) => {
-    const old = part[field as keyof PartAbout];
-    const said = Array.isArray(value) ? value.length > 0 : value !== '';
-    return old === undefined ? said : !same(old, value);
-  });
-  return Object.fromEntries(changed);
-}
+/** What the form changes about the part as it is; nothing where it says the same. */
+export const changedAbout = (part: PartRow, about: PartAbout): Described<PartAbout> =>
+  describedAnew<PartAbout>(part, about, unknowable);
 
 /** The fields worth writing down of a part that is new. */
 export function saidAbout(about: PartAbout): PartAbout {

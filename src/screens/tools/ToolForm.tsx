@@ -13,7 +13,7 @@ import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { torqueUnits } from '../joint/jointDraft.ts';
-import { draftOfTool, emptyTool, type ReadTool, readTool, type ToolField } from './toolDraft.ts';
+import { changedTool, draftOfTool, emptyTool, type ReadTool, readTool, type ToolField } from './toolDraft.ts';
 
 export interface ToolFormProps {
   /** Set when a tool is edited. */
@@ -36,13 +36,16 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
     const read = readTool(draft);
     setTrouble(read.ok ? undefined : read);
     if (!read.ok) return;
-    const entries = await run(
-      tool
-        ? { type: 'describe-tool', toolId: tool.toolId, ...read.about }
-        : { type: 'add-tool', ...read.about },
-      { undo: tool ? `${tool.name} changed` : `${read.about.name} added` },
-    );
-    if (!entries) return;
+    const changed = tool && changedTool(tool, read.about);
+    if (!changed || Object.keys(changed).length > 0) {
+      const entries = await run(
+        changed
+          ? { type: 'describe-tool', toolId: tool.toolId, ...changed }
+          : { type: 'add-tool', ...read.about },
+        { undo: changed ? `${tool.name} changed` : `${read.about.name} added` },
+      );
+      if (!entries) return;
+    }
     clear();
     onClose();
   };
@@ -109,9 +112,9 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
         <DateTimeField
           label="Last checked"
           kind="date"
-          atMs={draft.lastCheckMs}
+          atMs={draft.lastCheckMs ?? undefined}
           latestMs={logbook.now()}
-          onAt={(lastCheckMs) => change({ lastCheckMs })}
+          onAt={(atMs) => change({ lastCheckMs: atMs ?? null })}
         />
         <Choice
           label="Checked against what"

@@ -1,8 +1,9 @@
-import type { ToolAbout } from '../../journal/entries.ts';
+import type { Described, ToolAbout } from '../../journal/entries.ts';
 import type { ToolRow } from '../../journal/rows.ts';
 import { parseNumber, parseTyped } from '../../mechanics/quantity.ts';
 import { convert, type LengthUnit, type TorqueUnit, torqueFromNm, torqueNm } from '../../mechanics/units.ts';
 import type { ToolClass } from '../../standards/toolClasses.ts';
+import { describedAnew } from '../describedAnew.ts';
 import { torqueUnits } from '../joint/jointDraft.ts';
 
 const leverUnits: readonly LengthUnit[] = ['mm', 'cm', '[in_i]'];
@@ -15,7 +16,8 @@ export interface ToolDraft {
   unit: TorqueUnit;
   /** Tolerance class in per cent. */
   tolerance: string;
-  lastCheckMs?: number | undefined;
+  /** Null where it was never checked, or nobody knows when. */
+  lastCheckMs: number | null;
   checkBasis: NonNullable<ToolAbout['checkBasis']>;
   everyDays: string;
   /** Kind of tool; '' is not said. */
@@ -27,7 +29,7 @@ export interface ToolDraft {
 
 export const emptyTool = (unit: TorqueUnit): ToolDraft => ({
   ...{ name: '', min: '', max: '', unit, tolerance: '', checkBasis: 'unknown', everyDays: '', note: '' },
-  ...{ toolClass: '', lever: '', uses: '' },
+  ...{ toolClass: '', lever: '', uses: '', lastCheckMs: null },
 });
 
 /** At most four decimals: enough to bring every typed figure back after its way through N·m. */
@@ -42,7 +44,7 @@ export function draftOfTool(tool: ToolRow, unit: TorqueUnit): ToolDraft {
     max: inUnit(tool.maxNm),
     unit,
     tolerance: figure(tool.tolerancePercent),
-    ...(tool.lastCheckMs === undefined ? {} : { lastCheckMs: tool.lastCheckMs }),
+    lastCheckMs: tool.lastCheckMs ?? null,
     checkBasis: tool.checkBasis ?? 'unknown',
     everyDays: figure(tool.checkEveryDays),
     toolClass: tool.toolClass ?? '',
@@ -93,7 +95,7 @@ export function readTool(draft: ToolDraft): ReadTool {
   for (const field of Object.keys(read) as ToolField[]) {
     if (read[field] === 'wrong') return { ok: false, wrong: field, sentence: asked[field] };
   }
-  const known = <K extends string>(name: K, value: number | undefined | 'wrong') =>
+  const known = <K extends string>(name: K, value: number | undefined | null | 'wrong') =>
     (typeof value === 'number' ? { [name]: value } : {}) as Partial<Record<K, number>>;
   return {
     ok: true,
@@ -111,4 +113,29 @@ export function readTool(draft: ToolDraft): ReadTool {
       ...(draft.note.trim() ? { note: draft.note.trim() } : {}),
     },
   };
+}
+
+const unknowable = [
+  ...(['minNm', 'maxNm', 'tolerancePercent', 'lastCheckMs', 'checkEveryDays'] as const),
+  ...(['toolClass', 'cyclesSinceCheck', 'lever', 'note'] as const),
+];
+
+/**
+ * What the form changes about a tool that is known. Figures come back from another unit a hair off what they
+ * were; then nobody has changed them.
+ */
+export function changedTool(tool: ToolRow, about: ToolAbout): Described<ToolAbout> {
+  const near = (was: number | undefined, is: number | undefined) =>
+    was !== undefined && is !== undefined && Math.abs(is - was) <= was * 1e-3;
+  const mm = (lever: ToolAbout['lever']) => lever && convert(lever.value, lever.unit, 'mm');
+  return describedAnew<ToolAbout>(
+    tool,
+    {
+      ...about,
+      ...(near(tool.minNm, about.minNm) ? { minNm: tool.minNm } : {}),
+      ...(near(tool.maxNm, about.maxNm) ? { maxNm: tool.maxNm } : {}),
+      ...(near(mm(tool.lever), mm(about.lever)) ? { lever: tool.lever } : {}),
+    },
+    unknowable,
+  );
 }

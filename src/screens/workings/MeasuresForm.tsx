@@ -3,8 +3,10 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { SelectField } from '../../controls/SelectField.tsx';
+import type { JointAbout } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { describedAnew } from '../describedAnew.ts';
 import { useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import {
@@ -31,8 +33,10 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
     const read = readMeasures(draft, joint);
     setWrong(read.ok ? {} : read.wrong);
     if (!read.ok) return;
-    const command = { type: 'describe-joint', jointId: joint.jointId, ...read.about } as const;
-    if (await run(command, { undo: `Measured: ${joint.name}` })) clear();
+    const changed = describedAnew<JointAbout>(joint, read.about, ['clamp', 'bar', 'extension']);
+    const command = { type: 'describe-joint', jointId: joint.jointId, ...changed } as const;
+    if (Object.keys(changed).length === 0 || (await run(command, { undo: `Measured: ${joint.name}` })))
+      clear();
   };
   return (
     <div class="stack">
@@ -47,7 +51,7 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
               options={[{ value: '', label: 'Not known' }, ...row.options]}
               value={draft[row.key]}
               onChoose={(value) => change({ [row.key]: value })}
-              error={error(row.key)}
+              error={error(row.key) && 'Choose one here too.'}
             />
           ) : row.bare ? (
             <NumberField

@@ -227,6 +227,7 @@ export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fastener
     ['extension', 'angle'],
   ] as const)
     if (measures[one].trim() === '' && measures[other].trim() !== '') wrong[one] = 'empty';
+  if (measures.construction === '' && measures.shim !== '') wrong.construction = 'empty';
   if (Object.keys(wrong).length > 0) return { ok: false, wrong };
   const { screw, propertyClass, female, onThread, construction, shim } = measures;
   const screws = {

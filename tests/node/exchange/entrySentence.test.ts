@@ -52,6 +52,13 @@ const says: [EntryType, Partial<EntryBody>, string[]][] = [
       '5 N·m to 6 N·m, printed on the part',
     ],
   ],
+  [
+    'part-described',
+    { cleared: ['massG', 'unknown'] },
+    ['it is called Steel fork', 'Emptied, since it is not known: “Mass” and “Not known”.'],
+  ],
+  ['tool-described', { cleared: ['lever'] }, ['Emptied', '“Length to the hand”']],
+  ['joint-described', { cleared: ['bar'] }, ['Note: tight fit. Emptied', '“Hands on the bar”']],
   ['locker-applied', {}, ['without primer', '1 day']],
   ['bike-released', {}, ['NOT to be ridden by the builder', 'Open: Stem: threadlocker not cured.']],
   ['bike-released', { open: [] }, ['Nothing was open.']],

@@ -94,11 +94,22 @@ describe('the form of a part', () => {
     expect(saidAbout(about)).toEqual({ label: 'P-002', name: 'Fork', kind: 'fork', origin: 'unknown' });
   });
 
-  test('a part opened and closed again has not changed; a word emptied is written down as empty', () => {
+  test('a part opened and closed again has not changed; what is emptied is cleared', () => {
     const row = part({ serial: '47', kmBefore: 'unknown', massG: 820 });
     const draft = draftOfPart(row);
     expect(changedAbout(row, aboutOfDraft(draft, 'P-001', []))).toEqual({});
-    expect(changedAbout(row, aboutOfDraft({ ...draft, serial: '' }, 'P-001', []))).toEqual({ serial: '' });
+    expect(changedAbout(row, aboutOfDraft({ ...draft, serial: '' }, 'P-001', []))).toEqual({
+      cleared: ['serial'],
+    });
+    // Said empty by an older version, empty now: the same.
+    expect(changedAbout(part({ serial: '' }), aboutOfDraft(draftOfPart(part()), 'P-001', []))).toEqual({});
+    expect(changedAbout(row, aboutOfDraft({ ...draft, mass: '', kmUnknown: false }, 'P-001', []))).toEqual({
+      cleared: ['massG', 'kmBefore'],
+    });
+    const front = part({ position: 'front', faces: [faceOfDraft(emptyFace('f1', 'steerer'))] });
+    expect(
+      changedAbout(front, aboutOfDraft({ ...draftOfPart(front), position: '', faces: [] }, 'P-001', [])),
+    ).toEqual({ cleared: ['faces', 'position'] });
     expect(
       changedAbout(row, aboutOfDraft({ ...draft, kmUnknown: false, km: '1200,5' }, 'P-001', [])),
     ).toEqual({ kmBefore: 1200.5 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { ToolRow } from '../../../src/journal/rows.ts';
 import { toolState } from '../../../src/planning/toolState.ts';
-import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
+import { changedTool, draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
 import { scaleText } from '../../../src/screens/tools/toolState.ts';
 
 const DAY_MS = 86_400_000;
@@ -36,6 +36,23 @@ describe('the form of a tool', () => {
     const read = readTool({ ...emptyTool('[in_i].[lbf_av]'), name: 'Beam', min: '20,5', max: '200' });
     if (!read.ok) throw new Error('the form should read');
     expect(draftOfTool(tool(read.about), '[in_i].[lbf_av]')).toMatchObject({ min: '20.5', max: '200' });
+  });
+
+  test('what is emptied is cleared, and a figure that only went through another unit is not changed', () => {
+    const known = tool({
+      ...{ minNm: 2, maxNm: 24, tolerancePercent: 4, lastCheckMs: 5, checkBasis: 'laboratory' },
+      ...{ lever: { value: 21, unit: 'cm', typed: '21 cm' }, note: 'stiff' },
+    });
+    const changed = (change: Partial<ReturnType<typeof emptyTool>>) => {
+      const read = readTool({ ...draftOfTool(known, '[in_i].[lbf_av]'), ...change });
+      return read.ok && changedTool(known, read.about);
+    };
+    expect(changed({})).toEqual({});
+    expect(changed({ min: '', lever: '', note: ' ', lastCheckMs: null })).toEqual({
+      cleared: ['minNm', 'lastCheckMs', 'lever', 'note'],
+    });
+    // 1 in·lbf = 0.112984829 N·m, exact by definition.
+    expect(changed({ max: '100' })).toEqual({ maxNm: expect.closeTo(11.2984829, 6) });
   });
 
   test('empty fields stay unknown', () => {

@@ -60,7 +60,11 @@ async function randomCommand(logbook: Logbook, random: () => number, nowMs: numb
   const commands: Command[] = [
     { type: 'move-part', partId, to: place, ...late },
     { type: 'move-part', partId, to: { on: 'bike', bikeId } },
-    { type: 'describe-part', partId, condition: `c${Math.floor(random() * 9)}`, ...late },
+    {
+      ...{ type: 'describe-part', partId, condition: `c${Math.floor(random() * 9)}`, ...late },
+      // Decided by the clock, not by the dice: the kept seeds keep their sequences.
+      ...(nowMs % 3 === 0 ? { condition: undefined, cleared: ['condition'] } : {}),
+    },
     {
       type: 'make-joint',
       bikeId,
@@ -71,7 +75,10 @@ async function randomCommand(logbook: Logbook, random: () => number, nowMs: numb
       fasteners: [{ thread: 'M5', count: 2, hand: 'right' }],
       targets: [],
     },
-    { type: 'describe-joint', jointId, note: `n${Math.floor(random() * 9)}`, ...late },
+    {
+      ...{ type: 'describe-joint', jointId, note: `n${Math.floor(random() * 9)}`, ...late },
+      ...(nowMs % 3 === 0 ? { note: undefined, cleared: ['note'] } : {}),
+    },
     { type: 'take-joint-apart', jointId, why: 'x', ...late },
     { type: 'plan-steps', bikeId },
     { type: 'open-step', stepId },

@@ -136,6 +136,7 @@ describe('measures written down with a joint', () => {
     ['words', { grip: 'eight' }, { grip: 'not-a-number' }],
     ['less than nothing', { grip: '-8' }, { grip: 'negative' }],
     ['half a place of the hands', { reach: '10' }, { rise: 'empty' }],
+    ['a shim in no clamp', { shim: 'slit' }, { construction: 'empty' }],
     ['an angle of no extension', { angle: '90' }, { extension: 'empty' }],
   ])('%s is said at the field', (_name, change, wrong) => {
     expect(readMeasures({ ...empty, ...change }, joint)).toEqual({ ok: false, wrong });

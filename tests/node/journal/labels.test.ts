@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { sentenceOf } from '../../../src/screens/refusals.ts';
+import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
+
+const part = (partId: string, label: string) => ({
+  ...{ type: 'add-part' as const, partId, label, name: `Part ${partId}`, kind: 'fork' },
+  ...{ origin: 'found' as const, place: { on: 'shelf' as const } },
+});
+const taken = { refused: 'label-taken', about: 'Part p1' } as const;
+
+test('[P4] a label is on one part, wherever that part is, however it is written', async () => {
+  const { logbook } = await openTestLogbook();
+  await done(logbook, { type: 'start-bike', bikeId: 'b1', name: 'Heron' });
+  await done(logbook, { ...part('p1', 'Red 1'), place: { on: 'bike', bikeId: 'b1' } });
+  expect(await logbook.run(part('p2', ' red 1 '))).toEqual(taken);
+  expect(sentenceOf(taken)).toContain('Part p1');
+  await done(logbook, part('p2', 'Red 2'));
+  expect(await logbook.run({ type: 'describe-part', partId: 'p2', label: 'RED 1' })).toEqual(taken);
+  // Its own label, and none at all, are nobody else's.
+  await done(logbook, { type: 'describe-part', partId: 'p1', label: 'red 1' });
+  await done(logbook, part('p3', ''));
+  await done(logbook, part('p4', ' '));
+  await done(logbook, { type: 'move-part', partId: 'p1', to: { on: 'scrapped', how: 'sawn through' } });
+  expect(await logbook.run(part('p5', 'red 1'))).toEqual(taken);
+  logbook.close();
+});
+
+test('[P4] two at once: the second meets the first', async () => {
+  const { logbook } = await openTestLogbook();
+  const both = await Promise.all([logbook.run(part('p1', 'X')), logbook.run(part('p2', 'X'))]);
+  expect(both[0]).toHaveProperty('entries');
+  expect(both[1]).toEqual(taken);
+  logbook.close();
+});
+
+test('[P4] struck out or given up, a label is free again', async () => {
+  const { logbook } = await openTestLogbook();
+  const [added] = await done(logbook, part('p1', 'X'));
+  await done(logbook, { type: 'undo', entryIds: [added!.id] });
+  await done(logbook, part('p2', 'X'));
+  await done(logbook, { type: 'describe-part', partId: 'p2', label: 'Y' });
+  await done(logbook, part('p3', 'X'));
+  logbook.close();
+});
+
+test('[P4] the demo may come although its labels are in use, and keeps none from the person', async () => {
+  const { logbook } = await openTestLogbook();
+  await done(logbook, part('p1', 'P-001'));
+  await done(logbook, part('demo-fork', 'P-001'));
+  await done(logbook, part('demo-stem', 'P-002'));
+  await done(logbook, part('p2', 'P-002'));
+  logbook.close();
+});
