@@ -1,18 +1,11 @@
 import type { Face } from './face.ts';
-import { meet, ruleFor } from './meet.ts';
-import { type Bridging, tableAdapters } from './shelfAdapter.ts';
+import { type Link, type Links, tableLinks } from './links.ts';
+import { meet } from './meet.ts';
 import type { OneWayChange, SpacerSet } from './verdict.ts';
-
-/** One adapter of a bridge, turned so that `near` looks at the first face of the pair. */
-export interface Link {
-  adapter: Bridging;
-  near: Face;
-  far: Face;
-}
 
 /** A way to join two faces: adapters in a row, or spacers, or one change of a part. */
 export interface Bridge {
-  /** The same for the same way, whenever it is asked for. */
+  /** The same for the same way, from whichever side and whenever it is asked for. */
   bridgeId: string;
   links: readonly Link[];
   spacers: SpacerSet | null;
@@ -27,8 +20,19 @@ export const LINKS_MOST = 3;
 
 const isTube = ({ adapter }: Link): boolean => adapter.sort !== 'adapter';
 
-function ofLinks(links: readonly Link[]): Bridge {
-  const discouraged = [];
+/** A row read from either end is one row: of its two names the one that comes first counts. */
+function idOfRow(links: readonly Link[]): string {
+  const ids = links.map(({ adapter }) => adapter.id);
+  const [first = ''] = [ids.join('+'), ids.toReversed().join('+')].sort();
+  return first;
+}
+
+/**
+ * A row of adapters as a bridge.
+ * @param against what speaks against this row beyond what any such row has against it
+ */
+export function ofLinks(links: readonly Link[], against: readonly string[] = []): Bridge {
+  const discouraged = [...against];
   if (links.filter(isTube).length > 1)
     discouraged.push(
       'Shims inside shims: every gap adds, and the inner one cannot be seen. Have one made instead.',
@@ -36,7 +40,7 @@ function ofLinks(links: readonly Link[]): Bridge {
   if (links.some(({ adapter }) => adapter.known === 'memory'))
     discouraged.push('The size of one piece stands in the table from memory: measure before buying.');
   return {
-    bridgeId: links.map(({ adapter }) => adapter.id).join('+'),
+    bridgeId: idOfRow(links),
     links,
     spacers: null,
     oneWay: null,
@@ -45,56 +49,74 @@ function ofLinks(links: readonly Link[]): Bridge {
   };
 }
 
-/** Bridges, best first: fewest pieces, then what comes apart again, then what speaks against it, then what is there. */
-function byMerit(one: Bridge, other: Bridge): number {
-  const merit = (bridge: Bridge): number[] => [
-    bridge.reversible ? 0 : 1,
-    bridge.links.length,
-    bridge.discouraged.length,
-    bridge.links.filter(({ adapter }) => adapter.partId === null).length,
-  ];
-  const [a, b] = [merit(one), merit(other)];
-  const at = a.findIndex((value, index) => value !== b[index]);
-  return at < 0 ? one.bridgeId.localeCompare(other.bridgeId) : (a[at] ?? 0) - (b[at] ?? 0);
+const meritOf = ({ reversible, links, discouraged }: Bridge): readonly number[] => [
+  reversible ? 0 : 1,
+  links.length,
+  discouraged.length,
+  links.filter(({ adapter }) => adapter.partId === null).length,
+];
+
+/** Best first: what comes apart again, then fewest pieces, then what speaks against it, then what is there. */
+export function bestFirst(bridges: readonly Bridge[]): Bridge[] {
+  return bridges
+    .map((bridge) => ({ bridge, merit: meritOf(bridge) }))
+    .sort((a, b) => {
+      const at = a.merit.findIndex((value, index) => value !== b.merit[index]);
+      if (at >= 0) return (a.merit[at] ?? 0) - (b.merit[at] ?? 0);
+      return a.bridge.bridgeId < b.bridge.bridgeId ? -1 : 1;
+    })
+    .map(({ bridge }) => bridge);
 }
 
 /**
  * Every way to join two faces by adapters, at most three in a row, no piece of which could be left out.
  * A breadth-first walk from `one`: an adapter follows where its face sits on the open face with nothing to ask.
- * @param shelf adapters that are there, tried before those of the table
+ * @param links adapters to choose from: those of the table, or these and what is at hand
  * @returns best first; empty when there is none
  * @example adapterBridges(stemClamp, steerer)[0]?.bridgeId //=> 'steerer-shim-28.6-25.4'
  */
-export function adapterBridges(one: Face, other: Face, shelf: readonly Bridging[] = []): Bridge[] {
-  if (meet(one, other)?.final) return [];
-  const candidates = [...shelf, ...tableAdapters];
+export function adapterBridges(one: Face, other: Face, links: Links = tableLinks): Bridge[] {
+  const starts = links.sittingOn(one);
+  // Turned round, what sits on the other face is what ends a row there.
+  const ends = new Set(starts.length > 0 ? links.sittingOn(other).map(({ near }) => near) : []);
+  if (ends.size === 0 || meet(one, other)?.final) return [];
+  const onOne = new Set(starts);
+  const closes = (link: Link): boolean => ends.has(link.far);
+
   const found: Bridge[] = [];
-  let open: { face: Face; links: readonly Link[] }[] = [{ face: one, links: [] }];
-  for (let depth = 1; depth <= LINKS_MOST && open.length > 0; depth++) {
-    const next: typeof open = [];
-    for (const { face, links } of open)
-      for (const adapter of candidates) {
-        if (links.some((link) => link.adapter.id === adapter.id)) continue;
-        for (const [near, far] of [adapter.faces, [adapter.faces[1], adapter.faces[0]] as const]) {
-          if (!ruleFor(face.kind, near.kind) || meet(face, near)?.meets !== 'yes') continue;
-          const row = [...links, { adapter, near, far }];
-          // A row that closes the gap is not walked on from: anything further would be redundant.
-          if (meet(far, other)?.meets === 'yes') found.push(ofLinks(row));
-          else next.push({ face: far, links: row });
-        }
+  let open: readonly (readonly Link[])[] = starts.map((link) => [link]);
+  for (let length = 1; length <= LINKS_MOST && open.length > 0; length++) {
+    const next: (readonly Link[])[] = [];
+    for (const row of open) {
+      const last = row[row.length - 1];
+      if (!last) continue;
+      // A row that closes the gap is not walked on from: anything further would be redundant.
+      if (closes(last)) {
+        if (isIrredundant(row)) found.push(ofLinks(row));
+        continue;
       }
+      if (length === LINKS_MOST) continue;
+      for (const link of links.after(last))
+        if ((length + 1 < LINKS_MOST || closes(link)) && !row.some(({ adapter }) => adapter === link.adapter))
+          next.push([...row, link]);
+    }
     open = next;
   }
-  return found.filter(isIrredundant).sort(byMerit);
+  return bestFirst(found);
 
-  function isIrredundant({ links }: Bridge): boolean {
-    // Dropping the links from i to j would leave two faces that sit on each other by themselves.
-    for (let from = 0; from < links.length; from++)
-      for (let to = from; to < links.length; to++) {
-        if (to - from + 1 === links.length) continue;
-        const before = from === 0 ? one : links[from - 1]?.far;
-        const after = to === links.length - 1 ? other : links[to + 1]?.near;
-        if (before && after && meet(before, after)?.meets === 'yes') return false;
+  /** No run of pieces can be dropped so that what is left on either side of it sits by itself. */
+  function isIrredundant(row: readonly Link[]): boolean {
+    for (let from = 0; from < row.length; from++)
+      for (let to = from; to < row.length; to++) {
+        const [before, after] = [row[from - 1], row[to + 1]];
+        if (
+          before && after
+            ? links.after(before).includes(after)
+            : before
+              ? closes(before)
+              : after && onOne.has(after)
+        )
+          return false;
       }
     return true;
   }

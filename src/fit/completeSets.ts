@@ -1,5 +1,6 @@
 import { type Choice, cheapestChoices, type PairCost } from './cheapestChoices.ts';
 import { checkPile, type PileCheck } from './checkPile.ts';
+import { linksOf } from './links.ts';
 import { bridgingKinds } from './partKinds.ts';
 import { type PilePart, shelfOf } from './pile.ts';
 import { type SetCost, unweigh, weigh, weighAlone, weighTogether } from './setCost.ts';
@@ -50,7 +51,7 @@ export function completeSets(
   frame: PilePart,
   { slots = rollingSlots, tie = 'mass', limit = 5 }: SetsOptions = {},
 ): CompleteSets {
-  const adapters = shelfOf(shelf);
+  const adapters = linksOf(shelfOf(shelf));
   const adapterParts = shelf.filter(({ kind }) => bridgingKinds.includes(kind));
   // The last option of every slot is to leave it empty.
   const options = slots.map((slot) => candidatesFor(slot, shelf));

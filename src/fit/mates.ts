@@ -1,7 +1,7 @@
 import { adapterBridges, type Bridge, oneWayBridge, spacerBridge } from './bridge.ts';
 import type { Face } from './face.ts';
+import { type Links, tableLinks } from './links.ts';
 import { meet } from './meet.ts';
-import type { Bridging } from './shelfAdapter.ts';
 import type { Meeting, Outcome } from './verdict.ts';
 
 /** What becomes of two faces, bridges included. */
@@ -15,11 +15,11 @@ export interface Verdict extends Omit<Meeting, 'meets' | 'spacers' | 'oneWay'> {
  * Do two faces mate, and if not, what bridges them?
  * Measured sizes win over printed ones; the uncertainty of the caliper is carried as a band, and where that
  * band leaves the question open the answer is `not-known` with what to measure.
- * @param shelf adapters at hand, preferred among equals
+ * @param links adapters to bridge with: those of the table, or these and what is at hand
  * @returns undefined when such faces never meet
  * @example mates(stemClamp286, steerer254)?.outcome //=> 'fits-with'
  */
-export function mates(one: Face, other: Face, shelf: readonly Bridging[] = []): Verdict | undefined {
+export function mates(one: Face, other: Face, links: Links = tableLinks): Verdict | undefined {
   const meeting = meet(one, other);
   if (!meeting) return undefined;
   const { meets, spacers, oneWay, ...rest } = meeting;
@@ -27,7 +27,7 @@ export function mates(one: Face, other: Face, shelf: readonly Bridging[] = []): 
   if (meets === 'unknown') return { ...rest, outcome: 'not-known', bridges: [] };
   const bridges = [
     ...(spacers ? [spacerBridge(spacers)] : []),
-    ...adapterBridges(one, other, shelf),
+    ...adapterBridges(one, other, links),
     ...oneWay.map(oneWayBridge),
   ].sort((a, b) => Number(b.reversible) - Number(a.reversible));
   const [best] = bridges;

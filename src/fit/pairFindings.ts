@@ -1,11 +1,11 @@
 import type { Face } from './face.ts';
 import { type Finding, findingIdOf } from './finding.ts';
+import { type Links, linksOf } from './links.ts';
 import { mates } from './mates.ts';
 import { ruleFor } from './meet.ts';
 import { bridgingKinds } from './partKinds.ts';
 import { faceInPlace, mayTouch, type PilePart, shelfOf } from './pile.ts';
 import { readingOf } from './reading.ts';
-import type { Bridging } from './shelfAdapter.ts';
 
 /** The rotor a caliper has to stand over comes from another part of the same wheel. */
 function withRotor(face: Face, part: PilePart, parts: readonly PilePart[]): Face {
@@ -25,7 +25,7 @@ export function findingsBetween(
   one: PilePart,
   other: PilePart,
   parts: readonly PilePart[],
-  shelf: readonly Bridging[],
+  links: Links,
 ): Finding[] {
   if (!mayTouch(one, other)) return [];
   return one.faces.flatMap((oneFace) =>
@@ -35,7 +35,7 @@ export function findingsBetween(
       const verdict = mates(
         faceInPlace(one, withRotor(oneFace, one, parts)),
         faceInPlace(other, withRotor(otherFace, other, parts)),
-        shelf,
+        links,
       );
       if (!verdict) return [];
       const { gapMm: _gap, ...answer } = verdict;
@@ -51,9 +51,9 @@ export function findingsBetween(
 
 /** The joints of a whole pile, part against part. Adapters and shims stand aside as the shelf. */
 export function pairFindings(parts: readonly PilePart[]): Finding[] {
-  const shelf = shelfOf(parts);
+  const links = linksOf(shelfOf(parts));
   const joined = parts.filter(({ kind }) => !bridgingKinds.includes(kind));
   return joined.flatMap((one, index) =>
-    joined.slice(index + 1).flatMap((other) => findingsBetween(one, other, joined, shelf)),
+    joined.slice(index + 1).flatMap((other) => findingsBetween(one, other, joined, links)),
   );
 }

@@ -1,8 +1,8 @@
 import { contradictionFindings } from './contradictions.ts';
 import type { Finding } from './finding.ts';
+import type { Links } from './links.ts';
 import { findingsBetween } from './pairFindings.ts';
 import type { PilePart } from './pile.ts';
-import type { Bridging } from './shelfAdapter.ts';
 import { chainlineFindings } from './wholes/chainlineFinding.ts';
 import { teethFindings } from './wholes/leastTeeth.ts';
 
@@ -56,15 +56,11 @@ export const weighAlone = (parts: readonly PilePart[]): number =>
   weighFindings([...teethFindings(parts), ...contradictionFindings(parts)]);
 
 /** What two choices cost together; a part cannot be in two places. */
-export function weighTogether(
-  one: readonly PilePart[],
-  other: readonly PilePart[],
-  shelf: readonly Bridging[],
-): number {
+export function weighTogether(one: readonly PilePart[], other: readonly PilePart[], links: Links): number {
   if (one.some(({ partId }) => other.some((part) => part.partId === partId))) return Number.POSITIVE_INFINITY;
   const all = [...one, ...other];
   return weighFindings([
-    ...one.flatMap((a) => other.flatMap((b) => findingsBetween(a, b, all, shelf))),
+    ...one.flatMap((a) => other.flatMap((b) => findingsBetween(a, b, all, links))),
     // Left unmeasured, a chainline is an open question of every set alike and tells none apart.
     ...chainlineFindings(all).filter(({ outcome }) => outcome !== 'not-known'),
   ]);

@@ -1,5 +1,6 @@
-import type { Bridge, Link } from '../../fit/bridge.ts';
+import type { Bridge } from '../../fit/bridge.ts';
 import type { Face } from '../../fit/face.ts';
+import type { Link } from '../../fit/links.ts';
 import { readingOf } from '../../fit/reading.ts';
 import { numberText } from '../quantityText.ts';
 
