@@ -68,7 +68,7 @@ function Sections({ card }: { card: Card }) {
         unit={unit}
       />
       <WaitsSection bikeId={bikeId} waits={waits} joints={joints} />
-      <RechecksSection bikeId={bikeId} rechecks={rechecks} />
+      <RechecksSection bikeId={bikeId} rechecks={rechecks} joints={joints} />
       <JointsSection bikeId={bikeId} joints={joints} />
       <PartsSection bikeId={bikeId} parts={parts} />
       <SealsSection joints={joints} seals={seals} />

@@ -7,7 +7,9 @@ import { Screen } from '../controls/Screen.tsx';
 import type { Id, Settings } from '../journal/entries.ts';
 import type { JointRow, RecheckRow } from '../journal/rows.ts';
 import type { Views } from '../logbook.ts';
+import { pullFigure } from '../standards/pullInstructions.ts';
 import { useNow, useView } from './door.tsx';
+import { askedToday } from './rechecks/askedToday.ts';
 import { LookCheck } from './rechecks/LookCheck.tsx';
 import { MarkCheck } from './rechecks/MarkCheck.tsx';
 import { RecheckList } from './rechecks/RecheckList.tsx';
@@ -19,11 +21,13 @@ import { Waits } from './Waits.tsx';
 
 export type RechecksView = NonNullable<Views['bike']['gives']>;
 
-/** Each re-check in the way its joint can bear today: threadlocker may have come into it since it was set. */
+/** Each re-check in the way its joint can bear today: threadlocker or a figure may have come since it was set. */
 function One(props: RecheckProps) {
   const { recheck, joint } = props;
   const byTorque = recheck.kind === 'retorque' || recheck.kind === 'look-at-mark';
   if (!joint || !byTorque) return <LookCheck {...props} />;
+  if (!joint.locked && recheck.kind === 'retorque' && pullFigure(joint) === 'none')
+    return <LookCheck {...props} byHand />;
   if (joint.locked || recheck.kind === 'look-at-mark') return <MarkCheck {...props} joint={joint} />;
   return <TorqueCheck {...props} joint={joint} />;
 }
@@ -43,14 +47,15 @@ function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
   const [inHand, setInHand] = useState<InHand>();
   const [doneHere, setDoneHere] = useState(0);
   const [toolId, setToolId] = useState<Id>();
-  const { due, ...sorted } = sortRechecks(view.rechecks, view.rides, nowMs);
+  const rechecks = view.rechecks.map((one) => askedToday(one, jointOf(view, one)));
+  const { due, ...sorted } = sortRechecks(rechecks, view.rides, nowMs);
   const take = (next: InHand | undefined) => {
     setInHand(next);
     if (!next) setDoneHere(0);
     scrollTo(0, 0);
   };
   const open = (recheckId: Id) => {
-    const recheck = view.rechecks.find((one) => one.recheckId === recheckId);
+    const recheck = rechecks.find((one) => one.recheckId === recheckId);
     const index = due.findIndex((one) => one.recheckId === recheckId);
     take(recheck && { recheck, ...(index === -1 ? {} : { index }) });
   };
@@ -64,8 +69,7 @@ function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
       />
     );
   const { index } = inHand;
-  const recheck =
-    view.rechecks.find(({ recheckId }) => recheckId === inHand.recheck.recheckId) ?? inHand.recheck;
+  const recheck = rechecks.find(({ recheckId }) => recheckId === inHand.recheck.recheckId) ?? inHand.recheck;
   const others = due.filter(({ recheckId }) => recheckId !== recheck.recheckId);
   const goOn = () => {
     setDoneHere((done) => done + 1);

@@ -1,4 +1,5 @@
 import { timeDueMs } from '../../planning/due.ts';
+import { pullFigure, pullInstructions } from '../../standards/pullInstructions.ts';
 import {
   type InstructionKind,
   recheckInstructions,
@@ -50,6 +51,13 @@ function rideCounts(rows: Rows, bikeId: Id, ahead: { rides: number; km: number }
   return { ridesThen: (rides?.count ?? 0) + ahead.rides, kmThen: (rides?.km ?? 0) + ahead.km };
 }
 
+/** What a check of this joint asks for, by the figure there is today. */
+export function instructionFor(joint: JointRow, kind: InstructionKind): { title: string; words: string } {
+  const { title, words } =
+    kind === 'retorque' ? pullInstructions[pullFigure(joint)] : recheckInstructions[kind];
+  return { title: `${joint.name}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`, words };
+}
+
 /** The re-check of a joint for one turn of its schedule, or nothing where the schedule has ended. */
 function turnOf(
   rows: Rows,
@@ -62,7 +70,7 @@ function turnOf(
 ): EntryBody[] {
   const span = spanFor(rows, joint, row, turn);
   if (!span) return [];
-  const { title, words: instruction } = recheckInstructions[row.instruction];
+  const { title, words: instruction } = instructionFor(joint, row.instruction);
   return [
     present({
       type: 'recheck-set',
@@ -70,7 +78,7 @@ function turnOf(
       bikeId: joint.bikeId,
       jointId: joint.jointId,
       kind: row.instruction,
-      title: `${joint.name}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+      title,
       instruction,
       dueRides: span.rides,
       dueKm: span.km,

@@ -1,8 +1,8 @@
-import { recheckInstructions } from '../../standards/recheckSchedule.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, ToolAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow, ToolRow } from '../rows.ts';
+import { instructionFor } from './rechecks.ts';
 import { type Circumstances, clearing, positive, present, type Ruling, refuse, words } from './ruling.ts';
 
 function checkTool(about: Partial<ToolAbout>): void {
@@ -55,7 +55,7 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
   if (tool.foundOut && tool.foundOut.atMs > (tool.lastCheckMs ?? 0)) refuse('nothing-changes');
   const rechecks = doneWith(rows, tool).map((joint): EntryBody => {
     const kind = joint.locked ? ('look-at-mark' as const) : ('retorque' as const);
-    const { title, words: instruction } = recheckInstructions[kind];
+    const { title, words: instruction } = instructionFor(joint, kind);
     const rides = rows.get('rides', joint.bikeId);
     return {
       type: 'recheck-set',
@@ -63,7 +63,7 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
       bikeId: joint.bikeId,
       jointId: joint.jointId,
       kind,
-      title: `${joint.name}: ${title.charAt(0).toLowerCase()}${title.slice(1)}, with a tool that shows right`,
+      title: `${title}, with a tool that shows right`,
       instruction: `Tightened with ${tool.name}, which was found to show wrong: ${why}. ${instruction}`,
       dueRides: 0,
       dueAtMs: command.happenedAtMs ?? now.nowMs,

@@ -9,9 +9,14 @@ import { FindingSheet } from './FindingSheet.tsx';
 import { RecheckFrame } from './RecheckFrame.tsx';
 import type { RecheckProps } from './recheckProps.ts';
 
-/** A re-check by hand, ear and eye: as it should be, or a finding in words. */
-export function LookCheck(props: RecheckProps) {
-  const { view, recheck, joint, settings, onAnswered } = props;
+const BY_HAND = 'Judged by hand; no figure is known';
+
+/**
+ * A re-check by hand, ear and eye: as it should be, or a finding in words.
+ * @param props.byHand a bolt nobody has a figure for: what the hand judges is logged as just that
+ */
+export function LookCheck(props: RecheckProps & { byHand?: true }) {
+  const { view, recheck, joint, settings, onAnswered, byHand } = props;
   const { recheckId, title, kind } = recheck;
   const [finding, setFinding] = useState(false);
   const { run, save } = useRun();
@@ -19,8 +24,11 @@ export function LookCheck(props: RecheckProps) {
   const fine = steady(async () => {
     if (save.is === 'saving') return;
     const entries = await run(
-      { type: 'answer-recheck', recheckId, outcome: 'as-it-should' },
-      { undo: `As it should be: ${title}` },
+      {
+        ...{ type: 'answer-recheck', recheckId, outcome: 'as-it-should' },
+        ...(byHand ? { words: BY_HAND } : {}),
+      },
+      { undo: byHand ? `Tight by hand: ${joint?.name ?? title}` : `As it should be: ${title}` },
     );
     if (entries) onAnswered(entries);
   });
@@ -28,19 +36,31 @@ export function LookCheck(props: RecheckProps) {
     <RecheckFrame
       {...props}
       tiles={
-        kind === 'seal' &&
-        joint && (
-          <Tile icon="tyre" href={hrefOf({ at: 'seal', jointId: joint.jointId })}>
-            Read it here
+        joint &&
+        (byHand ? (
+          <Tile icon="pencil" href={hrefOf({ at: 'edit-joint', jointId: joint.jointId })}>
+            Write a figure
           </Tile>
-        )
+        ) : (
+          kind === 'seal' && (
+            <Tile icon="tyre" href={hrefOf({ at: 'seal', jointId: joint.jointId })}>
+              Read it here
+            </Tile>
+          )
+        ))
       }
       actions={
         <Acts
           save={save}
           main={
-            <Button kind="main" size="greasy" icon="check" onPress={fine}>
-              As it should be
+            <Button
+              kind="main"
+              size="greasy"
+              icon="check"
+              under={byHand && 'No figure is known; this is no torque'}
+              onPress={fine}
+            >
+              {byHand ? 'Tight by hand' : 'As it should be'}
             </Button>
           }
         >

@@ -14,7 +14,7 @@ import { Moved } from './Moved.tsx';
 import { RecheckFrame } from './RecheckFrame.tsx';
 import type { RecheckProps } from './recheckProps.ts';
 
-/** A pull towards the target: it held, or it moved, at what torque and how far. */
+/** A pull towards the target, or for want of one to what was applied: it held, or moved, at what torque and how far. */
 export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   const { recheck, joint, settings, toolId, onTool, onAnswered } = props;
   const { recheckId } = recheck;
@@ -27,6 +27,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   const parts = (seen.is === 'there' && seen.value?.parts) || [];
   const known = useView('tools', {});
   const tools = known.is === 'there' ? known.value : [];
+  const ruling = rulingTarget(joint.targets);
   const tool = tools.find((one) => one.toolId === toolId);
   const held = steady(async () => {
     if (save.is === 'saving') return;
@@ -62,7 +63,11 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
               kind="main"
               size="greasy"
               icon="check"
-              under="The target came without any movement"
+              under={
+                ruling.ok
+                  ? 'The target came without any movement'
+                  : 'What was applied came without any movement'
+              }
               onPress={held}
             >
               Held
@@ -75,7 +80,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         </Acts>
       }
     >
-      <TorqueTarget ruling={rulingTarget(joint.targets)} parts={parts} torqueUnit={settings.torqueUnit} />
+      <TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
       <Figures joint={joint} unit={settings.torqueUnit} />
       {open === 'tool' && (
         <ToolSheet tools={tools} toolId={toolId} onTool={onTool} onClose={() => setOpen(undefined)} />

@@ -448,6 +448,32 @@ describe('re-checks', () => {
     logbook.close();
   });
 
+  test('[R6] a pull is asked for to the target, for want of one to what was applied, and else not at all', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const figured = await aBike(logbook, 'b1');
+    const applied = await aBike(logbook, 'b2', { targets: [] });
+    const bare = await aBike(logbook, 'b3', { targets: [{ source: 'none' }] });
+    await torque(logbook, applied.jointId);
+    await done(logbook, { type: 'hand-tighten', jointId: bare.jointId, bolts: 2 });
+    const asked = async (bikeId: string) => {
+      await done(logbook, { type: 'log-ride', bikeId, km: 4 });
+      return (await bikeOf(logbook, bikeId)).rechecks[0];
+    };
+    expect((await asked(figured.bikeId))?.title).toBe('Stem on steerer: pull to the target');
+    expect((await asked(applied.bikeId))?.title).toBe('Stem on steerer: pull to what was applied');
+    const set = await asked(bare.bikeId);
+    expect(set?.title).toBe('Stem on steerer: tight by hand? No figure is known');
+    expect(set?.instruction).not.toMatch(/target|pull slowly/i);
+    // What the hand judged is logged as that, and no torque comes of it.
+    clock.nowMs += MINUTE;
+    const recheckId = set?.recheckId ?? '';
+    await done(logbook, { type: 'answer-recheck', recheckId, outcome: 'as-it-should', words: 'by hand' });
+    const after = await bikeOf(logbook, bare.bikeId);
+    expect(after.rechecks).toMatchObject([{ turn: 1, kind: 'retorque' }]);
+    expect(after.joints[0]?.found).toBeUndefined();
+    logbook.close();
+  });
+
   test('[R3] a joint with threadlocker is looked at, never turned', async () => {
     const { logbook } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook);

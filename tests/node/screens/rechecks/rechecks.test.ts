@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { RecheckRow } from '../../../../src/journal/rows.ts';
+import type { JointRow, RecheckRow } from '../../../../src/journal/rows.ts';
 import { timeDueMs } from '../../../../src/planning/due.ts';
+import { askedToday } from '../../../../src/screens/rechecks/askedToday.ts';
 import { leftText } from '../../../../src/screens/rechecks/leftText.ts';
 import { keepsMoving, movedAdvice } from '../../../../src/screens/rechecks/movedAdvice.ts';
 import { sortRechecks } from '../../../../src/screens/rechecks/recheckOrder.ts';
 import { spanLeft, spansFromNow } from '../../../../src/screens/rechecks/recheckSpan.ts';
+import { recheckInstructions } from '../../../../src/standards/recheckSchedule.ts';
 
 const DAY_MS = 86_400_000;
 const nm = (value: number) => ({ value, unit: 'N.m' as const, typed: String(value) });
@@ -95,6 +97,32 @@ describe('the order of re-checks', () => {
     const { due, coming } = sortRechecks(rows, undefined, 10 * DAY_MS);
     expect(due.map(({ title }) => title)).toEqual(['later', 'late']);
     expect(coming.map(({ title }) => title)).toEqual(['next ride', 'far']);
+  });
+});
+
+describe('what a re-check by torque asks for today', () => {
+  const stem = (about: Partial<JointRow>) =>
+    ({ name: 'Stem', state: 'torqued', targets: [], ...about }) as JointRow;
+  const { words } = recheckInstructions.retorque;
+  const old = row('Stem: pull to the target, with a tool that shows right', {
+    instruction: `Tightened with Beam, which was found to show wrong: clicks late. ${words}`,
+  });
+
+  test('set when a target was thought to be there, it says that none is known', () => {
+    const now = askedToday(old, stem({ state: 'hand-tight' }));
+    expect(now.title).toBe('Stem: tight by hand? No figure is known, with a tool that shows right');
+    expect(now.instruction).toMatch(/^Tightened with Beam.*nothing to pull to/);
+  });
+
+  test('a figure found since is pulled to', () => {
+    const bare = askedToday(old, stem({ state: 'hand-tight' }));
+    expect(askedToday(bare, stem({ targets: [{ source: 'makers-document', torque: nm(5) }] }))).toEqual(old);
+  });
+
+  test('a look at the mark, and a task of no joint, stay as they are', () => {
+    const mark = row('Rotor', { kind: 'look-at-mark', instruction: words });
+    expect(askedToday(mark, stem({}))).toBe(mark);
+    expect(askedToday(old, undefined)).toBe(old);
   });
 });
 
