@@ -99,6 +99,8 @@ const ofKey: Readonly<Record<string, CaliperShapeName>> = {
   boltCircleMm: 'bolts',
   holeSpacingMm: 'holes',
   stackMm: 'height',
+  flangeMm: 'height',
+  overCapsMm: 'hub',
   toothCentreMm: 'height',
   rotorGapMm: 'height',
   insertionMm: 'length',

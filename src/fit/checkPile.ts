@@ -9,6 +9,7 @@ import { teethFindings } from './wholes/leastTeeth.ts';
 import { pressureFindings } from './wholes/pressureFinding.ts';
 import { slidingDiscFindings } from './wholes/slidingDisc.ts';
 import { steererFindings } from './wholes/steererFinding.ts';
+import { withWidthBetween } from './wholes/widthBetween.ts';
 
 export interface PileCheck {
   /** What goes together as it is. */
@@ -29,9 +30,10 @@ export interface PileCheck {
  */
 export function checkPile(parts: readonly PilePart[]): PileCheck {
   refuseTwins(parts);
+  const pairs = pairFindings(parts);
   const all = [
     ...contradictionFindings(parts),
-    ...pairFindings(parts).map((finding) => withShorteningNotes(finding, parts)),
+    ...pairs.map((finding) => withShorteningNotes(withWidthBetween(finding, pairs, parts), parts)),
     ...steererFindings(parts),
     ...teethFindings(parts),
     ...chainlineFindings(parts),

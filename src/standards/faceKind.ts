@@ -11,6 +11,8 @@ export interface DimensionRow {
   how: string;
   /** A face without it cannot be judged; the others help. */
   needed?: boolean;
+  /** Asked only of a piece that goes between two others: an ordinary part has no such size. */
+  between?: boolean;
 }
 
 /** One thing a look tells: a material, a shape. The first choice is not a default. */

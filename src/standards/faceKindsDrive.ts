@@ -32,6 +32,16 @@ export const driveFaces = {
         [28, 54],
         'Outside jaws over the thread, or over the pressed cup or bearing.',
       ),
+      {
+        ...d(
+          'flangeMm',
+          'flange',
+          [0, 20],
+          'Depth rod from the outer face to the face that meets the shell, one side; 0 when it sits flush.',
+          false,
+        ),
+        between: true,
+      },
     ],
     { named: true },
   ),

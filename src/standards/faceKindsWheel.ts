@@ -15,7 +15,19 @@ export const wheelFaces = {
   ]),
   axle: faceKind(
     'axle',
-    [d('diameterMm', 'diameter', [4.5, 21], 'Outside jaws on the part that lies in the slot.')],
+    [
+      d('diameterMm', 'diameter', [4.5, 21], 'Outside jaws on the part that lies in the slot.'),
+      {
+        ...d(
+          'overCapsMm',
+          'hub over its end caps',
+          [70, 205],
+          'Caps on the hub: outside jaws over the faces that meet the frame ends.',
+          false,
+        ),
+        between: true,
+      },
+    ],
     {
       traits: [
         trait(

@@ -36,22 +36,28 @@ function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayChange[] {
   ];
 }
 
-function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayChange {
-  return {
-    change: 'cut-hub',
-    faceId: hub.faceId,
-    key: 'spacingMm',
-    before: fromMm,
-    after: toMm,
-    sideEffects: [
-      `Off the drive end alone the chainline moves out by ${mm((fromMm - toMm) / 2)} and a rotor keeps its gap.`,
-      `Off the left end a rotor loses up to ${mm(fromMm - toMm)} of gap and meets the frame.`,
-      'The rim has to be pulled back to the middle by half the difference of the two cuts.',
-    ],
-    caution:
-      'Only where spacers or an axle end can be shortened; a bearing seat or a thread must not be touched.',
-    ...practice,
-  };
+/** A hub that has to lose more has another place for its bearings: our own limit. */
+const CUT_MOST_MM = 20;
+
+function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayChange[] {
+  if (fromMm - toMm > CUT_MOST_MM) return [];
+  return [
+    {
+      change: 'cut-hub',
+      faceId: hub.faceId,
+      key: 'spacingMm',
+      before: fromMm,
+      after: toMm,
+      sideEffects: [
+        `Off the drive end alone the chainline moves out by ${mm((fromMm - toMm) / 2)} and a rotor keeps its gap.`,
+        `Off the left end a rotor loses up to ${mm(fromMm - toMm)} of gap and meets the frame.`,
+        'The rim has to be pulled back to the middle by half the difference of the two cuts.',
+      ],
+      caution:
+        'Only where spacers or an axle end can be shortened; a bearing seat or a thread must not be touched.',
+      ...practice,
+    },
+  ];
 }
 
 function hubBetweenEnds(ends: Face, hub: Face): Judgement {
@@ -87,7 +93,7 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
     meets: 'no',
     because: `${widths}: the hub is ${mm(-gapMm.mid)} too wide.`,
     gapMm,
-    oneWay: [...cold, hubCutting(hub, over.mid, inside.mid)],
+    oneWay: [...cold, ...hubCutting(hub, over.mid, inside.mid)],
     asks,
   };
 }

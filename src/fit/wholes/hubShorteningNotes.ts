@@ -1,52 +1,129 @@
 import { rearChainlineMm } from '../../mechanics/chainline.ts';
-import { type HubCut, shortenHub } from '../../mechanics/hubShortening.ts';
+import { type HubCut, type HubSeat, shortenHub, splitCut } from '../../mechanics/hubShortening.ts';
 import type { Finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
+import { onlyFace } from '../placed.ts';
 import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
+import { askFor, mm } from '../rule.ts';
 
-function described(part: PilePart, fromMm: number, cut: HubCut): string {
-  const driver = part.faces.find(({ kind }) => kind === 'driver-mount');
-  const rotor = part.faces.find(({ kind }) => kind === 'rotor-seat');
+/** Air a rotor keeps beside the frame end: our own choice. */
+const ROTOR_AIR_MM = 2;
+
+/** What of a hub bears on where the cut falls. Only the shift of the rim is wanted, so flanges count as zero. */
+function seatOf(hub: PilePart, overLocknutMm: number): HubSeat {
+  const driver = hub.faces.find(({ kind }) => kind === 'driver-mount');
+  const rotor = hub.faces.find(({ kind }) => kind === 'rotor-seat');
   const toothCentre = driver && readingOf(driver, 'toothCentreMm');
   const gap = rotor && readingOf(rotor, 'rotorGapMm');
-  const after = shortenHub(
-    {
-      overLocknutMm: fromMm,
-      chainlineMm: toothCentre ? rearChainlineMm(fromMm, toothCentre.mid) : null,
-      rotorGapMm: gap?.mid ?? null,
-      // Only the shift of the rim is wanted here, and that does not depend on where the flanges stand.
-      leftFlangeMm: 0,
-      driveFlangeMm: 0,
-    },
-    cut,
-  );
-  const shares = `${mm(cut.driveMm)} off the drive end, ${mm(cut.leftMm)} off the left`;
-  const chainline = after.chainlineMm === null ? '' : `, chainline ${mm(after.chainlineMm)}`;
+  return {
+    overLocknutMm,
+    chainlineMm: toothCentre ? rearChainlineMm(overLocknutMm, toothCentre.mid) : null,
+    rotorGapMm: gap?.mid ?? null,
+    leftFlangeMm: 0,
+    driveFlangeMm: 0,
+  };
+}
+
+function described(seat: HubSeat, cut: HubCut): string {
+  const after = shortenHub(seat, cut);
+  const shares =
+    cut.leftMm === 0
+      ? `All ${mm(cut.driveMm)} off the drive end`
+      : `${mm(cut.driveMm)} off the drive end and ${mm(cut.leftMm)} off the left`;
+  const chainline = after.chainlineMm === null ? '' : ` The rear chainline becomes ${mm(after.chainlineMm)}.`;
   const rotorGap =
     after.rotorGapMm === null
       ? ''
-      : `, rotor gap ${mm(after.rotorGapMm)}${after.rotorTouches ? ': it meets the frame' : ''}`;
+      : after.rotorTouches
+        ? ' The rotor meets the frame: not this way.'
+        : ` The rotor keeps ${mm(after.rotorGapMm)} to the frame end.`;
   const way = after.rimToDriveMm < 0 ? 'away from' : 'towards';
   const dish =
     after.rimToDriveMm === 0
-      ? ', rim stays'
-      : `, rim ${mm(Math.abs(after.rimToDriveMm))} ${way} the drive side`;
-  return `${shares}${chainline}${rotorGap}${dish}.`;
+      ? ' The rim stays where it is.'
+      : ` The rim has to be pulled ${mm(Math.abs(after.rimToDriveMm))} ${way} the drive side.`;
+  return `${shares}:${chainline}${rotorGap}${dish}`.replace(': The', ': the');
 }
 
-/** What each way of sharing a hub's cut does to chainline, rotor and dish, as notes on the finding that offers it. */
-export function withShorteningNotes(finding: Finding, parts: readonly PilePart[]): Finding {
-  const cut = finding.bridges.find(({ oneWay }) => oneWay?.change === 'cut-hub')?.oneWay;
-  const part = parts.find(({ faces }) => faces.some(({ faceId }) => faceId === cut?.faceId));
-  if (!cut || !part) return finding;
-  const totalMm = cut.before - cut.after;
+/** Most that may come off the left end, mm. */
+const leftMost = ({ rotorGapMm }: HubSeat, totalMm: number): number =>
+  rotorGapMm === null ? totalMm : Math.max(0, Math.min(totalMm, rotorGapMm - ROTOR_AIR_MM));
+
+/** The split that brings the chain straight, as far as the rotor lets it; null when a chainline is not known. */
+function straightCut(seat: HubSeat, totalMm: number, frontMm: number | undefined): HubCut | null {
+  if (seat.chainlineMm === null || frontMm === undefined) return null;
+  const { leftMm } = splitCut(
+    totalMm,
+    Math.max(-totalMm / 2, Math.min(totalMm / 2, frontMm - seat.chainlineMm)),
+  );
+  const left = Math.min(leftMm, leftMost(seat, totalMm));
+  return { leftMm: left, driveMm: totalMm - left };
+}
+
+function whereToCut(
+  seat: HubSeat,
+  hasRotor: boolean,
+  totalMm: number,
+  frontMm: number | undefined,
+): string[] {
+  const most = leftMost(seat, totalMm);
+  const straight = straightCut(seat, totalMm, frontMm);
+  const rotor = !hasRotor
+    ? []
+    : seat.rotorGapMm === null
+      ? [
+          'The hub carries a rotor: how much may come off its left end is not known before the gap to the frame end is measured.',
+        ]
+      : [
+          most === 0
+            ? 'Nothing may come off the left end: the rotor would come too near the frame.'
+            : `At most ${mm(most)} may come off the left end, for the rotor keeps ${mm(ROTOR_AIR_MM)} of air.`,
+        ];
   const ways = [
     { driveMm: totalMm, leftMm: 0 },
     { driveMm: totalMm / 2, leftMm: totalMm / 2 },
-  ];
+    ...(straight ? [straight] : []),
+  ].filter((cut, at, all) => all.findIndex(({ leftMm }) => Math.abs(leftMm - cut.leftMm) < 0.005) === at);
+  const chain =
+    straight && frontMm !== undefined && seat.chainlineMm !== null
+      ? [chainWords(seat, straight, frontMm)]
+      : [];
+  return [...rotor, ...chain, ...ways.map((cut) => described(seat, cut))];
+}
+
+function chainWords(seat: HubSeat, cut: HubCut, frontMm: number): string {
+  const offMm = Math.abs(frontMm - (shortenHub(seat, cut).chainlineMm ?? Number.NaN));
+  const rest = offMm < 0.05 ? 'runs straight' : `comes as near as ${mm(offMm)}`;
+  return `Towards the ring, ${mm(frontMm)} from the middle, the chain ${rest} with ${mm(cut.driveMm)} off the drive end and ${mm(cut.leftMm)} off the left.`;
+}
+
+/**
+ * Where the cut of a hub must fall, and what each way of sharing it does to rotor gap, chainline and dish, as
+ * notes on the finding that offers it.
+ */
+export function withShorteningNotes(finding: Finding, parts: readonly PilePart[]): Finding {
+  const cut = finding.bridges.find(({ oneWay }) => oneWay?.change === 'cut-hub')?.oneWay;
+  const ids = finding.faces.filter(({ faceId }) => faceId === cut?.faceId).map(({ partId }) => partId);
+  const hub = parts.find(({ partId, kind }) => ids.includes(partId) && kind !== 'frame' && kind !== 'fork');
+  if (!cut || !hub) return finding;
+  const spider = hub.kind === 'rear-hub' ? onlyFace(parts, 'spider') : undefined;
+  const rotorSeat = hub.faces.find(({ kind }) => kind === 'rotor-seat');
+  const seat = seatOf(hub, cut.before);
+  const asks = rotorSeat && seat.rotorGapMm === null ? [askFor(rotorSeat, 'rotorGapMm')] : [];
   return {
     ...finding,
-    notes: [...finding.notes, ...ways.map((way) => described(part, cut.before, way))],
+    ...(asks.length > 0
+      ? { faces: [...finding.faces, { partId: hub.partId, faceId: rotorSeat?.faceId ?? '' }] }
+      : {}),
+    asks: [...finding.asks, ...asks],
+    notes: [
+      ...finding.notes,
+      ...whereToCut(
+        seat,
+        rotorSeat !== undefined,
+        cut.before - cut.after,
+        spider && readingOf(spider.face, 'chainlineMm')?.mid,
+      ),
+    ],
   };
 }

@@ -79,11 +79,13 @@ export interface FaceFieldsProps {
   face: FaceDraft;
   chosen: Chosen;
   open?: boolean;
+  /** The part goes between two others. */
+  between?: boolean;
   onFace: (face: FaceDraft) => void;
 }
 
 /** What is asked of one face, in the order a hand measures; folded until somebody wants it. */
-export function FaceFields({ face, chosen, open, onFace }: FaceFieldsProps) {
+export function FaceFields({ face, chosen, open, between = false, onFace }: FaceFieldsProps) {
   const kindRow: FaceKindRow = faceKinds[face.kind];
   const standards = standardsFor(face.kind);
   const row = standards.find(({ id }) => id === face.standard);
@@ -104,15 +106,17 @@ export function FaceFields({ face, chosen, open, onFace }: FaceFieldsProps) {
             onChoose={(id) => onFace({ ...face, standard: id === MEASURED_ONLY ? null : id })}
           />
         )}
-        {kindRow.dimensions.map((dimension) => (
-          <SizeField
-            key={dimension.key}
-            face={face}
-            row={dimension}
-            size={face.sizes[dimension.key] ?? { typed: '', unit: firstUnit(dimension.key, chosen) }}
-            onSize={(size) => onFace({ ...face, sizes: { ...face.sizes, [dimension.key]: size } })}
-          />
-        ))}
+        {kindRow.dimensions
+          .filter((dimension) => between || !dimension.between)
+          .map((dimension) => (
+            <SizeField
+              key={dimension.key}
+              face={face}
+              row={dimension}
+              size={face.sizes[dimension.key] ?? { typed: '', unit: firstUnit(dimension.key, chosen) }}
+              onSize={(size) => onFace({ ...face, sizes: { ...face.sizes, [dimension.key]: size } })}
+            />
+          ))}
         {(kindRow.traits ?? []).map(({ key, label, choices, how }) => (
           <SelectField
             key={key}

@@ -44,6 +44,7 @@ export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
           face={face}
           chosen={chosen}
           open={addable.length > 0}
+          between={addable.length > 0}
           onFace={(next) => put(next)}
         />
       ))}

@@ -139,7 +139,7 @@ describe('what follows from several parts together', () => {
     ).toBe('does-not-fit');
   });
 
-  test('a hub cut from 135 to 120 with a rotor 15.3 from the end: off the left it meets the frame', () => {
+  test('a hub cut from 135 to 120 with a rotor 7 mm from the end: off the left it meets the frame', () => {
     const parts = magpie.map((part) =>
       part.partId !== 'rear-hub'
         ? part
@@ -161,8 +161,9 @@ describe('what follows from several parts together', () => {
     );
     const [hub] = outcomeOf(parts, 'hub-between-ends').filter(({ outcome }) => outcome !== 'fits');
     expect(hub?.bridges.map(({ bridgeId }) => bridgeId)).toEqual(['one-way:cut-hub']);
-    expect(hub?.notes[0]).toContain('rotor gap 7 mm');
-    expect(hub?.notes[1]).toContain('it meets the frame');
+    expect(hub?.notes[0]).toContain('At most 5 mm may come off the left end');
+    expect(hub?.notes[1]).toContain('The rotor keeps 7 mm');
+    expect(hub?.notes[2]).toContain('The rotor meets the frame');
   });
 
   test('pressure: 40 psi (2.75 bar) rules a tyre not marked tubeless, below the printed 3.5 and 4.0', () => {
