@@ -162,8 +162,8 @@ describe('what follows from several parts together', () => {
     const [hub] = outcomeOf(parts, 'hub-between-ends').filter(({ outcome }) => outcome !== 'fits');
     expect(hub?.bridges.map(({ bridgeId }) => bridgeId)).toEqual(['one-way:cut-hub']);
     expect(hub?.notes[0]).toContain('At most 5 mm may come off the left end');
-    expect(hub?.notes[1]).toContain('The rotor keeps 7 mm');
-    expect(hub?.notes[2]).toContain('The rotor meets the frame');
+    expect(hub?.notes[1]).toContain('the rotor keeps 7 mm');
+    expect(hub?.notes[2]).toContain('the rotor meets the frame');
   });
 
   test('pressure: 40 psi (2.75 bar) rules a tyre not marked tubeless, below the printed 3.5 and 4.0', () => {

@@ -64,9 +64,9 @@ describe('where the cut of a hub must fall', () => {
   });
 
   test('the rotor wins over the chain', () => {
-    // Straight would be 12.5 off the left; the rotor leaves 5 − 2 = 3.
-    expect(cut(pile(5, 25)).notes[1]).toContain(
-      'comes as near as 9.5 mm with 12 mm off the drive end and 3 mm',
+    // Straight would be 7.5 off the left; the rotor leaves 5 − 2 = 3, which brings the chainline to 34.5.
+    expect(cut(pile(5, 30)).notes[1]).toContain(
+      'comes as near as 4.5 mm with 12 mm off the drive end and 3 mm',
     );
   });
 
