@@ -108,6 +108,7 @@ const ofKey: Readonly<Record<string, CaliperShapeName>> = {
   heightMm: 'length',
   systemWidthMm: 'length',
   tipMm: 'square',
+  thicknessMm: 'rail',
   railMm: 'rail',
   railHeightMm: 'rail',
   innerWidthMm: 'rim',

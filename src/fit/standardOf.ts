@@ -1,5 +1,6 @@
 import { axles } from '../standards/axles.ts';
 import { brakeMounts } from '../standards/brakeMounts.ts';
+import { chains } from '../standards/chains.ts';
 import { clamps } from '../standards/clamps.ts';
 import { driveThreads } from '../standards/driveThreads.ts';
 import type { FaceKind } from '../standards/faceKinds.ts';
@@ -24,6 +25,7 @@ const tables: readonly (readonly InterfaceRow[])[] = [
   ringMounts,
   pedals,
   driveThreads,
+  chains,
   brakeMounts,
 ];
 

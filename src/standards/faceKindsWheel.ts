@@ -106,6 +106,14 @@ export const wheelFaces = {
   'rotor-mount': faceKind('rotor, mount', [], { named: true }),
   'rotor-size': faceKind('rotor', [
     d('diameterMm', 'diameter', [120, 230], 'Printed, or outside jaws over the braking ring.'),
+    d(
+      'thicknessMm',
+      'thickness',
+      [0.8, 4],
+      'Outside jaws on the track the pads run on, at several places; keep the thinnest.',
+      false,
+    ),
+    d('minimumMm', 'least thickness', [0.8, 3.5], 'Marked on the rotor, often as MIN TH.', false),
   ]),
   'caliper-mount': faceKind(
     'caliper mount',

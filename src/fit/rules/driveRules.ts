@@ -1,3 +1,4 @@
+import { BICYCLE_ROLLER_MM, chains } from '../../standards/chains.ts';
 import type { FaceKind } from '../../standards/faceKinds.ts';
 import type { Face } from '../face.ts';
 import { readingOf } from '../reading.ts';
@@ -26,7 +27,22 @@ function ringOnSpider(spider: Face, ring: Face): Judgement {
       };
 }
 
+/** Wider inside than any bicycle chain, and then its rollers are fatter as well. */
+const MACHINE_CHAIN_MM = 6;
+
+function isMachineChain(chain: Face): boolean {
+  const rollerMm = chains.find(({ id }) => id === chain.standard)?.rollerMm;
+  const innerMm = readingOf(chain, 'chainWidthMm')?.mid;
+  return (rollerMm ?? 0) > BICYCLE_ROLLER_MM || (innerMm ?? 0) > MACHINE_CHAIN_MM;
+}
+
 function chainOnTeeth(chain: Face, teeth: Face): Judgement {
+  if (isMachineChain(chain))
+    return {
+      meets: 'no',
+      because: `This is a machine chain: its rollers are too fat for teeth cut for ${mm(BICYCLE_ROLLER_MM)}.`,
+      final: true,
+    };
   const inner = readingOf(chain, 'chainWidthMm');
   const cut = readingOf(teeth, 'chainWidthMm');
   if (!inner || !cut)

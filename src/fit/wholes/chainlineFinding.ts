@@ -1,57 +1,108 @@
-import { chainAngleDeg, judgeChainline, rearChainlineMm } from '../../mechanics/chainline.ts';
+import {
+  type ChainlineJudgement,
+  chainAngleDeg,
+  judgeChainline,
+  rearChainlineMm,
+} from '../../mechanics/chainline.ts';
+import { chainlines } from '../../standards/chainlines.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { onlyFace, readAll } from '../placed.ts';
 import { readingOf } from '../reading.ts';
 import { mm } from '../rule.ts';
 
-const words = {
+/** Where the chain runs at either end, from the middle plane of the bike, positive to the drive side. */
+export interface Chainline {
+  frontMm: number;
+  rearMm: number;
+  /** Front less rear, mm. */
+  offsetMm: number;
+  judgement: ChainlineJudgement;
+  /** With the axle in the middle of its slot; null when the slot is not known. */
+  angleDeg: number | null;
+}
+
+const words: Record<ChainlineJudgement, string> = {
   straight: 'straight',
   usable: 'usable',
   noticeable: 'to be heard and felt',
   'too-far': 'too far',
-} as const;
+};
 
-/** Front and rear chainline against each other, with the angle of the chain at the middle of the slot. */
-export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
+function placesOf(parts: readonly PilePart[]) {
   const spider = onlyFace(parts, 'spider');
   const driver = onlyFace(parts, 'driver-mount');
   const width = onlyFace(parts, 'hub-spacing', 'rear-hub');
+  return spider && driver && width ? { spider, driver, width } : undefined;
+}
+
+type Places = NonNullable<ReturnType<typeof placesOf>>;
+
+const readingsOf = ({ spider, driver, width }: Places) =>
+  readAll({
+    front: [spider, 'chainlineMm'],
+    toothCentre: [driver, 'toothCentreMm'],
+    width: [width, 'spacingMm'],
+  });
+
+/**
+ * The chainline of a bike by the faces of its parts.
+ * @returns undefined when a part or a figure is missing, or there are two of a part
+ * @example chainlineOf([cranks42, hub135with16point5])?.offsetMm //=> -9
+ */
+export function chainlineOf(parts: readonly PilePart[]): Chainline | undefined {
+  const places = placesOf(parts);
+  const read = places && readingsOf(places);
+  if (!read || 'asks' in read) return undefined;
+  const { front, width, toothCentre } = read.readings;
+  const rearMm = rearChainlineMm(width.mid, toothCentre.mid);
+  const offsetMm = front.mid - rearMm;
   const slot = onlyFace(parts, 'axle-slot', 'frame');
-  if (!spider || !driver || !width) return [];
-  const faces = [spider.ref, driver.ref, width.ref];
+  const [near, far] = ['nearestMm', 'farthestMm'].map((key) => slot && readingOf(slot.face, key)?.mid);
+  return {
+    frontMm: front.mid,
+    rearMm,
+    offsetMm,
+    judgement: judgeChainline(offsetMm).judgement,
+    angleDeg:
+      near === undefined || far === undefined ? null : Math.abs(chainAngleDeg(offsetMm, (near + far) / 2)),
+  };
+}
+
+/** Figures one meets, where nobody has measured the front yet. */
+const usual = `One meets, from the middle of the bike: ${chainlines
+  .map(({ use, chainlineMm: [lo, hi] }) => `${use} ${lo === hi ? lo : `${lo} to ${hi}`}`)
+  .join(', ')}. Measure your own.`;
+
+/** Front and rear chainline against each other, with the angle of the chain at the middle of the slot. */
+export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
+  const places = placesOf(parts);
+  if (!places) return [];
+  const faces = [places.spider.ref, places.driver.ref, places.width.ref];
   const rest = {
     risk: 'A slanting chain is loud, wears out early and comes off a single sprocket.',
     source: 'limits from memory; a cycling forum calls a couple of millimetres fine',
     known: 'memory',
   } as const;
-  const read = readAll({
-    front: [spider, 'chainlineMm'],
-    toothCentre: [driver, 'toothCentreMm'],
-    width: [width, 'spacingMm'],
-  });
+  const read = readingsOf(places);
   if ('asks' in read)
     return [
       finding('chainline', faces, {
         outcome: 'not-known',
         because: 'How straight the chain runs is not known yet.',
         asks: read.asks,
+        notes: [usual],
         ...rest,
       }),
     ];
-  const frontMm = read.readings.front.mid;
-  const rearMm = rearChainlineMm(read.readings.width.mid, read.readings.toothCentre.mid);
-  const offsetMm = frontMm - rearMm;
-  const { judgement } = judgeChainline(offsetMm);
-  const reach = slot && [readingOf(slot.face, 'nearestMm'), readingOf(slot.face, 'farthestMm')];
-  const angle =
-    reach?.[0] && reach[1]
-      ? `, ${Math.abs(chainAngleDeg(offsetMm, (reach[0].mid + reach[1].mid) / 2)).toFixed(2)}°`
-      : '';
+  const line = chainlineOf(parts);
+  if (!line) return [];
+  const { frontMm, rearMm, offsetMm, angleDeg, judgement } = line;
+  const angle = angleDeg === null ? '' : `, ${angleDeg.toFixed(2)}°`;
   return [
     finding('chainline', faces, {
       outcome: judgement === 'too-far' ? 'does-not-fit' : 'fits',
-      because: `Front ${mm(frontMm)}, rear ${mm(rearMm)}: ${mm(Math.abs(offsetMm))} apart${angle}, ${words[judgement]}.`,
+      because: `The ring runs ${mm(frontMm)} from the middle of the bike, the sprocket ${mm(rearMm)}: ${mm(Math.abs(offsetMm))} apart${angle}, ${words[judgement]}.`,
       notes:
         judgement === 'noticeable' || judgement === 'too-far'
           ? [

@@ -3,6 +3,8 @@ import { NumberField } from '../../controls/NumberField.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import type { PilePart } from '../../fit/pile.ts';
 import { parseNumber } from '../../mechanics/quantity.ts';
+import { convert, type DistanceUnit } from '../../mechanics/units.ts';
+import { useView } from '../door.tsx';
 import { Facts } from '../part/Facts.tsx';
 import { numberText } from '../quantityText.ts';
 import { drivetrainOf, gearFigures } from './drivetrain.ts';
@@ -15,10 +17,18 @@ const numberOf = (typed: string): number | undefined => {
 const figure = (value: number | undefined, unit: string, decimals = 2): string | undefined =>
   value === undefined ? undefined : `${numberText(value, decimals)}${unit ? ` ${unit}` : ''}`;
 
+const speedUnit: Record<DistanceUnit, string> = { km: 'km/h', '[mi_i]': 'mph' };
+
+/** Speed in the unit rides are counted in. */
+const speedText = (kmh: number | undefined, unit: DistanceUnit): string | undefined =>
+  kmh === undefined ? undefined : figure(convert<DistanceUnit>(kmh, 'km', unit), speedUnit[unit], 1);
+
 /** What the one gear of the bike means on the road. */
 export function Gearing({ parts }: { parts: readonly PilePart[] }) {
   const [cadence, setCadence] = useState('80');
   const [crank, setCrank] = useState('');
+  const settings = useView('settings', {});
+  const distanceUnit = settings.is === 'there' ? settings.value.distanceUnit : 'km';
   const drive = drivetrainOf(parts);
   const crankMm = numberOf(crank);
   const figures = gearFigures(drive, { cadence: numberOf(cadence), crankMm });
@@ -38,7 +48,7 @@ export function Gearing({ parts }: { parts: readonly PilePart[] }) {
               ['Gear inches', figure(figures.inches, '', 1)],
               ['Development', figure(figures.developmentM, 'm')],
               ['Gain ratio', figure(figures.gain, '')],
-              ['Speed', figure(figures.speedKmh, 'km/h', 1)],
+              ['Speed', speedText(figures.speedKmh, distanceUnit)],
             ]}
           />
           {drive.wheelMm === undefined ? (

@@ -1,9 +1,12 @@
+import type { ComponentChildren } from 'preact';
 import { ListRow } from '../../controls/ListRow.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import type { PileCheck } from '../../fit/checkPile.ts';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { chainlineOf } from '../../fit/wholes/chainlineFinding.ts';
 import { hrefOf } from '../route.ts';
+import { ChainlinePicture } from './ChainlinePicture.tsx';
 import { partNames } from './fitWords.ts';
 import { Gearing } from './Gearing.tsx';
 import { endsWithoutCaliper, missingParts } from './missingParts.ts';
@@ -49,7 +52,13 @@ function Missing({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'>) {
 /** Two wheels have one pressure each; more comes of parts that are spare. */
 const PLACES = 2;
 
-function OfTopic({ label, topic, check, parts, onOpen }: { label: string; topic: string } & WholeBikeProps) {
+interface OfTopicProps extends WholeBikeProps {
+  label: string;
+  topic: string;
+  picture?: ComponentChildren;
+}
+
+function OfTopic({ label, topic, picture, check, parts, onOpen }: OfTopicProps) {
   const own = new Set(parts.map(({ partId }) => partId));
   const found = [...check.findings, ...check.toMeasure, ...check.fitting].filter(
     (finding) => finding.topic === topic && finding.faces.every(({ partId }) => own.has(partId)),
@@ -58,6 +67,7 @@ function OfTopic({ label, topic, check, parts, onOpen }: { label: string; topic:
   return (
     <section>
       <Ruler label={label} />
+      {picture}
       {found.length > PLACES && (
         <p class="part-lead">Several parts for one place: what is spare belongs on the shelf.</p>
       )}
@@ -76,12 +86,18 @@ function OfTopic({ label, topic, check, parts, onOpen }: { label: string; topic:
 /** What follows from all parts together: what is missing, the gear, the slot, the chainline, the pressures. */
 export function WholeBike(props: WholeBikeProps) {
   const { bikeId, parts } = props;
+  const line = chainlineOf(parts);
   return (
     <div class="part-card">
       <Missing bikeId={bikeId} parts={parts} />
       <Gearing parts={parts} />
       <Slot parts={parts} />
-      <OfTopic label="Chainline" topic="chainline" {...props} />
+      <OfTopic
+        label="Chainline"
+        topic="chainline"
+        picture={line && <ChainlinePicture line={line} />}
+        {...props}
+      />
       <OfTopic label="Pressure ceiling" topic="pressure-ceiling" {...props} />
     </div>
   );

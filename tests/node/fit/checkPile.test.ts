@@ -98,7 +98,7 @@ describe('what follows from several parts together', () => {
     );
     const [line] = outcomeOf(parts, 'chainline');
     expect(line?.outcome).toBe('does-not-fit');
-    expect(line?.because).toContain('rear 51 mm: 9 mm apart, 1.26°');
+    expect(line?.because).toContain('the sprocket 51 mm: 9 mm apart, 1.26°');
   });
 
   test('steerer: a stack of 202.9 wants 199.9 (builder’s blog, worked example)', () => {

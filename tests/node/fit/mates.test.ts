@@ -302,6 +302,25 @@ const rows: Row[] = [
     teeth(3.175),
     'does-not-fit',
   ],
+  [
+    'catalogue of half-inch chains: 08B rolls on 8.51 mm',
+    named('chain', 'chain-08b'),
+    teeth(2.38),
+    'does-not-fit',
+  ],
+  ['the same chain, only measured', chain(7.75), teeth(2.38), 'does-not-fit'],
+  [
+    'chains by name: 1/8 on 3/32 teeth',
+    named('chain', 'chain-1/8'),
+    named('ring-teeth', 'chain-3/32'),
+    'fits',
+  ],
+  [
+    'chains by name: 3/32 on 1/8 teeth',
+    named('chain', 'chain-3/32'),
+    named('ring-teeth', 'chain-1/8'),
+    'does-not-fit',
+  ],
   [isAdapters, is('front'), caliperOver('post', 180), 'fits-with', 'is-post-160-180'],
   [isAdapters, is('rear'), caliperOver('post', 160), 'fits-with', 'is-post-140-160'],
   [

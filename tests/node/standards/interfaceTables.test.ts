@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { spanOf, standardsFor } from '../../../src/fit/standardOf.ts';
 import { axles } from '../../../src/standards/axles.ts';
 import { brakeMounts, isNativeRotorMm } from '../../../src/standards/brakeMounts.ts';
+import { chains } from '../../../src/standards/chains.ts';
 import { clamps } from '../../../src/standards/clamps.ts';
 import { driveThreads } from '../../../src/standards/driveThreads.ts';
 import { type FaceKind, faceKindIds, faceKinds } from '../../../src/standards/faceKinds.ts';
@@ -25,6 +26,7 @@ const tables: Record<string, readonly InterfaceRow[]> = {
   ringMounts,
   pedals,
   driveThreads,
+  chains,
   brakeMounts,
 };
 

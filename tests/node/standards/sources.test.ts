@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { beadSeatNames } from '../../../src/standards/beadSeats.ts';
+import { chainlines } from '../../../src/standards/chainlines.ts';
 import { cureGrid } from '../../../src/standards/cureGrid.ts';
 import { elasticMaterials } from '../../../src/standards/elasticMaterials.ts';
 import { embedmentSource } from '../../../src/standards/embedment.ts';
@@ -18,6 +19,7 @@ import { valveLengths, valves } from '../../../src/standards/valves.ts';
 
 const tables: [string, readonly Sourced[]][] = [
   ['bead seats', beadSeatNames],
+  ['chainlines', chainlines],
   ['cure grid', [cureGrid]],
   ['elastic materials', Object.values(elasticMaterials)],
   ['embedment', [embedmentSource]],
