@@ -1,7 +1,9 @@
+import type { Bridge } from './bridge.ts';
 import type { Face } from './face.ts';
 import type { Finding } from './finding.ts';
 import type { PartKind } from './partKinds.ts';
 import type { FaceRef } from './pile.ts';
+import { mm } from './rule.ts';
 import type { OneWayChange } from './verdict.ts';
 
 /** A part that has to come into the house for a bridge. Its faces get ids of their own when it is entered. */
@@ -36,19 +38,16 @@ export interface BridgePlan {
   discouraged: readonly string[];
 }
 
-export type Acceptance =
-  | { ok: true; plan: BridgePlan }
-  | { ok: false; reason: 'no-such-bridge' | 'not-a-joint' };
+export type Acceptance = { ok: true; plan: BridgePlan } | { ok: false; reason: 'no-such-bridge' };
 
 /**
  * What has to be entered when a bridge of a finding is accepted: parts, joints, one-way changes. Nothing is
- * entered here; torque is not part of it, a changed part has none.
+ * entered here; torque is not part of it, a changed part has none. A change for good makes no joint: the parts
+ * meet directly once it is done. Neither does a piece of a chain.
  * @param bridgeId one of the finding's bridges; the best when left out
  * @example acceptBridge(barFinding) //=> { ok: true, plan: { parts: [{ name: 'bar shim 31.8 → 26', … }], … } }
  */
 export function acceptBridge(finding: Finding, bridgeId?: string): Acceptance {
-  const [one, other] = finding.faces;
-  if (!one || !other || finding.faces.length > 2) return { ok: false, reason: 'not-a-joint' };
   const bridge =
     bridgeId === undefined
       ? finding.bridges[0]
@@ -71,7 +70,7 @@ export function acceptBridge(finding: Finding, bridgeId?: string): Acceptance {
     parts.push({
       planId: bridge.bridgeId,
       kind: 'spacer',
-      name: `${what === 'cup-spacer' ? 'cup spacer' : 'axle washer'} ${Math.round(thicknessMm * 100) / 100}`,
+      name: `${what === 'cup-spacer' ? 'cup spacer' : 'axle washer'} ${mm(thicknessMm)}`,
       faces: [],
       count: driveCount + otherCount,
       caution: finding.risk,
@@ -79,15 +78,29 @@ export function acceptBridge(finding: Finding, bridgeId?: string): Acceptance {
     });
     between.push(`${driveCount} on the drive side`, `${otherCount} on the other`);
   }
+  if (isLoosePiece(bridge))
+    parts.push({
+      planId: bridge.bridgeId,
+      kind: 'other',
+      name: bridge.bridgeId,
+      faces: [],
+      count: 1,
+      caution: finding.risk,
+      source: finding.source,
+    });
   // A row of n adapters makes n + 1 joints, from the first face to the second.
-  const sides: PlannedSide[] = [
-    one,
-    ...bridge.links.flatMap(({ adapter, near, far }) => [
-      sideOf(adapter.partId, adapter.id, near.faceId),
-      sideOf(adapter.partId, adapter.id, far.faceId),
-    ]),
-    other,
-  ];
+  const [one, other] = finding.faces;
+  const joined = one && other && (bridge.links.length > 0 || bridge.spacers);
+  const sides: PlannedSide[] = !joined
+    ? []
+    : [
+        one,
+        ...bridge.links.flatMap(({ adapter, near, far }) => [
+          sideOf(adapter.partId, adapter.id, near.faceId),
+          sideOf(adapter.partId, adapter.id, far.faceId),
+        ]),
+        other,
+      ];
   const joints = [];
   for (let index = 0; index + 1 < sides.length; index += 2) {
     const [near, far] = [sides[index], sides[index + 1]];
@@ -113,6 +126,10 @@ export function acceptBridge(finding: Finding, bridgeId?: string): Acceptance {
     },
   };
 }
+
+/** A way that is a piece of its own and lies between no two faces, as a half-link does. */
+const isLoosePiece = ({ links, spacers, oneWay }: Bridge): boolean =>
+  links.length === 0 && !spacers && !oneWay;
 
 const sideOf = (partId: string | null, planId: string, faceId: string): PlannedSide =>
   partId === null ? { planId, faceId } : { partId, faceId };

@@ -26,10 +26,11 @@ export interface Situation {
 export type AcceptPlan =
   | {
       ok: true;
-      commands: Command[] /** Part to be changed for good, where that is the way. */;
+      commands: Command[];
+      /** Part to be changed for good, where that is the way. */
       changeOf?: Id;
     }
-  | { ok: false; reason: 'no-such-bridge' | 'not-a-joint' };
+  | { ok: false; reason: 'no-such-bridge' };
 
 /**
  * What has to be asked of the logbook, one after the other, when a bridge is accepted: parts to be got, parts
@@ -43,26 +44,20 @@ export function acceptCommands(finding: Finding, bridgeId: string, situation: Si
   const { bikeId, newId } = situation;
   const words = `${topicWords(finding.topic)}: ${bridgeWords(bridge)}`;
   const accept: Command = { type: 'accept-finding', bikeId, findingId: finding.findingId, words };
-  const { oneWay } = bridge;
-  if (oneWay) {
-    const partId = finding.faces.find(({ faceId }) => faceId === oneWay.faceId)?.partId;
-    const name = situation.parts.find((part) => part.partId === partId)?.name ?? '';
-    const step: Command = {
-      ...{ type: 'add-step', bikeId, kind: 'cut', title: `${changeWords[oneWay.change]}: ${name}` },
-      detail: `${bridgeWords(bridge)}. ${oneWay.caution}`,
-      afterStepId: null,
-      ...(partId ? { partId } : {}),
-    };
-    return { ok: true, commands: [step, accept], ...(partId ? { changeOf: partId } : {}) };
-  }
-  // Nothing lies between, as with a half-link in a chain: a thing to do, and no part of its own.
-  if (bridge.links.length === 0 && !bridge.spacers) {
-    const step: Command = { type: 'add-step', bikeId, kind: 'fit', title: words, detail: finding.because };
-    return { ok: true, commands: [step, accept] };
-  }
   const accepted = acceptBridge(finding, bridgeId);
   if (!accepted.ok) return accepted;
   const { plan } = accepted;
+  const [change] = plan.oneWayChanges;
+  if (change) {
+    const name = situation.parts.find(({ partId }) => partId === change.partId)?.name ?? '';
+    const step: Command = {
+      ...{ type: 'add-step', bikeId, kind: 'cut', title: `${changeWords[change.change]}: ${name}` },
+      detail: `${bridgeWords(bridge)}. ${change.caution}`,
+      afterStepId: null,
+      partId: change.partId,
+    };
+    return { ok: true, commands: [step, accept], changeOf: change.partId };
+  }
 
   const ids = new Map(plan.parts.map(({ planId }) => [planId, newId()]));
   const idOf = (planId: string): Id => ids.get(planId) ?? newId();
@@ -85,7 +80,12 @@ export function acceptCommands(finding: Finding, bridgeId: string, situation: Si
     ...situation,
     nameOf: (partId) => named.get(partId) ?? situation.parts.find((one) => one.partId === partId)?.name ?? '',
   });
-  return { ok: true, commands: [...adds, ...moves, ...joints, accept] };
+  // What lies between no two faces is still put in by somebody.
+  const loose: Command[] =
+    plan.joints.length === 0
+      ? [{ type: 'add-step', bikeId, kind: 'fit', title: words, detail: finding.because }]
+      : [];
+  return { ok: true, commands: [...adds, ...moves, ...joints, ...loose, accept] };
 }
 
 /** Bridges between parts of one wheel belong to that wheel too. */

@@ -63,9 +63,9 @@ export function bridgeWords({ bridgeId, links, spacers, oneWay }: Bridge): strin
   return sentenceCase(links.map(({ adapter }) => adapter.label).join(', then '));
 }
 
-/** The name a piece still to be got is entered under. @example plannedName({ name: 'cup spacer 2.5', count: 3, … }) //=> '3 × cup spacer 2.5 mm' */
-export const plannedName = ({ name, count, faces }: PlannedPart): string =>
-  faces.length === 0 ? `${count} × ${name} mm` : sentenceCase(name);
+/** The name a piece still to be got is entered under. @example plannedName({ name: 'cup spacer 2.5 mm', count: 3, … }) //=> '3 × cup spacer 2.5 mm' */
+export const plannedName = ({ name, count }: PlannedPart): string =>
+  count === 1 ? sentenceCase(name) : `${count} × ${name}`;
 
 /** The way over a finding as one line: the best that comes apart again, or every change for good alike. */
 export function wayWords({ bridges }: Finding): string | undefined {

@@ -38,14 +38,15 @@ describe('what an accepted bridge asks to be entered', () => {
 
   test('spacers: three of them, one joint that says which side', () => {
     const plan = planOf(about('crank-width'));
-    expect(plan.parts.map(({ name, count }) => [name, count])).toEqual([['cup spacer 2.5', 3]]);
+    expect(plan.parts.map(({ name, count }) => [name, count])).toEqual([['cup spacer 2.5 mm', 3]]);
     expect(plan.joints.length).toBe(1);
     expect(plan.joints[0]?.between).toEqual(['2 on the drive side', '1 on the other']);
   });
 
-  test('cold-setting: no part, one joint, one change with before and after, on the frame', () => {
+  test('cold-setting: no part, no joint, one change with before and after, on the frame', () => {
     const plan = planOf(about('hub-between-ends'));
     expect(plan.parts).toEqual([]);
+    expect(plan.joints).toEqual([]);
     expect(plan.oneWayChanges).toMatchObject([
       { change: 'cold-set', partId: 'frame', key: 'spacingMm', before: 120, after: 130 },
     ]);
@@ -85,9 +86,9 @@ describe('what an accepted bridge asks to be entered', () => {
 
   test('every planned joint of every bridge of the pile is between faces that sit on each other', () => {
     for (const finding of findings)
-      for (const { bridgeId, links } of finding.bridges) {
+      for (const { bridgeId, links, oneWay } of finding.bridges) {
         const plan = planOf(finding, bridgeId);
-        expect(plan.joints.length).toBe(links.length + 1);
+        expect(plan.joints.length).toBe(oneWay ? 0 : links.length + 1);
       }
   });
 
@@ -99,8 +100,39 @@ describe('what an accepted bridge asks to be entered', () => {
     });
   });
 
-  test('a finding about a whole row of parts is no joint', () => {
+  test('an open question about a whole row of parts has nothing to accept', () => {
     const steerer = checkPile(magpie).toMeasure.find(({ topic }) => topic === 'steerer-length');
-    expect(steerer && acceptBridge(steerer)).toEqual({ ok: false, reason: 'not-a-joint' });
+    expect(steerer && acceptBridge(steerer)).toEqual({ ok: false, reason: 'no-such-bridge' });
+  });
+
+  const chainIn = (nearestMm: number, farthestMm: number): Finding => {
+    const pile = magpie.map((one) => ({
+      ...one,
+      faces: one.faces.map((own) =>
+        own.kind === 'axle-slot' && one.kind === 'frame'
+          ? { ...own, nominal: { ...own.nominal, nearestMm, farthestMm } }
+          : own,
+      ),
+    }));
+    const found = checkPile(pile).findings.find(({ topic }) => topic === 'chain-length');
+    if (!found) throw new Error('a chain fits by itself');
+    return found;
+  };
+
+  test('a half-link, found by slot, ring and sprocket together: one piece, no joint', () => {
+    const plan = planOf(chainIn(386, 392));
+    expect(plan.parts.map(({ name, kind, count }) => [name, kind, count])).toEqual([
+      ['half-link', 'other', 1],
+    ]);
+    expect(plan.joints).toEqual([]);
+    expect(plan.oneWayChanges).toEqual([]);
+  });
+
+  test('a filed slot, found by the same three: one change of the frame', () => {
+    const plan = planOf(chainIn(384, 387));
+    expect(plan.parts).toEqual([]);
+    expect(plan.oneWayChanges).toMatchObject([
+      { change: 'file-slot', partId: 'frame', key: 'nearestMm', before: 384 },
+    ]);
   });
 });
