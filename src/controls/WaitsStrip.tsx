@@ -4,8 +4,10 @@ import { spanShort } from './timeLeft.ts';
 
 export interface WaitInSight {
   id: string;
-  /** What waits: "Sealant, rear tyre". */
+  /** What waits: "Seal: Rear bead". */
   label: string;
+  /** On which bike. */
+  where: string;
   dueAtMs: number;
 }
 
@@ -25,7 +27,10 @@ export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
   return (
     <a class={over ? 'waits waits-over' : 'waits'} href={href}>
       <Icon name={over ? 'bell' : 'hourglass'} />
-      <span class="waits-label">{first.label}</span>
+      <span class="waits-label">
+        {first.label}
+        <span class="waits-where">, {first.where}</span>
+      </span>
       <span class="waits-left">
         {spanShort(Math.abs(leftMs))} {over ? 'late' : 'left'}
         {others.length > 0 && ` +${others.length}`}

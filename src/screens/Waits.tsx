@@ -1,13 +1,8 @@
 import { WaitsStrip } from '../controls/WaitsStrip.tsx';
 import { useNow, useView } from './door.tsx';
+import { waitWords } from './waitWords.ts';
 
 const AHEAD_MS = 60 * 86_400_000;
-const names: Record<string, string> = {
-  cure: 'Threadlocker',
-  seal: 'Look at the seal',
-  adhesive: 'Adhesive',
-  other: 'Wait',
-};
 
 /** What waits on any bike, in sight on every screen. */
 export function Waits() {
@@ -19,7 +14,8 @@ export function Waits() {
     .filter((line) => line.is === 'wait')
     .map((line) => ({
       id: line.key,
-      label: `${names[line.kind] ?? 'Wait'}: ${line.title}, ${line.bikeName}`,
+      label: waitWords(line.kind, line.title),
+      where: line.bikeName,
       dueAtMs: line.dueAtMs,
     }));
   return <WaitsStrip waits={waits} nowMs={nowMs} href="#/home" />;

@@ -32,11 +32,16 @@ import type { TorqueUnit } from '../../src/mechanics/units.ts';
 
 const NOW_MS = Date.UTC(2026, 10, 25, 13, 10);
 const waits = [
-  { id: 'locker', label: 'Threadlocker, rotor bolts', dueAtMs: NOW_MS + 1_100_000 },
-  { id: 'tyre', label: 'Sealant, rear tyre', dueAtMs: NOW_MS + 9_000_000 },
+  { id: 'locker', label: 'Threadlocker: Rotor bolts', where: 'Magpie', dueAtMs: NOW_MS + 1_100_000 },
+  { id: 'tyre', label: 'Seal: Rear tyre', where: 'Magpie', dueAtMs: NOW_MS + 9_000_000 },
 ];
 const late = [
-  { id: 'locker', label: 'Threadlocker on the six bolts of the front rotor', dueAtMs: NOW_MS - 700_000 },
+  {
+    id: 'locker',
+    label: 'Threadlocker: Six bolts of the front rotor',
+    where: 'Magpie',
+    dueAtMs: NOW_MS - 700_000,
+  },
 ];
 const torqueUnits = ['N.m', '[in_i].[lbf_av]', 'kgf.cm'] as const;
 

@@ -5,6 +5,7 @@ import { Screen } from '../../controls/Screen.tsx';
 import { parseNumber } from '../../mechanics/quantity.ts';
 import { type AnyUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
 import type { SaveState } from '../door.tsx';
+import { Waits } from '../Waits.tsx';
 import { SaveLine } from './SaveLine.tsx';
 
 export interface PadProps<U extends AnyUnit> {
@@ -36,6 +37,7 @@ export function NumberPad<U extends AnyUnit>(props: PadProps<U>) {
       title={title}
       route={`pad ${title}`}
       back={onClose}
+      waits={<Waits />}
       actions={
         <>
           <SaveLine save={save} />

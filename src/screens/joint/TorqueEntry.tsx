@@ -17,6 +17,7 @@ import { threadDiameterMm } from '../bench/threadDiameter.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { toolStateWords } from '../tools/toolState.ts';
+import { Waits } from '../Waits.tsx';
 import { betweenNames } from './betweenNames.ts';
 import { torqueUnits } from './jointDraft.ts';
 
@@ -83,6 +84,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
       title={joint.name}
       route="torque"
       back={onClose}
+      waits={<Waits />}
       actions={
         <Button
           kind="main"

@@ -9,6 +9,7 @@ import type { Reading, Settings } from '../../journal/entries.ts';
 import { type PressureUnit, pressureBar, type TemperatureUnit, unitLabel } from '../../mechanics/units.ts';
 import { SaveLine } from '../bench/SaveLine.tsx';
 import type { SaveState } from '../door.tsx';
+import { Waits } from '../Waits.tsx';
 import { atMost } from './atMost.ts';
 import { LookAgainChoice } from './LookAgainChoice.tsx';
 import { readingTyped, type SealDraft } from './sealDraft.ts';
@@ -83,6 +84,7 @@ export function ReadingPad(props: ReadingPadProps) {
       title={title}
       route={`pad ${title}`}
       back={onClose}
+      waits={<Waits />}
       actions={
         <>
           <SaveLine save={save} />

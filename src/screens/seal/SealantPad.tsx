@@ -9,6 +9,7 @@ import { convert, unitLabel, type VolumeUnit } from '../../mechanics/units.ts';
 import { NumberPad } from '../bench/NumberPad.tsx';
 import type { SaveState } from '../door.tsx';
 import { numberText } from '../quantityText.ts';
+import { Waits } from '../Waits.tsx';
 import type { SealDraft } from './sealDraft.ts';
 
 const UNITS: readonly VolumeUnit[] = ['mL', '[foz_us]'];
@@ -37,6 +38,7 @@ export function SealantPad({ draft, change, hint, refill, save, onSealant, onClo
       <Screen
         title="Which sealant"
         back={() => setNaming(false)}
+        waits={<Waits />}
         actions={
           <Button kind="main" size="greasy" icon="check" onPress={() => setNaming(false)}>
             {kind}

@@ -86,7 +86,7 @@ export function sealed(): void {
         const strip = page.getByRole('region', { name: 'What waits' });
         await expect
           .poll(() => strip.textContent(), { message: hash, timeout: SLOW_MS })
-          .toMatch(/Look at the seal: .*Wagtail.*\d+ min left/);
+          .toMatch(/Seal: .*Wagtail.*\d+ min left/);
       }
       await goTo(page, '#/home');
       await page.getByRole('heading', { level: 2, name: 'Waits' }).waitFor();
