@@ -1,15 +1,10 @@
-import { contradictionFindings } from './contradictions.ts';
+import { allotShelf } from './allotShelf.ts';
 import type { Finding } from './finding.ts';
 import { pairFindings } from './pairFindings.ts';
+import { bridgingKinds } from './partKinds.ts';
 import type { PilePart } from './pile.ts';
-import { chainLengthFindings } from './wholes/chainLengthFinding.ts';
-import { chainlineFindings } from './wholes/chainlineFinding.ts';
 import { withShorteningNotes } from './wholes/hubShorteningNotes.ts';
-import { teethFindings } from './wholes/leastTeeth.ts';
-import { pressureFindings } from './wholes/pressureFinding.ts';
-import { slidingDiscFindings } from './wholes/slidingDisc.ts';
-import { steererFindings } from './wholes/steererFinding.ts';
-import { withWidthBetween } from './wholes/widthBetween.ts';
+import { ofOnePart, ofSeveralParts, ofTwoParts } from './wholes/wholes.ts';
 
 export interface PileCheck {
   /** What goes together as it is. */
@@ -22,7 +17,7 @@ export interface PileCheck {
 
 /**
  * The whole pile of parts of one bike: every joint two of them make, and what follows from several together.
- * Adapters and shims in the pile are taken as the shelf that bridges may use.
+ * Adapters and shims in the pile are taken as the shelf that bridges may use, each for one joint.
  * @param parts one frame and whatever lies beside it; several candidates for one place are each judged
  * @returns findings with stable ids, in the order of the rules
  * @throws RangeError when a part id or a face id of one part occurs twice
@@ -30,16 +25,13 @@ export interface PileCheck {
  */
 export function checkPile(parts: readonly PilePart[]): PileCheck {
   refuseTwins(parts);
-  const pairs = pairFindings(parts);
+  // What goes between others has faces of the same kinds, and is neither the steerer nor the hub of a bike.
+  const joined = parts.filter(({ kind }) => !bridgingKinds.includes(kind));
   const all = [
-    ...contradictionFindings(parts),
-    ...pairs.map((finding) => withShorteningNotes(withWidthBetween(finding, pairs, parts), parts)),
-    ...steererFindings(parts),
-    ...teethFindings(parts),
-    ...chainlineFindings(parts),
-    ...chainLengthFindings(parts),
-    ...pressureFindings(parts),
-    ...slidingDiscFindings(parts),
+    ...ofOnePart.flatMap((judge) => judge(parts)),
+    ...allotShelf(pairFindings(parts)).map((finding) => withShorteningNotes(finding, parts)),
+    ...ofTwoParts.flatMap((judge) => judge(joined)),
+    ...ofSeveralParts.flatMap(({ findings }) => findings(joined)),
   ];
   return {
     fitting: all.filter(({ outcome }) => outcome === 'fits'),
@@ -48,7 +40,8 @@ export function checkPile(parts: readonly PilePart[]): PileCheck {
   };
 }
 
-function refuseTwins(parts: readonly PilePart[]): void {
+/** @throws RangeError when a part id, or a face id of one part, occurs twice */
+export function refuseTwins(parts: readonly PilePart[]): void {
   const partIds = parts.map(({ partId }) => partId);
   if (new Set(partIds).size !== partIds.length) throw new RangeError('a part lies in the pile twice');
   for (const { partId, faces } of parts)

@@ -1,17 +1,19 @@
-import { type Choice, cheapestChoices, type PairCost } from './cheapestChoices.ts';
-import { checkPile, type PileCheck } from './checkPile.ts';
+import { type Choice, cheapestChoices } from './cheapestChoices.ts';
+import { checkPile, type PileCheck, refuseTwins } from './checkPile.ts';
 import { linksOf } from './links.ts';
-import { bridgingKinds } from './partKinds.ts';
+import { bridgingKinds, type PartKind } from './partKinds.ts';
 import { type PilePart, shelfOf } from './pile.ts';
-import { type SetCost, unweigh, weigh, weighAlone, weighTogether } from './setCost.ts';
-import { candidatesFor, rollingSlots, type SetSlot } from './setSlots.ts';
+import { costOf, noCost, type SetCost, tieOf } from './setCost.ts';
+import { bikeSlots, carrierOf, isAskedFor, type SetSlot } from './setSlots.ts';
+import { setTables } from './setTables.ts';
 import { type WantedFace, wantedFaces } from './wanted.ts';
 
 export interface CompleteSet {
   /** Parts by slot; a slot nothing fits is not in it. */
   filled: readonly { slot: string; parts: readonly PilePart[] }[];
-  /** Slots left empty. */
+  /** Slots left empty that this bike asks for. */
   missing: readonly string[];
+  /** Counted over the fit check below. */
   cost: SetCost;
   /** All parts together, or null when one of them has not been weighed. */
   massG: number | null;
@@ -27,19 +29,25 @@ export interface SetsOptions {
   limit?: number;
 }
 
+/** A place no choice of parts can fill without emptying another. */
+export interface PlaceToBuy {
+  slot: string;
+  /** What of it is not at hand; everything, when what is at hand does not suit. */
+  kinds: readonly PartKind[];
+  /** What it would have to suit. */
+  wanted: readonly WantedFace[];
+}
+
 export interface CompleteSets {
   /** Best first; all leave as few places empty as this shelf allows. */
   sets: readonly CompleteSet[];
-  /** What no choice of parts can fill without emptying another place, and what it would have to suit. */
-  toBuy: readonly { slot: string; wanted: readonly WantedFace[] }[];
+  toBuy: readonly PlaceToBuy[];
 }
-
-/** More than this many choices in a row that only the whole pile refuses, and the search stops. */
-const REFUSED_MOST = 500;
 
 /**
  * The sets of parts that make a whole bike of one frame with the least between them: no empty place if there is
  * a way, then fewest one-way changes, fewest bridges, fewest open questions, and then by the tie wanted.
+ * The answer is exact: it is the one that trying every choice of parts would give.
  * @param shelf parts at hand, adapters among them; other frames are ignored
  * @param frame the frame every part has to suit
  * @returns best first, and what has to be bought
@@ -49,88 +57,81 @@ const REFUSED_MOST = 500;
 export function completeSets(
   shelf: readonly PilePart[],
   frame: PilePart,
-  { slots = rollingSlots, tie = 'mass', limit = 5 }: SetsOptions = {},
+  { slots = bikeSlots, tie = 'mass', limit = 5 }: SetsOptions = {},
 ): CompleteSets {
-  const adapters = linksOf(shelfOf(shelf));
+  refuseTwins([frame, ...shelf]);
   const adapterParts = shelf.filter(({ kind }) => bridgingKinds.includes(kind));
-  // The last option of every slot is to leave it empty.
-  const options = slots.map((slot) => candidatesFor(slot, shelf));
-  const singles = options.map((candidates) => [
-    ...candidates.map(
-      (parts) => weighAlone(parts) + weighTogether([frame], parts, adapters) + tieOf(parts, tie),
-    ),
-    weigh({ missingCount: 1, oneWayCount: 0, bridgeCount: 0, openCount: 0, tie: 0 }),
-  ]);
-  const pairs: PairCost[] = [];
-  for (const [one, ours] of options.entries())
-    for (const [other, theirs] of options.entries()) {
-      if (other <= one) continue;
-      const cost = [
-        ...ours.map((a) => [...theirs.map((b) => weighTogether(a, b, adapters)), 0]),
-        [...theirs.map(() => 0), 0],
-      ];
-      if (cost.some((row) => row.some((value) => value > 0))) pairs.push({ one, other, cost });
-    }
+  const { options, singles, joint, notMissing } = setTables(frame, shelf, {
+    slots,
+    tie,
+    links: linksOf(shelfOf(shelf)),
+  });
 
-  const isEmpty = ({ options: taken }: Choice, slot: number): boolean =>
-    taken[slot] === options[slot]?.length;
   const sets: CompleteSet[] = [];
-  for (const set of soundSets(singles)) {
-    const [best] = sets;
-    if (sets.length >= limit || (best && set.missing.length > best.missing.length)) break;
-    sets.push(set);
+  for (const choice of cheapestChoices(singles, joint)) {
+    const missing = missingOf(choice);
+    if (sets.length >= limit || (sets[0] && missing.length > sets[0].missing.length)) break;
+    sets.push(asSet(choice, missing));
   }
   return { sets, toBuy: sets[0] ? neverFilled(sets[0]) : [] };
 
-  /** Sets in order of cost that also pass what takes more than two parts to judge, such as the steerer's length. */
-  function* soundSets(costs: readonly (readonly number[])[]): Generator<CompleteSet> {
-    let refused = 0;
-    for (const choice of cheapestChoices(costs, pairs)) {
-      const set = asSet(choice);
-      if (set.check.findings.every(({ outcome }) => outcome !== 'does-not-fit')) yield set;
-      else if (++refused > REFUSED_MOST) return;
-    }
+  function partsOf(choice: Choice): PilePart[] {
+    return choice.options.flatMap((option, place) => options[place]?.[option] ?? []);
   }
 
-  function asSet(choice: Choice): CompleteSet {
-    const filled = slots.flatMap(({ slot }, index) => {
-      const parts = options[index]?.[choice.options[index] ?? -1];
-      return parts ? [{ slot, parts }] : [];
-    });
+  function missingOf(choice: Choice): string[] {
+    const chosen = [frame, ...partsOf(choice)];
+    return slots
+      .filter(
+        (slot, place) =>
+          options[place]?.[choice.options[place] ?? 0]?.length === 0 && isAskedFor(slot, chosen),
+      )
+      .map(({ slot }) => slot);
+  }
+
+  function asSet(choice: Choice, missing: readonly string[]): CompleteSet {
+    const parts = partsOf(choice);
+    const check = checkPile([frame, ...parts, ...adapterParts]);
     return {
-      filled,
-      missing: slots.filter((_, index) => isEmpty(choice, index)).map(({ slot }) => slot),
-      cost: unweigh(choice.cost),
-      massG: massOf(filled.flatMap(({ parts }) => parts)),
-      check: checkPile([frame, ...filled.flatMap(({ parts }) => parts), ...adapterParts]),
+      filled: slots.flatMap(({ slot }, place) => {
+        const own = options[place]?.[choice.options[place] ?? 0] ?? [];
+        return own.length > 0 ? [{ slot, parts: own }] : [];
+      }),
+      missing,
+      cost: {
+        ...(costOf([...check.findings, ...check.toMeasure]) ?? noCost),
+        missingCount: missing.length,
+        tie: tieOf(parts, tie),
+      },
+      massG: massOf(parts),
+      check,
     };
   }
 
-  /** A slot is to be bought when filling it by force leaves more places empty than the best set does. */
-  function neverFilled(best: CompleteSet): CompleteSets['toBuy'] {
+  function carrierIsMissing(slot: SetSlot, { missing }: CompleteSet): boolean {
+    const carrier = carrierOf(slot);
+    return slots.some((other) => carrier && other.kinds.includes(carrier) && missing.includes(other.slot));
+  }
+
+  /** A slot is to be bought when every set that has it, or does not ask for it, leaves more places empty. */
+  function neverFilled(best: CompleteSet): PlaceToBuy[] {
     const chosen = [frame, ...best.filled.flatMap(({ parts }) => parts)];
     return slots
-      .filter(({ slot }, index) => {
-        if (!best.missing.includes(slot)) return false;
-        const forced = singles.map((costs, place) =>
-          place === index ? [...costs.slice(0, -1), Number.POSITIVE_INFINITY] : costs,
-        );
-        const { value } = soundSets(forced).next();
-        return !value || value.missing.length > best.missing.length;
+      .filter((slot, index) => {
+        // Whether a fork that is still to be bought will ask for a brake, nobody knows.
+        if (!best.missing.includes(slot.slot) || carrierIsMissing(slot, best)) return false;
+        const { value } = cheapestChoices(singles, [...joint, notMissing(index)]).next();
+        return !value || missingOf(value).length > best.missing.length;
       })
-      .map((slot) => ({ slot: slot.slot, wanted: wantedFaces(slot, chosen) }));
+      .map((slot) => {
+        const lacking = slot.kinds.filter((kind) => !shelf.some((part) => part.kind === kind));
+        const kinds = lacking.length > 0 ? lacking : slot.kinds;
+        return { slot: slot.slot, kinds, wanted: wantedFaces({ ...slot, kinds }, chosen) };
+      });
   }
 }
-
-/** Counted for a part nobody has weighed, so that it does not win by that. */
-const UNWEIGHED_G = 5000;
 
 const massOf = (parts: readonly PilePart[]): number | null =>
   parts.every(({ massG }) => massG !== undefined)
     ? parts.reduce((sum, { massG }) => sum + (massG ?? 0), 0)
     : null;
-
-function tieOf(parts: readonly PilePart[], tie: 'mass' | 'adjusted'): number {
-  if (tie === 'adjusted') return parts.filter(({ adjusted }) => !adjusted).length;
-  return parts.reduce((sum, { massG }) => sum + (massG ?? UNWEIGHED_G), 0);
-}

@@ -3,10 +3,11 @@ import type { FaceKind } from '../standards/faceKinds.ts';
 import type { Face, Measured } from './face.ts';
 import { type Finding, finding } from './finding.ts';
 import type { PilePart } from './pile.ts';
+import { askAt } from './placed.ts';
 import { dimensionOf, isPlausible } from './plausible.ts';
 import { readDimension } from './readDimension.ts';
 import { measuredBand } from './reading.ts';
-import { askFor, mm } from './rule.ts';
+import { mm } from './rule.ts';
 import { spanOf, standardOf, standardsFor } from './standardOf.ts';
 
 export type Contradiction =
@@ -155,7 +156,7 @@ export const contradictionFindings = (parts: readonly PilePart[]): Finding[] =>
         finding(`contradiction-${found.key}`, [{ partId, faceId: face.faceId }], {
           outcome: 'not-known',
           because: sentence(face, found),
-          asks: [askFor(face, found.key)],
+          asks: [askAt(partId, face, found.key)],
           source: 'the face itself',
           known: 'computed',
         }),

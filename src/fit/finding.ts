@@ -3,6 +3,11 @@ import type { Bridge } from './bridge.ts';
 import type { FaceRef } from './pile.ts';
 import type { Ask, Outcome } from './verdict.ts';
 
+/** What would settle a finding, and on which part it is measured: ids of faces are only a part's own. */
+export interface PlacedAsk extends Ask {
+  partId: string;
+}
+
 /** One answer of the fit check. Its id is the same as long as the same faces are asked the same question. */
 export interface Finding {
   findingId: string;
@@ -13,7 +18,7 @@ export interface Finding {
   /** What was found, as a sentence. */
   because: string;
   bridges: readonly Bridge[];
-  asks: readonly Ask[];
+  asks: readonly PlacedAsk[];
   notes: readonly string[];
   risk: string;
   source: string;

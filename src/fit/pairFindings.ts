@@ -1,24 +1,12 @@
-import type { Face } from './face.ts';
+import { faceInPile } from './faceInPile.ts';
 import { type Finding, findingIdOf } from './finding.ts';
 import { type Links, linksOf } from './links.ts';
 import { mates } from './mates.ts';
 import { ruleFor } from './meet.ts';
 import { bridgingKinds } from './partKinds.ts';
-import { faceInPlace, mayTouch, type PilePart, shelfOf } from './pile.ts';
-import { readingOf } from './reading.ts';
-
-/** The rotor a caliper has to stand over comes from another part of the same wheel. */
-function withRotor(face: Face, part: PilePart, parts: readonly PilePart[]): Face {
-  if (face.kind !== 'caliper-mount' || face.nominal['rotorMm'] !== undefined) return face;
-  const sizes = parts
-    .filter((rotor) => rotor.kind === 'rotor' && mayTouch(rotor, part))
-    .flatMap((rotor) => rotor.faces.filter(({ kind }) => kind === 'rotor-size'))
-    .map((size) => readingOf(size, 'diameterMm')?.mid);
-  const [only, ...more] = new Set(sizes.filter((size) => size !== undefined));
-  return only === undefined || more.length > 0
-    ? face
-    : { ...face, nominal: { ...face.nominal, rotorMm: only } };
-}
+import { mayTouch, type PilePart, shelfOf } from './pile.ts';
+import { asksOfPair } from './placed.ts';
+import { withWidthBetween } from './wholes/widthBetween.ts';
 
 /** Every joint two parts can make, judged. Faces that mate with nothing of the other part leave no trace. */
 export function findingsBetween(
@@ -28,25 +16,30 @@ export function findingsBetween(
   links: Links,
 ): Finding[] {
   if (!mayTouch(one, other)) return [];
-  return one.faces.flatMap((oneFace) =>
+  const found = one.faces.flatMap((oneFace) =>
     other.faces.flatMap((otherFace) => {
-      const found = ruleFor(oneFace.kind, otherFace.kind);
-      if (!found) return [];
-      const verdict = mates(
-        faceInPlace(one, withRotor(oneFace, one, parts)),
-        faceInPlace(other, withRotor(otherFace, other, parts)),
-        links,
-      );
+      const rule = ruleFor(oneFace.kind, otherFace.kind)?.rule;
+      const verdict =
+        rule && mates(faceInPile(one, oneFace, parts), faceInPile(other, otherFace, parts), links);
       if (!verdict) return [];
-      const { gapMm: _gap, ...answer } = verdict;
+      const { gapMm: _gap, asks, ...answer } = verdict;
       const faces = [
         { partId: one.partId, faceId: oneFace.faceId },
         { partId: other.partId, faceId: otherFace.faceId },
       ];
-      const { topic } = found.rule;
-      return [{ ...answer, topic, findingId: findingIdOf(topic, faces), faces }];
+      const { topic } = rule;
+      return [
+        {
+          ...answer,
+          asks: asksOfPair(asks, { partId: one.partId, kind: oneFace.kind }, other),
+          topic,
+          findingId: findingIdOf(topic, faces),
+          faces,
+        },
+      ];
     }),
   );
+  return found.map((finding) => withWidthBetween(finding, found, [one, other]));
 }
 
 /** The joints of a whole pile, part against part. Adapters and shims stand aside as the shelf. */

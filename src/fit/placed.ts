@@ -1,5 +1,6 @@
 import type { FaceKind } from '../standards/faceKinds.ts';
 import type { Face } from './face.ts';
+import type { PlacedAsk } from './finding.ts';
 import type { PartKind } from './partKinds.ts';
 import type { FaceRef, PilePart } from './pile.ts';
 import { type Reading, readingOf } from './reading.ts';
@@ -29,17 +30,33 @@ export function onlyFace(parts: readonly PilePart[], kind: FaceKind, on?: PartKi
   return more.length === 0 ? first : undefined;
 }
 
+/** What to measure on a part. @example askAt('fork', steerer, 'lengthMm').partId //=> 'fork' */
+export const askAt = (partId: string, face: Face, key: string, finer = false): PlacedAsk => ({
+  ...askFor(face, key, finer),
+  partId,
+});
+
+/**
+ * What a rule asks about two faces, each with its part. The faces of a rule are never of one kind, which is more
+ * than can be said of their ids.
+ */
+export const asksOfPair = (
+  asks: readonly Ask[],
+  one: { partId: string; kind: FaceKind },
+  other: { partId: string },
+): PlacedAsk[] => asks.map((ask) => ({ ...ask, partId: (ask.kind === one.kind ? one : other).partId }));
+
 /** Readings of several faces, or what to measure to have them all. */
 export function readAll<K extends string>(
   wanted: Record<K, readonly [Placed, string]>,
-): { readings: Record<K, Reading> } | { asks: Ask[] } {
-  const asks: Ask[] = [];
+): { readings: Record<K, Reading> } | { asks: PlacedAsk[] } {
+  const asks: PlacedAsk[] = [];
   const readings: Partial<Record<K, Reading>> = {};
   for (const name of Object.keys(wanted) as K[]) {
-    const [{ face }, key] = wanted[name];
-    const reading = readingOf(face, key);
+    const [placed, key] = wanted[name];
+    const reading = readingOf(placed.face, key);
     if (reading) readings[name] = reading;
-    else asks.push(askFor(face, key));
+    else asks.push(askAt(placed.part.partId, placed.face, key));
   }
   return asks.length > 0 ? { asks } : { readings: readings as Record<K, Reading> };
 }

@@ -1,10 +1,4 @@
-import { contradictionFindings } from './contradictions.ts';
 import type { Finding } from './finding.ts';
-import type { Links } from './links.ts';
-import { findingsBetween } from './pairFindings.ts';
-import type { PilePart } from './pile.ts';
-import { chainlineFindings } from './wholes/chainlineFinding.ts';
-import { teethFindings } from './wholes/leastTeeth.ts';
 
 /** What speaks against a choice, weightiest first. */
 export interface SetCost {
@@ -24,44 +18,41 @@ const BRIDGE = OPEN * COUNT_MOST;
 const ONE_WAY = BRIDGE * COUNT_MOST;
 const MISSING = ONE_WAY * COUNT_MOST;
 
+export const noCost: SetCost = { missingCount: 0, oneWayCount: 0, bridgeCount: 0, openCount: 0, tie: 0 };
+
 /** One number in which a missing part outweighs any change, a change any bridge, a bridge any question. */
 export const weigh = ({ missingCount, oneWayCount, bridgeCount, openCount, tie }: SetCost): number =>
   missingCount * MISSING + oneWayCount * ONE_WAY + bridgeCount * BRIDGE + openCount * OPEN + Math.round(tie);
 
-/** The counts inside a weight. */
-export function unweigh(weight: number): SetCost {
-  const part = (unit: number, most: number): number => Math.floor(weight / unit) % most;
-  return {
-    missingCount: Math.floor(weight / MISSING),
-    oneWayCount: part(ONE_WAY, COUNT_MOST),
-    bridgeCount: part(BRIDGE, COUNT_MOST),
-    openCount: part(OPEN, COUNT_MOST),
-    tie: weight % TIE_MOST,
-  };
-}
-
-function weighFindings(findings: readonly Finding[]): number {
-  const cost = { missingCount: 0, oneWayCount: 0, bridgeCount: 0, openCount: 0, tie: 0 };
+/**
+ * What the findings about some parts speak against having them together; null when they cannot be together.
+ * A bridge counts with its pieces, spacers and a half-link as one.
+ */
+export function costOf(findings: readonly Finding[]): SetCost | null {
+  const cost = { ...noCost };
   for (const { outcome, bridges } of findings) {
-    if (outcome === 'does-not-fit') return Number.POSITIVE_INFINITY;
+    if (outcome === 'does-not-fit') return null;
     if (outcome === 'one-way-only') cost.oneWayCount += 1;
     if (outcome === 'not-known') cost.openCount += 1;
     if (outcome === 'fits-with') cost.bridgeCount += bridges[0]?.links.length || 1;
   }
-  return weigh(cost);
+  return cost;
 }
 
-/** What a choice costs by itself. */
-export const weighAlone = (parts: readonly PilePart[]): number =>
-  weighFindings([...teethFindings(parts), ...contradictionFindings(parts)]);
+/** The weight of what some findings tell; infinite when one of them says no. */
+export function weighFindings(findings: readonly Finding[]): number {
+  const cost = costOf(findings);
+  return cost ? weigh(cost) : Number.POSITIVE_INFINITY;
+}
 
-/** What two choices cost together; a part cannot be in two places. */
-export function weighTogether(one: readonly PilePart[], other: readonly PilePart[], links: Links): number {
-  if (one.some(({ partId }) => other.some((part) => part.partId === partId))) return Number.POSITIVE_INFINITY;
-  const all = [...one, ...other];
-  return weighFindings([
-    ...one.flatMap((a) => other.flatMap((b) => findingsBetween(a, b, all, links))),
-    // Left unmeasured, a chainline is an open question of every set alike and tells none apart.
-    ...chainlineFindings(all).filter(({ outcome }) => outcome !== 'not-known'),
-  ]);
+/** Counted for a part nobody has weighed, so that it does not win by that. */
+const UNWEIGHED_G = 5000;
+
+/** What tells equals apart: the grams of some parts, or how many of them are not adjusted yet. */
+export function tieOf(
+  parts: readonly { massG?: number; adjusted?: boolean }[],
+  tie: 'mass' | 'adjusted',
+): number {
+  if (tie === 'adjusted') return parts.filter(({ adjusted }) => !adjusted).length;
+  return parts.reduce((sum, { massG }) => sum + Math.round(massG ?? UNWEIGHED_G), 0);
 }

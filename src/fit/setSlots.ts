@@ -1,3 +1,4 @@
+import type { FaceKind } from '../standards/faceKinds.ts';
 import { type PartKind, partKinds } from './partKinds.ts';
 import type { PilePart } from './pile.ts';
 
@@ -6,6 +7,11 @@ export interface SetSlot {
   slot: string;
   kinds: readonly PartKind[];
   position?: 'front' | 'rear';
+  /**
+   * Faces it needs to sit on, and whose they are. Where the first of them is not on its carrier the place is not
+   * asked for.
+   */
+  restsOn?: readonly { on: PartKind; face: FaceKind }[];
 }
 
 const one = (kind: PartKind): SetSlot => ({ slot: kind, kinds: [kind] });
@@ -15,7 +21,7 @@ const at = (position: 'front' | 'rear', ...kinds: PartKind[]): SetSlot => ({
   position,
 });
 
-/** What a bike cannot roll without. Brakes come on top: see `brakeSlots`. */
+/** What a bike cannot roll without. */
 export const rollingSlots: readonly SetSlot[] = [
   one('fork'),
   one('headset'),
@@ -38,11 +44,46 @@ export const rollingSlots: readonly SetSlot[] = [
   one('saddle'),
 ];
 
-/** Disc brakes: a caliper stands over a rotor, so the two are chosen together. */
+/** A caliper stands over a rotor, so the two are chosen together, wherever there is a mount to screw them to. */
+const disc = (position: 'front' | 'rear', carrier: PartKind, hub: PartKind): SetSlot => ({
+  ...at(position, 'rotor', 'caliper'),
+  restsOn: [
+    { on: carrier, face: 'disc-mount' },
+    { on: hub, face: 'rotor-seat' },
+  ],
+});
+
+/** Disc brakes. Brakes of other kinds have no faces here: an end without a disc mount is nobody's to judge. */
 export const brakeSlots: readonly SetSlot[] = [
-  at('front', 'rotor', 'caliper'),
-  at('rear', 'rotor', 'caliper'),
+  disc('front', 'fork', 'front-hub'),
+  disc('rear', 'frame', 'rear-hub'),
 ];
+
+/** Everything a set is asked for. */
+export const bikeSlots: readonly SetSlot[] = [...rollingSlots, ...brakeSlots];
+
+const carries = (part: PilePart, face: FaceKind): boolean => part.faces.some(({ kind }) => kind === face);
+
+/** The part whose faces decide whether a place is asked for. */
+export const carrierOf = ({ restsOn }: SetSlot): PartKind | undefined => restsOn?.[0]?.on;
+
+/**
+ * Whether a bike of these parts has to have this place filled. While its carrier is not chosen it has: leaving
+ * the fork out is no way round the brake.
+ */
+export function isAskedFor({ restsOn }: SetSlot, parts: readonly PilePart[]): boolean {
+  const [first] = restsOn ?? [];
+  const carriers = parts.filter(({ kind }) => kind === first?.on);
+  return !first || carriers.length === 0 || carriers.some((part) => carries(part, first.face));
+}
+
+/** Whether what fills this place finds a face to sit on; parts that are not chosen yet do not speak against it. */
+export function canSit({ restsOn = [] }: SetSlot, parts: readonly PilePart[]): boolean {
+  return restsOn.every(({ on, face }) => {
+    const carriers = parts.filter(({ kind }) => kind === on);
+    return carriers.length === 0 || carriers.some((part) => carries(part, face));
+  });
+}
 
 /**
  * What could fill a slot: lists of parts, one of each kind, put where the slot is.

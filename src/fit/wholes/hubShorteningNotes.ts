@@ -2,9 +2,9 @@ import { rearChainlineMm } from '../../mechanics/chainline.ts';
 import { type HubCut, type HubSeat, shortenHub, splitCut } from '../../mechanics/hubShortening.ts';
 import type { Finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
-import { onlyFace } from '../placed.ts';
+import { askAt, onlyFace } from '../placed.ts';
 import { readingOf } from '../reading.ts';
-import { askFor, mm } from '../rule.ts';
+import { mm } from '../rule.ts';
 
 /** Air a rotor keeps beside the frame end: our own choice. */
 const ROTOR_AIR_MM = 2;
@@ -109,7 +109,7 @@ export function withShorteningNotes(finding: Finding, parts: readonly PilePart[]
   const spider = hub.kind === 'rear-hub' ? onlyFace(parts, 'spider') : undefined;
   const rotorSeat = hub.faces.find(({ kind }) => kind === 'rotor-seat');
   const seat = seatOf(hub, cut.before);
-  const asks = rotorSeat && seat.rotorGapMm === null ? [askFor(rotorSeat, 'rotorGapMm')] : [];
+  const asks = rotorSeat && seat.rotorGapMm === null ? [askAt(hub.partId, rotorSeat, 'rotorGapMm')] : [];
   return {
     ...finding,
     ...(asks.length > 0

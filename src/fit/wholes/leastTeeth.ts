@@ -4,8 +4,9 @@ import { driveThreads } from '../../standards/driveThreads.ts';
 import { ringMounts } from '../../standards/ringMounts.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
+import { askAt } from '../placed.ts';
 import { readingOf } from '../reading.ts';
-import { askFor, mm } from '../rule.ts';
+import { mm } from '../rule.ts';
 
 /** Seat radius under a tooth: half a roller and its play below the pitch circle. */
 const ROLLER_SEAT_MM = 3.88;
@@ -66,7 +67,7 @@ function ring(part: PilePart): Finding[] {
       finding('ring-teeth', refs, {
         outcome: 'not-known',
         because: `${words}, give or take one.`,
-        asks: [askFor(mount, 'boltCircleMm', true)],
+        asks: [askAt(part.partId, mount, 'boltCircleMm', true)],
         ...rest,
       }),
     ];

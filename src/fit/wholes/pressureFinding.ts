@@ -1,9 +1,8 @@
 import { type CeilingGround, type CeilingRefusal, pressureCeiling } from '../../mechanics/pressureCeiling.ts';
 import { type Finding, finding } from '../finding.ts';
 import { mayTouch, type PilePart } from '../pile.ts';
-import { facesOf } from '../placed.ts';
+import { askAt, facesOf } from '../placed.ts';
 import { readingOf, traitOf } from '../reading.ts';
-import { askFor } from '../rule.ts';
 
 const limitedBy: Record<CeilingGround, string> = {
   tyre: 'printed on the tyre',
@@ -28,9 +27,9 @@ export function pressureFindings(parts: readonly PilePart[]): Finding[] {
         const tyreMax = readingOf(tyre.face, 'maxPressureBar');
         const width = readingOf(tyre.face, 'widthMm');
         const asks = [
-          ...(tyreMax ? [] : [askFor(tyre.face, 'maxPressureBar')]),
-          ...(rimMax ? [] : [askFor(rim.face, 'maxPressureBar')]),
-          ...(width ? [] : [askFor(tyre.face, 'widthMm')]),
+          ...(tyreMax ? [] : [askAt(tyre.ref.partId, tyre.face, 'maxPressureBar')]),
+          ...(rimMax ? [] : [askAt(rim.ref.partId, rim.face, 'maxPressureBar')]),
+          ...(width ? [] : [askAt(tyre.ref.partId, tyre.face, 'widthMm')]),
         ];
         const rest = {
           asks,

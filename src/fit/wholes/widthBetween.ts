@@ -1,12 +1,12 @@
 import type { FaceKind } from '../../standards/faceKinds.ts';
 import type { Bridge } from '../bridge.ts';
 import type { Face } from '../face.ts';
-import type { Finding } from '../finding.ts';
+import type { Finding, PlacedAsk } from '../finding.ts';
 import { mates } from '../mates.ts';
 import { faceInPlace, type PilePart } from '../pile.ts';
+import { askAt, asksOfPair } from '../placed.ts';
 import { readingOf } from '../reading.ts';
-import { askFor, mm } from '../rule.ts';
-import type { Ask } from '../verdict.ts';
+import { mm } from '../rule.ts';
 
 /** A piece between two parts that also changes how wide one of the two is. */
 interface Widening {
@@ -81,8 +81,14 @@ function judgedAnew(
   const [one, other] = widened;
   const verdict = one && other && mates(one, other);
   if (!verdict) return finding;
-  const { gapMm: _gap, ...answer } = verdict;
-  return { ...finding, ...answer, because: `${widening.told(sizesMm)} ${answer.because}` };
+  const { gapMm: _gap, asks, ...answer } = verdict;
+  const [ours, theirs] = finding.faces;
+  return {
+    ...finding,
+    ...answer,
+    asks: ours && theirs ? asksOfPair(asks, { ...ours, kind: one.kind }, theirs) : [],
+    because: `${widening.told(sizesMm)} ${answer.because}`,
+  };
 }
 
 /**
@@ -113,8 +119,8 @@ export function withWidthBetween(
   );
   const faces = [...finding.faces, ...refs];
   if (sizesMm.length === measured.length) return { ...judgedAnew(finding, parts, widening, sizesMm), faces };
-  const asks: Ask[] = measured.flatMap(({ partId, face, sizeMm }) =>
-    partId === null || sizeMm !== undefined ? [] : [askFor(face, key)],
+  const asks: PlacedAsk[] = measured.flatMap(({ partId, face, sizeMm }) =>
+    partId === null || sizeMm !== undefined ? [] : [askAt(partId, face, key)],
   );
   return {
     ...finding,

@@ -14,15 +14,6 @@ function askLabel({ kind, key }: Ask): string {
   return (size ?? row.traits?.find((trait) => trait.key === key))?.label ?? key;
 }
 
-/** The part a question is about: its face ids are only its own. */
-function partOf({ faces }: Finding, parts: readonly PilePart[], { faceId, kind }: Ask): PilePart | undefined {
-  const here = faces.filter((face) => face.faceId === faceId).map(({ partId }) => partId);
-  return parts.find(
-    ({ partId, faces: own }) =>
-      here.includes(partId) && own.some((face) => face.faceId === faceId && face.kind === kind),
-  );
-}
-
 /** What to measure or look at, each line leading to the part it is measured on. */
 export function Asks({ finding, parts }: { finding: Finding; parts: readonly PilePart[] }) {
   if (finding.asks.length === 0) return null;
@@ -30,10 +21,10 @@ export function Asks({ finding, parts }: { finding: Finding; parts: readonly Pil
     <section aria-label="What to measure">
       <h3 class="caption">To settle it, measure or look</h3>
       {finding.asks.map((ask) => {
-        const part = partOf(finding, parts, ask);
+        const part = parts.find(({ partId }) => partId === ask.partId);
         return (
           <ListRow
-            key={`${ask.faceId} ${ask.key}`}
+            key={`${ask.partId} ${ask.faceId} ${ask.key}`}
             icon="caliper"
             title={sentenceCase(askLabel(ask))}
             detail={[`${part?.name ?? ''}, ${faceKinds[ask.kind].label}`, ask.how].join('. ')}

@@ -1,5 +1,6 @@
+import { faceInPile } from '../../fit/faceInPile.ts';
 import type { Finding } from '../../fit/finding.ts';
-import { faceInPlace, type PilePart, shelfOf } from '../../fit/pile.ts';
+import { type PilePart, shelfOf } from '../../fit/pile.ts';
 import { tableAdapters } from '../../fit/shelfAdapter.ts';
 import { type WhyNot, whyNot } from '../../fit/whyNot.ts';
 
@@ -23,7 +24,7 @@ export function nearMisses(finding: Finding, parts: readonly PilePart[]): NearMi
   const [one, other, ...more] = finding.faces.map(({ partId, faceId }) => {
     const part = parts.find((candidate) => candidate.partId === partId);
     const face = part?.faces.find((candidate) => candidate.faceId === faceId);
-    return part && face ? { part, face: faceInPlace(part, face) } : undefined;
+    return part && face ? { part, face: faceInPile(part, face, parts) } : undefined;
   });
   if (!one || !other || more.length > 0) return [];
   const offered = new Set(finding.bridges.flatMap(({ links }) => links.map(({ adapter }) => adapter.id)));

@@ -1,9 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Choice, cheapestChoices, type PairCost } from '../../../src/fit/cheapestChoices.ts';
+import { type Choice, cheapestChoices, type JointCost } from '../../../src/fit/cheapestChoices.ts';
 
 /** Every choice there is, by trying them all. */
-function everyChoice(singles: number[][], pairs: PairCost[]): Choice[] {
+function everyChoice(singles: number[][], joint: JointCost[]): Choice[] {
   const all = singles.reduce<number[][]>(
     (rows, costs) => rows.flatMap((row) => costs.map((_, option) => [...row, option])),
     [[]],
@@ -13,10 +13,14 @@ function everyChoice(singles: number[][], pairs: PairCost[]): Choice[] {
       options,
       cost:
         options.reduce((sum, option, place) => sum + (singles[place]?.[option] ?? 0), 0) +
-        pairs.reduce(
-          (sum, { one, other, cost }) => sum + (cost[options[one] ?? 0]?.[options[other] ?? 0] ?? 0),
-          0,
-        ),
+        joint.reduce((sum, { places, costs }) => {
+          // The last place runs fastest.
+          const index = places.reduce(
+            (at, place) => at * (singles[place]?.length ?? 0) + (options[place] ?? 0),
+            0,
+          );
+          return sum + (costs[index] ?? 0);
+        }, 0),
     }))
     .filter(({ cost }) => cost < Number.POSITIVE_INFINITY);
 }
@@ -30,18 +34,24 @@ const problem = fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLeng
   fc.tuple(
     fc.tuple(...sizes.map((size) => fc.array(cost, { minLength: size, maxLength: size }))),
     fc
-      .uniqueArray(fc.tuple(fc.nat(sizes.length - 1), fc.nat(sizes.length - 1)), { maxLength: 6 })
-      .map((edges) => edges.filter(([one, other]) => one < other))
-      .chain((edges) =>
+      .uniqueArray(
+        fc.subarray([...sizes.keys()], {
+          minLength: 1,
+          maxLength: Math.min(3, sizes.length),
+        }),
+        {
+          maxLength: 6,
+          selector: (places) => places.join(),
+        },
+      )
+      .chain((groups) =>
         fc.tuple(
-          ...edges.map(([one, other]) =>
-            fc
-              .array(fc.array(cost, { minLength: sizes[other] ?? 0, maxLength: sizes[other] ?? 0 }), {
-                minLength: sizes[one] ?? 0,
-                maxLength: sizes[one] ?? 0,
-              })
-              .map((table) => ({ one, other, cost: table })),
-          ),
+          ...groups.map((places) => {
+            const length = places.reduce((count, place) => count * (sizes[place] ?? 0), 1);
+            return fc
+              .array(cost, { minLength: length, maxLength: length })
+              .map((costs) => ({ places, costs }));
+          }),
         ),
       ),
   ),
@@ -66,9 +76,9 @@ describe('cheapestChoices', () => {
 
   test('lists every choice once, with its cost, cheapest first (oracle: trying them all)', () => {
     fc.assert(
-      fc.property(problem, ([singles, pairs]) => {
-        const ours = [...cheapestChoices(singles, pairs)];
-        expect(ours.map(words).sort()).toEqual(everyChoice(singles, pairs).map(words).sort());
+      fc.property(problem, ([singles, joint]) => {
+        const ours = [...cheapestChoices(singles, joint)];
+        expect(ours.map(words).sort()).toEqual(everyChoice(singles, joint).map(words).sort());
         for (const [index, { cost: of }] of ours.entries())
           expect(of).toBeGreaterThanOrEqual(ours[index - 1]?.cost ?? 0);
       }),
@@ -78,22 +88,21 @@ describe('cheapestChoices', () => {
 
   test('thirty places in a chain with forty options each: the best is found without trying 40³⁰', () => {
     const singles = Array.from({ length: 30 }, () => Array.from({ length: 40 }, (_, option) => option));
-    const pairs = Array.from({ length: 29 }, (_, one) => ({
-      one,
-      other: one + 1,
+    const joint = Array.from({ length: 29 }, (_, one) => ({
+      places: [one, one + 1],
       // Two equal options next to each other are dear, so the best alternates between the two cheapest.
-      cost: Array.from({ length: 40 }, (_, a) => Array.from({ length: 40 }, (__, b) => (a === b ? 7 : 0))),
+      costs: Array.from({ length: 1600 }, (__, index) => (index % 41 === 0 ? 7 : 0)),
     }));
-    const { value } = cheapestChoices(singles, pairs).next();
+    const { value } = cheapestChoices(singles, joint).next();
     expect(value?.cost).toBe(15);
   });
 
   test.each([
     ['a place without options', [[]], []],
     ['a cost that is no number', [[Number.NaN]], []],
-    ['a place beside itself', [[0]], [{ one: 0, other: 0, cost: [[0]] }]],
-    ['a table of another shape', [[0], [0, 1]], [{ one: 0, other: 1, cost: [[0]] }]],
-  ])('%s is refused', (_, singles, pairs) => {
-    expect(() => cheapestChoices(singles, pairs).next()).toThrow(RangeError);
+    ['a place beside itself', [[0]], [{ places: [0, 0], costs: [0] }]],
+    ['a table of another shape', [[0], [0, 1]], [{ places: [0, 1], costs: [0] }]],
+  ])('%s is refused', (_, singles, joint) => {
+    expect(() => cheapestChoices(singles, joint).next()).toThrow(RangeError);
   });
 });
