@@ -121,6 +121,32 @@ test('the contrast formula gives 21 for black on white and 4.54 for #767676 on w
   expect(contrast([118, 118, 118], [255, 255, 255])).toBeCloseTo(4.54, 2);
 });
 
+test.each(Object.entries(SCREENS))(
+  '%s on paper is dark on white, by night as by day (WCAG 2.2 SC 1.4.3: 4.5:1)',
+  async (_name, hash) => {
+    await page.setViewportSize({ width: 794, height: 1123 });
+    await goTo(hash);
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    const inks = await page.evaluate(() => {
+      const seen = new Map<string, string>();
+      const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      for (let node = words.nextNode(); node; node = words.nextNode()) {
+        const of = node.parentElement;
+        if (!of?.checkVisibility() || node.textContent?.trim() === '') continue;
+        seen.set(getComputedStyle(of).color, node.textContent ?? '');
+      }
+      return { inks: [...seen], paper: getComputedStyle(document.documentElement).backgroundColor };
+    });
+    await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
+    expect(inks.paper).toBe('rgb(255, 255, 255)');
+    expect(inks.inks.length).toBeGreaterThan(0);
+    for (const [ink, text] of inks.inks) {
+      const rgb = (ink.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
+      expect(contrast(rgb, [255, 255, 255]), `${text} in ${ink}`).toBeGreaterThanOrEqual(4.5);
+    }
+  },
+);
+
 describe('at the bench', () => {
   /** Step by step to the first one with bolts to count. */
   const torqueStep = async () => {
