@@ -7,10 +7,9 @@ import type { Id } from '../../journal/entries.ts';
 import type { JointRow, WaitRow } from '../../journal/rows.ts';
 import { useNow } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { waitWords } from '../waitWords.ts';
 import { StartWait } from './StartWait.tsx';
 import { WaitSheet } from './WaitSheet.tsx';
-
-const names = { cure: 'Threadlocker cures', seal: 'Seal', adhesive: 'Adhesive sets', other: 'Wait' } as const;
 
 /** What cures, seals or settles on this bike, with the time left. */
 export function WaitsSection({
@@ -35,7 +34,7 @@ export function WaitsSection({
         return (
           <ListRow
             key={wait.waitId}
-            title={`${names[wait.waitKind]}: ${wait.title}`}
+            title={waitWords(wait.waitKind, wait.title)}
             detail={jointOf(wait) === wait.title ? undefined : jointOf(wait)}
             state={leftMs > 0 ? 'waits' : 'due'}
             stateWord={leftMs > 0 ? `${span} left` : `Over since ${span}`}

@@ -8,6 +8,7 @@ import type { Id } from '../../journal/entries.ts';
 import type { DueLine } from '../../logbook.ts';
 import { useNow, useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { waitWords } from '../waitWords.ts';
 import { lateText } from './lateText.ts';
 
 const DAY_MS = 86_400_000;
@@ -16,13 +17,6 @@ const AHEAD_MS = 60 * DAY_MS;
 /** More than these at once stand in the way of the bikes below. */
 const SHOWN = 5;
 
-const waitNames: Record<string, string> = {
-  cure: 'Threadlocker cures',
-  seal: 'Seal to look at',
-  adhesive: 'Adhesive sets',
-  other: 'Wait',
-};
-
 function hrefOfDue({ is, kind, bikeId, jointId }: DueLine): string {
   if (is === 'wait' && kind === 'seal' && jointId) return hrefOf({ at: 'seal', jointId });
   if (is === 'recheck') return hrefOf({ at: 'rechecks', bikeId });
@@ -30,7 +24,7 @@ function hrefOfDue({ is, kind, bikeId, jointId }: DueLine): string {
 }
 
 function titleOf({ is, kind, title }: DueLine): string {
-  if (is === 'wait') return `${waitNames[kind] ?? waitNames['other']}: ${title}`;
+  if (is === 'wait') return waitWords(kind, title);
   return is === 'defect' ? `Defect: ${title}` : title;
 }
 

@@ -90,7 +90,7 @@ export function sealed(): void {
       }
       await goTo(page, '#/home');
       await page.getByRole('heading', { level: 2, name: 'Waits' }).waitFor();
-      await page.getByRole('link', { name: /Seal to look at.*Wagtail.*\d+ min left/ }).waitFor();
+      await page.getByRole('link', { name: /Seal: .*Wagtail.*\d+ min left/ }).waitFor();
     });
 
     test('[R1] its time over, it is due on the first screen and told once; [W3] a look ends the wait; the verdict holds', async () => {
@@ -100,7 +100,7 @@ export function sealed(): void {
       await page.getByRole('heading', { level: 2, name: 'Due', exact: true }).waitFor();
       await press(page, 'Seen');
       await page
-        .getByRole('link', { name: /Seal to look at.*Wagtail/ })
+        .getByRole('link', { name: /Seal: .*Wagtail/ })
         .first()
         .click();
       await page.getByText('Look now').waitFor();
