@@ -278,6 +278,6 @@ export interface Settings {
   theme: 'as-the-phone' | 'light' | 'dark';
   /** Who does the work; stands on the sheet. */
   doer: string;
-  /** Own figures in place of the default re-check spans, by joint kind and turn. */
-  schedule?: Record<string, { rides?: number; km?: number; days?: number }>;
+  /** Own figures in place of the default re-check spans, by joint kind and turn; null ends it before that turn. */
+  schedule?: Record<string, { rides?: number; km?: number; days?: number } | null>;
 }

@@ -36,12 +36,12 @@ interface Span {
   days?: number;
 }
 
-/** The owner's own span where one is set, else the table's. */
+/** The owner's own span where one is set, else the table's; null where nothing more is due. */
 function spanFor(rows: Rows, joint: JointRow, row: ScheduleRow, turn: number): Span | null {
   const own = rows.get('settings', 'app')?.settings.schedule?.[
     `${joint.kind}:${row.instruction}:${Math.min(turn, 2)}`
   ];
-  if (own) return own;
+  if (own !== undefined) return own;
   const span = spanOfTurn(row, turn);
   return span && { rides: span.afterRides, km: span.km, days: span.days };
 }

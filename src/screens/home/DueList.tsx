@@ -28,10 +28,11 @@ function titleOf({ is, kind, title }: DueLine): string {
   return is === 'defect' ? `Defect: ${title}` : title;
 }
 
-/** The joint a wait is about; the other duties carry it in their title. */
-function JointOfWait({ jointId }: { jointId: string }) {
+/** The joint a cure is about, where its title does not name it. */
+function JointOfWait({ jointId, title }: { jointId: string; title: string }) {
   const joint = useView('joint', { jointId });
-  return joint.is === 'there' && joint.value ? <>, {joint.value.joint.name}</> : null;
+  const name = joint.is === 'there' ? joint.value?.joint.name : undefined;
+  return name === undefined || name === title ? null : <>, {name}</>;
 }
 
 function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
@@ -45,7 +46,7 @@ function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
       detail={
         <>
           {line.bikeName}
-          {line.kind === 'cure' && line.jointId && <JointOfWait jointId={line.jointId} />}
+          {line.kind === 'cure' && line.jointId && <JointOfWait jointId={line.jointId} title={line.title} />}
         </>
       }
       state={late ? 'due' : running ? 'waits' : 'noted'}

@@ -4,6 +4,7 @@ import { Button } from '../../controls/Button.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
+import { Toggle } from '../../controls/Toggle.tsx';
 import type { RecheckRow } from '../../standards/recheckSchedule.ts';
 import {
   draftOfSpan,
@@ -39,11 +40,16 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
     2: draftOfSpan(ownSpan(schedule, row, 2)),
   });
   const [wrong, setWrong] = useState<{ turn: Turn; field: keyof Span }>();
+  const set = (turn: Turn, change: Partial<SpanDraft>) =>
+    setDrafts((old) => ({ ...old, [turn]: { ...old[turn], ...change } }));
+  // Behind the turn that ends it there is nothing left to ask.
+  const end = turns.find((turn) => drafts[turn].ended);
+  const shown = turns.filter((turn) => end === undefined || turn <= end);
   const keep = () => {
     let next = schedule ?? {};
-    for (const turn of turns) {
+    for (const turn of shown) {
       const read = readSpan(drafts[turn]);
-      if (read !== 'table' && 'wrong' in read) return setWrong({ turn, field: read.wrong });
+      if (read !== null && read !== 'table' && 'wrong' in read) return setWrong({ turn, field: read.wrong });
       next = withSpan(next, row, turn, read);
     }
     onSchedule(next);
@@ -61,18 +67,26 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
     >
       <div class="stack">
         <p class="small">{`The table: ${row.source}.`}</p>
-        {turns.map((turn) => (
+        {shown.map((turn) => (
           <Fragment key={turn}>
             <Ruler label={turnNames[turn]} />
-            <p class="small">{`Table: ${spanWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
-            {spanFields.map((field) => (
+            {turn > 0 && (
+              <Toggle
+                label="Nothing more from here on"
+                hint="A torque given anew begins with the first time again."
+                on={drafts[turn].ended}
+                onToggle={(ended) => set(turn, { ended })}
+              />
+            )}
+            {!drafts[turn].ended && (
+              <p class="small">{`Table: ${spanWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
+            )}
+            {(drafts[turn].ended ? [] : spanFields).map((field) => (
               <NumberField
                 key={field}
                 label={`${labels[field]}, ${turnNames[turn].toLowerCase()}`}
                 typed={drafts[turn][field]}
-                onTyped={(typed) =>
-                  setDrafts((old) => ({ ...old, [turn]: { ...old[turn], [field]: typed } }))
-                }
+                onTyped={(typed) => set(turn, { [field]: typed })}
                 error={
                   wrong?.turn === turn && wrong.field === field
                     ? field === 'rides'

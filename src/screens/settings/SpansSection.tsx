@@ -4,7 +4,7 @@ import { ListRow } from '../../controls/ListRow.tsx';
 import { jointKindRow } from '../../standards/jointKinds.ts';
 import { type RecheckRow, recheckInstructions, recheckSchedule } from '../../standards/recheckSchedule.ts';
 import { SpanSheet } from './SpanSheet.tsx';
-import { ownSpan, spanWords, tableSpan, turns } from './spans.ts';
+import { ownSpan, scheduleWords, turns } from './spans.ts';
 import type { ChangeProps } from './UnitsSection.tsx';
 
 const titleOf = ({ jointKind, instruction }: RecheckRow) =>
@@ -26,9 +26,7 @@ export function SpansSection({ settings, change }: ChangeProps) {
         <ListRow
           key={titleOf(row)}
           title={titleOf(row)}
-          detail={turns
-            .map((turn) => spanWords(ownSpan(schedule, row, turn) ?? tableSpan(row, turn)))
-            .join('; then ')}
+          detail={scheduleWords(schedule, row)}
           state={own(row) ? 'noted' : undefined}
           stateWord="Own figures"
           onPress={() => setShown(row)}

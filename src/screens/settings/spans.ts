@@ -4,7 +4,7 @@ import type { RecheckRow } from '../../standards/recheckSchedule.ts';
 import { spanOfTurn } from '../../standards/recheckSchedule.ts';
 
 export type Schedule = NonNullable<Settings['schedule']>;
-export type Span = Schedule[string];
+export type Span = NonNullable<Schedule[string]>;
 export const turns = [0, 1, 2] as const;
 export type Turn = (typeof turns)[number];
 
@@ -38,8 +38,12 @@ export function tableSpan(row: RecheckRow, turn: Turn): Span | undefined {
   };
 }
 
-/** Own figures of one turn, where there are any. */
-export function ownSpan(schedule: Schedule | undefined, row: RecheckRow, turn: Turn): Span | undefined {
+/** Own figures of one turn, where there are any; null where the owner wants nothing more from that turn on. */
+export function ownSpan(
+  schedule: Schedule | undefined,
+  row: RecheckRow,
+  turn: Turn,
+): Span | null | undefined {
   const key = scheduleKeys(row, turn)[0];
   return key === undefined ? undefined : schedule?.[key];
 }
@@ -48,7 +52,7 @@ export function ownSpan(schedule: Schedule | undefined, row: RecheckRow, turn: T
  * A span in words.
  * @example spanWords({ rides: 1, days: 30 }) //=> '1 ride or 30 days'
  */
-export function spanWords(span: Span | undefined): string {
+export function spanWords(span: Span | null | undefined): string {
   if (!span) return 'Nothing more';
   const { rides, km, days } = span;
   const told = [
@@ -60,11 +64,31 @@ export function spanWords(span: Span | undefined): string {
   return told.length === 0 ? 'Nothing set' : told.join(' or ');
 }
 
-export type SpanDraft = Record<keyof Span, string>;
+/**
+ * The schedule of one re-check in words, turn by turn, ending where nothing more is due.
+ * @example scheduleWords({ 'rack:retorque:1': null, 'rack:look-at-mark:1': null }, rackRow) //=> '1 ride or 10 km or 30 days; then nothing more'
+ */
+export function scheduleWords(schedule: Schedule | undefined, row: RecheckRow): string {
+  const told: string[] = [];
+  for (const turn of turns) {
+    const own = ownSpan(schedule, row, turn);
+    const span = own === undefined ? tableSpan(row, turn) : own;
+    const words = spanWords(span);
+    told.push(told.length === 0 ? words : words.charAt(0).toLowerCase() + words.slice(1));
+    if (!span) break;
+  }
+  return told.join('; then ');
+}
+
+export interface SpanDraft extends Record<keyof Span, string> {
+  /** Nothing more is wanted from this turn on. */
+  ended: boolean;
+}
 export const spanFields = ['rides', 'km', 'days'] as const satisfies readonly (keyof Span)[];
 
 /** A span laid out for typing. */
-export const draftOfSpan = (span: Span | undefined): SpanDraft => ({
+export const draftOfSpan = (span: Span | null | undefined): SpanDraft => ({
+  ended: span === null,
   rides: span?.rides?.toString() ?? '',
   km: span?.km?.toString() ?? '',
   days: span?.days?.toString() ?? '',
@@ -72,10 +96,11 @@ export const draftOfSpan = (span: Span | undefined): SpanDraft => ({
 
 /**
  * What was typed of a span; all fields empty means the table's figures again.
- * @returns the span, `table`, or the field that cannot be read
- * @example readSpan({ rides: '1', km: '', days: '14' }) //=> { rides: 1, days: 14 }
+ * @returns the span, null where nothing more is wanted, `table`, or the field that cannot be read
+ * @example readSpan({ rides: '1', km: '', days: '14', ended: false }) //=> { rides: 1, days: 14 }
  */
-export function readSpan(draft: SpanDraft): Span | 'table' | { wrong: keyof Span } {
+export function readSpan(draft: SpanDraft): Span | null | 'table' | { wrong: keyof Span } {
+  if (draft.ended) return null;
   const span: Span = {};
   for (const field of spanFields) {
     const text = draft[field].trim();
@@ -94,7 +119,7 @@ export function withSpan(
   schedule: Schedule | undefined,
   row: RecheckRow,
   turn: Turn,
-  span: Span | 'table',
+  span: Span | null | 'table',
 ): Schedule {
   const keys = scheduleKeys(row, turn);
   const others = Object.entries(schedule ?? {}).filter(([key]) => !keys.includes(key));

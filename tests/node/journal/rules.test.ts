@@ -474,6 +474,25 @@ describe('re-checks', () => {
     logbook.close();
   });
 
+  test('[R4] where the owner wants nothing more, an answered re-check sets no next one; a torque anew begins again', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { bikeId, jointId } = await aBike(logbook);
+    const schedule = { 'stem-steerer:retorque:1': null, 'stem-steerer:look-at-mark:1': null };
+    await done(logbook, { type: 'change-settings', change: { schedule } });
+    await torque(logbook, jointId);
+    clock.nowMs += MINUTE;
+    await done(logbook, { type: 'log-ride', bikeId, km: 4 });
+    const recheckId = (await bikeOf(logbook)).rechecks[0]?.recheckId ?? '';
+    await done(logbook, { type: 'find-torque', jointId, recheckId, outcome: 'held', way: 'tightening' });
+    expect((await bikeOf(logbook)).rechecks).toEqual([]);
+    clock.nowMs += MINUTE;
+    await torque(logbook, jointId);
+    clock.nowMs += MINUTE;
+    await done(logbook, { type: 'log-ride', bikeId, km: 4 });
+    expect((await bikeOf(logbook)).rechecks).toMatchObject([{ turn: 0 }]);
+    logbook.close();
+  });
+
   test('[R3] a joint with threadlocker is looked at, never turned', async () => {
     const { logbook } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook);

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { shippedOf } from '../../../src/screens/settings/shipped.ts';
 import {
+  draftOfSpan,
   ownSpan,
   readSpan,
   type Schedule,
   scheduleKeys,
+  scheduleWords,
   spanWords,
   tableSpan,
   withSpan,
@@ -43,7 +45,17 @@ describe('own spans', () => {
     [{ rides: '', km: '0', days: '' }, { wrong: 'km' }],
     [{ rides: '', km: '', days: 'soon' }, { wrong: 'days' }],
   ])('%j reads as %j', (draft, read) => {
-    expect(readSpan(draft)).toEqual(read);
+    expect(readSpan({ ...draft, ended: false })).toEqual(read);
+  });
+
+  test('nothing more is kept as such, comes back as such, and is told once', () => {
+    expect(readSpan({ rides: '3', km: '', days: '', ended: true })).toBeNull();
+    const ended = withSpan(undefined, rotorPull, 1, null);
+    expect(ended).toEqual({ 'rotor:retorque:1': null, 'rotor:look-at-mark:1': null });
+    expect(draftOfSpan(ownSpan(ended, rotorPull, 1))).toMatchObject({ ended: true });
+    expect(draftOfSpan(ownSpan(ended, rotorPull, 2))).toMatchObject({ ended: false });
+    expect(scheduleWords(ended, rotorPull)).toBe('1 ride or 10 km or 30 days; then nothing more');
+    expect(withSpan(ended, rotorPull, 1, 'table')).toEqual({});
   });
 
   test.each([
