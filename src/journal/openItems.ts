@@ -1,6 +1,7 @@
 import { jointKindRow } from '../standards/jointKinds.ts';
 import { rideCheck } from '../standards/rideCheck.ts';
 import type { Id, OpenItem } from './entries.ts';
+import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
 import type { JointRow } from './rows.ts';
 
@@ -65,8 +66,9 @@ function openChecks(rows: Rows, bikeId: Id): OpenItem[] {
 /**
  * Everything that is open on a bike, word for word, and what of it keeps the bike where it is.
  * @param nowMs the instant for which it is asked, ms UTC
+ * @param openInPile the fit check, from `fitAtHand`
  */
-export function openItems(rows: Rows, bikeId: Id, nowMs: number): OpenItem[] {
+export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: OpenInPile): OpenItem[] {
   const joints = rows.group('joint', `joint@${bikeId}`);
   const parts = new Set(rows.group('part', `part@${bikeId}`).map(({ partId }) => partId));
   const steps = rows.group('step', `step@${bikeId}`);
@@ -109,10 +111,11 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number): OpenItem[] {
         blocks: decision === 'do-not-ride',
       }),
     ),
-    ...rows
-      .group('finding', `finding@${bikeId}`)
-      .filter(({ outcome }) => outcome !== 'accepted')
-      .map(({ words }): OpenItem => ({ what: 'fit-finding', words: `Fit: ${words}`, blocks: false })),
+    ...openInPile({
+      parts: rows.group('part', `part@${bikeId}`),
+      joints,
+      findings: rows.group('finding', `finding@${bikeId}`),
+    }).map((words): OpenItem => ({ what: 'fit-finding', words: `Fit: ${words}`, blocks: false })),
     ...openChecks(rows, bikeId),
   ];
 }

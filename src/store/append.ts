@@ -3,6 +3,7 @@ import type { Command, Photo, Refused } from '../journal/commands.ts';
 import type { Circumstances } from '../journal/decide/ruling.ts';
 import { decide } from '../journal/decide.ts';
 import type { Entry, Id } from '../journal/entries.ts';
+import { fitAtHand } from '../journal/fitAtHand.ts';
 import { foldAll } from '../journal/fold.ts';
 import type { Database } from './database.ts';
 import type { RowCache } from './rowCache.ts';
@@ -193,8 +194,9 @@ export async function append(
   cache: RowCache,
   command: Command,
   photos: Photo[],
-  now: Circumstances,
+  given: Circumstances,
 ): Promise<Appended | Refused> {
+  const now = command.type === 'release-bike' ? { ...given, openInPile: await fitAtHand() } : given;
   const ids = new GivenIds(now.newId);
   const afterSeq = cache.seq;
   const ready = settleFromMemory(cache, command, now, ids);

@@ -1,4 +1,5 @@
 import type { Entry, EntryOf, Id, OpenItem } from '../journal/entries.ts';
+import { fitAtHand } from '../journal/fitAtHand.ts';
 import { effective, foldAll } from '../journal/fold.ts';
 import { MemoryRows } from '../journal/memoryRows.ts';
 import { openItems } from '../journal/openItems.ts';
@@ -60,6 +61,7 @@ async function linesAt(db: Database, place: string): Promise<JournalLine[]> {
  * time count, since the question is what was on the bike, not what was known.
  */
 export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<AsBuilt> {
+  const openInPile = await fitAtHand();
   const lines = new Map<number, JournalLine>();
   const add = (found: JournalLine[]) => {
     for (const line of found) lines.set(line.seq, line);
@@ -88,7 +90,7 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
     seals: rows.group('seal', `seal@${bikeId}`),
     defects: rows.group('defect', `defect@${bikeId}`),
     rechecks: rows.group('recheck', `recheck@${bikeId}`),
-    open: rows.get('bike', bikeId) ? openItems(rows, bikeId, atMs) : [],
+    open: rows.get('bike', bikeId) ? openItems(rows, bikeId, atMs, openInPile) : [],
     releases: releases.map((release) => ({ ...release, ridden: riddenUntil(counted, bikeId, release.atMs) })),
     inspections: counted.flatMap((entry) =>
       entry.type === 'ride-check-confirmed' && entry.bikeId === bikeId
@@ -102,6 +104,7 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
 export async function openNow(db: Database, bikeId: Id, nowMs: number): Promise<OpenItem[]> {
   const rows = new MemoryRows();
   const at = (kind: string) => `${kind}@${bikeId}`;
+  const openInPile = await fitAtHand();
   const groups = await Promise.all([
     read.group(db, 'joint', at('joint')),
     read.group(db, 'part', at('part')),
@@ -115,5 +118,5 @@ export async function openNow(db: Database, bikeId: Id, nowMs: number): Promise<
     read.group(db, 'ridecheck', at('ridecheck')),
   ]);
   for (const row of groups.flat()) rows.put(row);
-  return openItems(rows, bikeId, nowMs);
+  return openItems(rows, bikeId, nowMs, openInPile);
 }

@@ -43,7 +43,8 @@ export function releaseBike(rows: Rows, command: CommandOf<'release-bike'>, now:
   const { bikeId } = bikeOf(rows, command.bikeId);
   const covers = words(command.covers, 'covers-missing');
   const by = words(command.by, 'name-missing');
-  const open = openItems(rows, bikeId, now.nowMs);
+  if (!now.openInPile) throw new RangeError('a release wants the fit check at hand');
+  const open = openItems(rows, bikeId, now.nowMs, now.openInPile);
   const blocking = open.filter(({ blocks }) => blocks);
   const { statement, restrictions } = command;
   if (statement !== 'not-to-ride' && blocking.length > 0) {

@@ -1,5 +1,6 @@
 import type { Command, Refusal, Refused } from '../commands.ts';
 import type { Described, Entry, EntryBody, Id, Unknowable } from '../entries.ts';
+import type { OpenInPile } from '../fitAtHand.ts';
 import type { Rows } from '../fold.ts';
 import type { BikeRow, JointRow, PartRow, StepRow } from '../rows.ts';
 
@@ -8,6 +9,8 @@ export interface Circumstances {
   nowMs: number;
   zone: string;
   newId(): Id;
+  /** Wanted where a release says what is open. */
+  openInPile?: OpenInPile;
 }
 
 /** New entries without their heads, or a named refusal. */

@@ -5,7 +5,9 @@ import { ListRow } from '../../controls/ListRow.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import type { Finding } from '../../fit/finding.ts';
+import { isAccepted } from '../../fit/openFindings.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { alreadyBetween } from '../../fit/topicJoints.ts';
 import type { FindingRow } from '../../journal/rows.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { sentenceCase } from '../part/sentenceCase.ts';
@@ -14,10 +16,8 @@ import { Asks } from './Asks.tsx';
 import { acceptCommands, type Situation } from './acceptCommands.ts';
 import { Bridges } from './Bridges.tsx';
 import { FaceFacts } from './FaceFacts.tsx';
-import { isAccepted } from './findingGroups.ts';
 import { knownWords, topicWords } from './fitWords.ts';
 import { nearMisses } from './nearMisses.ts';
-import { alreadyBetween } from './topicJoints.ts';
 import { useRunAll } from './useRunAll.ts';
 
 export interface FindingSheetProps {

@@ -1,6 +1,7 @@
 import { acceptBridge, type PlannedPart } from '../../fit/acceptBridge.ts';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { pileOf } from '../../fit/pileOf.ts';
 import type { Command } from '../../journal/commands.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, PartRow, StepRow } from '../../journal/rows.ts';
@@ -8,7 +9,6 @@ import { nextLabel } from '../part/nextLabel.ts';
 import { bridgeJoints } from './bridgeJoints.ts';
 import { bridgeWords, changeWords, plannedName, topicWords } from './fitWords.ts';
 import { jointCommands } from './jointCommands.ts';
-import { pileOf } from './pileOf.ts';
 
 /** The bike as it is when a bridge is accepted. */
 export interface Situation {

@@ -1,5 +1,6 @@
 import type { PileCheck } from '../../fit/checkPile.ts';
 import type { Finding } from '../../fit/finding.ts';
+import { isAccepted } from '../../fit/openFindings.ts';
 import type { FindingRow } from '../../journal/rows.ts';
 
 export type GroupId = Finding['outcome'] | 'accepted';
@@ -19,16 +20,9 @@ const order: readonly GroupId[] = [
   'fits',
 ];
 
-/** Only a way that was offered can be accepted; parts measured anew may take that ground away again. */
-const acceptable = ({ outcome }: Finding): boolean => outcome === 'fits-with' || outcome === 'one-way-only';
-
 /** What became of a finding before: the way accepted, or a note that it stays open. */
 export const rowOf = (rows: readonly FindingRow[], { findingId }: Finding): FindingRow | undefined =>
   rows.find((row) => row.findingId === findingId);
-
-/** Whether a finding is settled by a way the mechanic accepted. */
-export const isAccepted = (rows: readonly FindingRow[], finding: Finding): boolean =>
-  acceptable(finding) && rowOf(rows, finding)?.outcome === 'accepted';
 
 /**
  * The findings of a pile by what has to happen, empty groups left out.

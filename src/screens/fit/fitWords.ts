@@ -38,8 +38,7 @@ export const changeWords: Record<OneWayKind, string> = {
   'saw-steerer': 'Saw the steerer',
 };
 
-/** A name for what a finding is about, from its rule. @example topicWords('bar-in-stem') //=> 'Bar in stem' */
-export const topicWords = (topic: string): string => sentenceCase(topic.replaceAll('-', ' '));
+export { topicName as topicWords } from '../../fit/openFindings.ts';
 
 /** The parts a finding is about, each once. */
 export function partNames({ faces }: Finding, parts: readonly PilePart[]): string[] {

@@ -1,4 +1,6 @@
 import type { Finding } from '../../fit/finding.ts';
+import { pileOf } from '../../fit/pileOf.ts';
+import { jointHolding, jointKindsOf, jointName } from '../../fit/topicJoints.ts';
 import type { Command } from '../../journal/commands.ts';
 import type { Between, Fastener, Id } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
@@ -8,9 +10,7 @@ import { firstFasteners } from '../joint/jointDraft.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
 import { topicWords } from './fitWords.ts';
-import { pileOf } from './pileOf.ts';
 import { beforeJoint, inBuildOrder } from './stepPlace.ts';
-import { jointHolding, jointKindsOf, jointName } from './topicJoints.ts';
 
 interface Named extends Situation {
   nameOf: (partId: Id) => string;

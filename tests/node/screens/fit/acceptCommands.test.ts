@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { checkPile } from '../../../../src/fit/checkPile.ts';
+import { isAccepted } from '../../../../src/fit/openFindings.ts';
+import { pileOf } from '../../../../src/fit/pileOf.ts';
 import type { Logbook } from '../../../../src/logbook.ts';
 import { acceptCommands } from '../../../../src/screens/fit/acceptCommands.ts';
-import { isAccepted } from '../../../../src/screens/fit/findingGroups.ts';
-import { pileOf } from '../../../../src/screens/fit/pileOf.ts';
 import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
 import { BIKE, pile, situationOf, writePile } from './pileInLogbook.ts';
 

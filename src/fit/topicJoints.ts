@@ -1,7 +1,14 @@
-import type { Finding } from '../../fit/finding.ts';
-import { endOf, type PilePart } from '../../fit/pile.ts';
-import type { JointRow } from '../../journal/rows.ts';
-import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
+import { type JointKind, jointKindRow } from '../standards/jointKinds.ts';
+import type { Finding } from './finding.ts';
+import { endOf, type PilePart } from './pile.ts';
+
+/** What a joint of the logbook has to say for the fit check. */
+export interface KeptJoint {
+  kind: JointKind;
+  state: string;
+  partIds: readonly string[];
+  between: readonly { kind: string; partId?: string | undefined }[];
+}
 
 /** Kinds of joint a finding may stand for; the first is the one to make. Common practice, no source. */
 const ofTopic: Readonly<Record<string, readonly JointKind[]>> = {
@@ -52,11 +59,11 @@ export function jointKindsOf(topic: string, parts: readonly PilePart[]): readonl
 }
 
 /** A joint of the bike, still together, of one of these kinds, that holds all these parts. */
-export function jointHolding(
-  joints: readonly JointRow[],
+export function jointHolding<J extends KeptJoint>(
+  joints: readonly J[],
   kinds: readonly JointKind[],
   partIds: readonly string[],
-): JointRow | undefined {
+): J | undefined {
   return joints.find(
     (joint) =>
       joint.state !== 'apart' &&
@@ -72,11 +79,11 @@ const bridges: readonly string[] = ['adapter', 'shim', 'spacer', 'washer'];
  * joint, or a third part that has a joint of the same kind with each of them.
  * @returns the joint that says so and the ids of what lies between, or undefined
  */
-export function alreadyBetween(
+export function alreadyBetween<J extends KeptJoint>(
   finding: Finding,
   parts: readonly PilePart[],
-  joints: readonly JointRow[],
-): { joint: JointRow; partIds: string[] } | undefined {
+  joints: readonly J[],
+): { joint: J; partIds: string[] } | undefined {
   const partIds = [...new Set(finding.faces.map(({ partId }) => partId))];
   const [one, other] = partIds;
   if (!one || !other || partIds.length > 2) return undefined;
