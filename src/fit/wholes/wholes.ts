@@ -7,13 +7,14 @@ import { chainLengthFindings } from './chainLengthFinding.ts';
 import { chainlineFindings } from './chainlineFinding.ts';
 import { teethFindings } from './leastTeeth.ts';
 import { pressureFindings } from './pressureFinding.ts';
+import { rotorWearFindings } from './rotorWearFinding.ts';
 import { slidingDiscFindings } from './slidingDisc.ts';
 import { steererFindings } from './steererFinding.ts';
 
 type Judge = (parts: readonly PilePart[]) => Finding[];
 
 /** What follows from a part alone, whatever lies beside it. */
-export const ofOnePart: readonly Judge[] = [contradictionFindings, teethFindings];
+export const ofOnePart: readonly Judge[] = [contradictionFindings, teethFindings, rotorWearFindings];
 
 /** What follows from two parts beyond the faces they meet with. */
 export const ofTwoParts: readonly Judge[] = [pressureFindings];

@@ -1,0 +1,48 @@
+import { rotorWear } from '../../mechanics/rotor.ts';
+import { type Finding, finding } from '../finding.ts';
+import type { PilePart } from '../pile.ts';
+import { askAt, facesOf } from '../placed.ts';
+import { readingOf } from '../reading.ts';
+import { mm } from '../rule.ts';
+
+/** What is left of each rotor that somebody measured; a rotor nobody measured is left alone. */
+export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
+  return facesOf(parts, 'rotor-size').flatMap(({ face, ref }) => {
+    const thickness = readingOf(face, 'thicknessMm');
+    if (!thickness) return [];
+    const least = readingOf(face, 'minimumMm');
+    const rest = {
+      risk: 'A rotor below its mark overheats, warps and can break under hard braking.',
+      source: 'the mark on the rotor; a workshop tool maker’s article on rotor wear',
+      known: 'seen',
+    } as const;
+    const measured = `The rotor is ${mm(thickness.mid)} thick at its thinnest`;
+    if (!least)
+      return [
+        finding('rotor-wear', [ref], {
+          outcome: 'not-known',
+          because: `${measured}; how thin it may get is marked on it and not written down yet.`,
+          asks: [askAt(ref.partId, face, 'minimumMm')],
+          ...rest,
+        }),
+      ];
+    const { wear, leftMm } = rotorWear({ thicknessMm: thickness.mid, printedMinimumMm: least.mid });
+    const mark = `it is marked ${mm(least.mid)}`;
+    if (wear === 'replace')
+      return [
+        finding('rotor-wear', [ref], {
+          outcome: 'does-not-fit',
+          because: `${measured}, ${mark}: it is worn out.`,
+          ...rest,
+        }),
+      ];
+    return [
+      finding('rotor-wear', [ref], {
+        outcome: 'fits',
+        because: `${measured}, ${mark}: ${mm(leftMm ?? 0)} left.`,
+        notes: wear === 'watch' ? ['So near its mark it wants a look at every service.'] : [],
+        ...rest,
+      }),
+    ];
+  });
+}
