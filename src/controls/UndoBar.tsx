@@ -1,63 +1,80 @@
 import './UndoBar.css';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Button } from './Button.tsx';
 
 export interface UndoBarProps {
   /** What was just written: "5 N·m applied". A new text starts the span anew. */
   text: string;
   onUndo: () => void;
-  /** The span is over. */
+  /** The bar has nothing to offer any more. */
   onGone: () => void;
-  /** How long it stays, ms. */
+  /** Where the entry can be corrected once it is too late to undo it. */
+  correctHref?: string | undefined;
+  /** How long undo is offered, ms. */
   spanMs?: number;
   /** How much of it is over when the bar appears: it goes along from screen to screen and keeps its time. */
   agoMs?: number;
 }
 
-/** Ten seconds to take the last entry back. The clock stops while the button has the focus, so no reader is hurried. */
-export function UndoBar({ text, onUndo, onGone, spanMs = 10_000, agoMs = 0 }: UndoBarProps) {
+/**
+ * Ten seconds to take the last entry back, by the clock, as the logbook counts them. Nothing vanishes under a
+ * finger: who is at the button when they are over is told so, and shown the way to the correction.
+ */
+export function UndoBar({ text, onUndo, onGone, correctHref, spanMs = 10_000, agoMs = 0 }: UndoBarProps) {
   const [leftMs, setLeftMs] = useState(spanMs - agoMs);
   // A live region is read out when its text changes, so it starts empty.
   const [told, setTold] = useState('');
-  const paused = useRef(false);
+  const [late, setLate] = useState(false);
+  const bar = useRef<HTMLDivElement>(null);
   const begun = useRef(spanMs - agoMs);
-  const gone = useRef(onGone);
-  gone.current = onGone;
+  const over = useRef(() => {});
+  const attended = () => bar.current?.contains(document.activeElement) ?? false;
+  over.current = () => {
+    if (correctHref === undefined || !attended()) return onGone();
+    setLate(true);
+    setTold(`Too late to undo: ${text}`);
+  };
 
   useEffect(() => {
-    let left = begun.current;
-    let seen = performance.now();
-    setLeftMs(left);
+    const endMs = performance.now() + begun.current;
     setTold(text);
     const beat = setInterval(() => {
-      const now = performance.now();
-      if (!paused.current) left -= now - seen;
-      seen = now;
-      setLeftMs(Math.max(0, left));
+      const left = Math.max(0, endMs - performance.now());
+      setLeftMs(left);
       if (left > 0) return;
       clearInterval(beat);
-      gone.current();
+      over.current();
     }, 100);
     return () => clearInterval(beat);
     // Another text is another entry and gets its own ten seconds.
   }, [text, spanMs]);
 
+  useLayoutEffect(() => {
+    // The link stands where the button stood, and takes over its focus.
+    if (late) bar.current?.querySelector('a')?.focus();
+  }, [late]);
+
   const seconds = Math.ceil(leftMs / 1000);
   return (
     <div
       class="undo"
+      ref={bar}
       style={{ '--left': String(leftMs / spanMs) }}
-      onFocusIn={() => {
-        paused.current = true;
-      }}
       onFocusOut={() => {
-        paused.current = false;
+        // Asked once the focus has arrived somewhere.
+        if (late) setTimeout(() => attended() || onGone());
       }}
     >
       <span role="status">{told}</span>
-      <Button size="greasy" icon="undo" onPress={onUndo}>
-        Undo <span aria-hidden="true">{seconds} s</span>
-      </Button>
+      {late && correctHref !== undefined ? (
+        <Button key="correct" size="greasy" icon="pencil" href={correctHref} onPress={onGone}>
+          Correct it
+        </Button>
+      ) : (
+        <Button key="undo" size="greasy" icon="undo" onPress={onUndo}>
+          Undo <span aria-hidden="true">{seconds} s</span>
+        </Button>
+      )}
       <span class="undo-run" aria-hidden="true" />
     </div>
   );

@@ -3,7 +3,9 @@ import { useCallback, useContext, useEffect, useLayoutEffect, useState } from 'p
 import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
+import { historyPlace } from './historyPlace.ts';
 import { sentenceOf } from './refusals.ts';
+import { hrefOf } from './route.ts';
 
 export const Door = createContext<Logbook | undefined>(undefined);
 
@@ -62,6 +64,8 @@ export interface Undoable {
   words: string;
   entryIds: string[];
   savedAtMs: number;
+  /** Where it can be corrected when it is too late for that. */
+  correctHref?: string | undefined;
 }
 
 export const UndoSlot = createContext<(undoable: Undoable | undefined) => void>(() => {});
@@ -91,7 +95,9 @@ export function useRun(): {
         setSave({ is: 'saved', entries: result.entries });
         if (options.undo !== undefined && result.entries.length > 0) {
           const entryIds = result.entries.map(({ id }) => id);
-          offerUndo({ words: options.undo, entryIds, savedAtMs: logbook.now() });
+          const place = historyPlace(result.entries);
+          const correctHref = place === undefined ? undefined : hrefOf({ at: 'history', place });
+          offerUndo({ words: options.undo, entryIds, savedAtMs: logbook.now(), correctHref });
         }
         return result.entries;
       } catch (thrown) {

@@ -237,6 +237,32 @@ describe.each([
   });
 });
 
+describe('[C1] the undo bar keeps the ten seconds of the journal', () => {
+  const addPart = async (name: string) => {
+    await goTo('#/home');
+    await goTo('#/new-part/shelf');
+    await page.getByLabel('Name', { exact: false }).first().fill(name);
+    await page.getByLabel('Kind').selectOption({ label: 'Fork' });
+    await page.getByRole('button', { name: 'Add it', exact: true }).click();
+    await page.getByRole('button', { name: /^Undo/ }).waitFor();
+  };
+
+  test('left alone it goes; who is at the button is told and sent to the correction', async () => {
+    await addPart('Left alone');
+    await page.getByRole('button', { name: /^Undo/ }).waitFor({ state: 'detached', timeout: 11_500 });
+    expect(await page.getByText(/Too late/).count()).toBe(0);
+    await addPart('Hesitated over');
+    await page.getByRole('button', { name: /^Undo/ }).focus();
+    const link = page.getByRole('link', { name: 'Correct it' });
+    await link.waitFor({ timeout: 11_500 });
+    await page.getByText('Too late to undo: Hesitated over added').waitFor();
+    expect(await link.evaluate((one) => one === document.activeElement)).toBe(true);
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: /Hesitated over/ }).waitFor();
+    expect(await link.count()).toBe(0);
+  });
+});
+
 test('every target on every screen is 24 by 24 px or more (WCAG 2.2 SC 2.5.8)', async () => {
   await page.setViewportSize({ width: 390, height: 844 });
   const small: string[] = [];
