@@ -1,5 +1,6 @@
 import type { Command } from '../journal/commands.ts';
 import { dry, joint, judged, printed, table } from './demoWords.ts';
+import { magpie } from './magpiePile.ts';
 
 type PartLine = [
   key: string,
@@ -8,6 +9,9 @@ type PartLine = [
   kind: string,
   more?: Partial<Extract<Command, { type: 'add-part' }>>,
 ];
+
+/** What was measured of the two parts that go to the other bike. */
+const facesOf = (pileId: string) => [...(magpie.find(({ partId }) => partId === pileId)?.faces ?? [])];
 
 export const ferryParts: PartLine[] = [
   [
@@ -29,8 +33,14 @@ export const ferryParts: PartLine[] = [
   ],
   ['f-bb', 'F-006', 'Bottom bracket, threaded cups', 'bottom-bracket', {}],
   ['f-cranks', 'F-007', 'Cranks, two-piece', 'cranks', {}],
-  ['f-pedals', 'F-008', 'Pedals, broad platform', 'pedals', { condition: 'good' }],
-  ['f-saddle', 'F-009', 'Saddle, sprung', 'saddle', { condition: 'worn in, rails straight' }],
+  ['f-pedals', 'F-008', 'Pedals, broad platform', 'pedals', { condition: 'good', faces: facesOf('pedals') }],
+  [
+    'f-saddle',
+    'F-009',
+    'Saddle, sprung',
+    'saddle',
+    { condition: 'worn in, rails straight', faces: facesOf('saddle') },
+  ],
   ['f-post', 'F-010', 'Seatpost, long', 'seatpost', {}],
   ['f-hub-front', 'F-011', 'Front hub, 6-bolt', 'front-hub', {}],
   ['f-hub-rear', 'F-012', 'Rear hub', 'rear-hub', {}],

@@ -1,7 +1,7 @@
 import type { PartAbout } from '../journal/entries.ts';
 import { magpie as pile } from './magpiePile.ts';
 
-type PartLine = PartAbout & { key: string; shelf?: string };
+export type PartLine = PartAbout & { key: string; shelf?: string };
 
 /** Label, name and history of each part of the pile; what it measures stands in the pile itself. */
 const about: [pileId: string, key: string, label: string, name: string, more?: Partial<PartLine>][] = [
@@ -54,43 +54,9 @@ const about: [pileId: string, key: string, label: string, name: string, more?: P
   ['grips', 'm-grips', 'P-023', 'Lock-on grips'],
 ];
 
-/** What bridges the pile: parts like any other. */
-const bridges: PartLine[] = [
-  {
-    key: 'm-shim-steerer',
-    label: 'P-024',
-    name: 'Steerer shim 28.6 to 25.4',
-    kind: 'shim',
-    origin: 'bought-new',
-  },
-  { key: 'm-shim-bar', label: 'P-025', name: 'Bar shim 31.8 to 26.0', kind: 'shim', origin: 'bought-new' },
-  {
-    key: 'm-shim-post',
-    label: 'P-026',
-    name: 'Seatpost shim 27.2 to 25.4',
-    kind: 'shim',
-    origin: 'made',
-    originWords: 'turned from aluminium tube',
-  },
-  {
-    key: 'm-spacers',
-    label: 'P-027',
-    name: 'Three spacers 2.5 for the cups',
-    kind: 'spacer',
-    origin: 'found',
-  },
-  {
-    key: 'm-adapter',
-    label: 'P-028',
-    name: 'Brake adapter for rotor 180',
-    kind: 'adapter',
-    origin: 'bought-new',
-  },
-  { key: 'm-sleeve', label: 'P-029', name: 'Valve hole sleeves, two', kind: 'sleeve', origin: 'bought-new' },
-];
-
 const byId = new Map(pile.map((part) => [part.partId, part]));
 
+/** Every part that lay in the boxes. */
 export const magpieParts: PartLine[] = [
   ...about.map(([pileId, key, label, name, more]): PartLine => {
     const part = byId.get(pileId);
@@ -101,5 +67,4 @@ export const magpieParts: PartLine[] = [
       ...more,
     };
   }),
-  ...bridges,
 ];

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
 import { loadDemo } from '../../../src/exchange/demo.ts';
+import { checkPile } from '../../../src/fit/checkPile.ts';
+import { isAccepted } from '../../../src/fit/openFindings.ts';
+import { pileOf } from '../../../src/fit/pileOf.ts';
 import { openTestLogbook } from '../logbook/openTestLogbook.ts';
 
 test('the demo goes through the same door as anything else, and out again without a trace', async () => {
@@ -17,5 +20,35 @@ test('the demo goes through the same door as anything else, and out again withou
   expect(await logbook.read('size', {})).toEqual({ ...before, entries: before.entries + 1 });
   expect((await logbook.read('bikes', {})).map(({ name }) => name)).toEqual(['Mine']);
   expect(await logbook.read('due', { untilMs: Number.MAX_SAFE_INTEGER })).toEqual([]);
+  logbook.close();
+}, 60_000);
+
+test('the fit check of the demo bike on the bench: every bridge accepted, two things still to be measured', async () => {
+  const { logbook } = await openTestLogbook(Date.UTC(2026, 10, 25, 15));
+  await loadDemo(logbook);
+  const card = await logbook.read('bike', { bikeId: 'demo-magpie' });
+  if (!card) throw new Error('the demo has no such bike');
+  const { findings, toMeasure, fitting } = checkPile(pileOf(card.parts));
+  expect(findings.filter((finding) => !isAccepted(card.findings, finding))).toEqual([]);
+  expect(findings.map(({ topic }) => topic).sort()).toEqual([
+    'bar-in-stem',
+    'caliper-on-mount',
+    'crank-width',
+    'post-in-seat-tube',
+    'stem-on-steerer',
+    'valve-in-rim',
+    'valve-in-rim',
+  ]);
+  // The piece that is there is the one the check would take.
+  for (const { topic, bridges } of findings.filter((finding) => finding.topic !== 'crank-width'))
+    expect(bridges[0]?.bridgeId, topic).toMatch(/^part:demo-m-/);
+  expect(toMeasure.map(({ topic }) => topic)).toEqual(['steerer-length', 'chainline']);
+  expect(fitting.map(({ topic }) => topic)).toEqual(
+    expect.arrayContaining(['saddle-on-post', 'pedal-in-crank', 'hub-between-ends']),
+  );
+  const view = await logbook.read('release', { bikeId: 'demo-magpie' });
+  expect(view?.open.filter(({ what }) => what === 'fit-finding')).toHaveLength(2);
+  const ferry = await logbook.read('release', { bikeId: 'demo-ferry' });
+  expect(ferry?.open.filter(({ what }) => what === 'fit-finding')).toEqual([]);
   logbook.close();
 }, 60_000);
