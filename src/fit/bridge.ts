@@ -23,6 +23,7 @@ const isTube = ({ adapter }: Link): boolean => adapter.sort !== 'adapter';
 /** A row read from either end is one row: of its two names the one that comes first counts. */
 function idOfRow(links: readonly Link[]): string {
   const ids = links.map(({ adapter }) => adapter.id);
+  if (ids.length === 1) return ids.join();
   const [first = ''] = [ids.join('+'), ids.toReversed().join('+')].sort();
   return first;
 }

@@ -30,8 +30,7 @@ export function checkPile(parts: readonly PilePart[]): PileCheck {
   const all = [
     ...ofOnePart.flatMap((judge) => judge(parts)),
     ...allotShelf(pairFindings(parts)).map((finding) => withShorteningNotes(finding, parts)),
-    ...ofTwoParts.flatMap((judge) => judge(joined)),
-    ...ofSeveralParts.flatMap(({ findings }) => findings(joined)),
+    ...[...ofTwoParts, ...ofSeveralParts].flatMap(({ findings }) => findings(joined)),
   ];
   return {
     fitting: all.filter(({ outcome }) => outcome === 'fits'),

@@ -1,6 +1,6 @@
 import type { FaceKind } from '../standards/faceKinds.ts';
 import type { Face } from './face.ts';
-import { meet, rules } from './meet.ts';
+import { meet, partnersOf } from './meet.ts';
 import { type Bridging, tableAdapters } from './shelfAdapter.ts';
 
 /** An adapter turned so that `near` looks at what stands before it. */
@@ -18,14 +18,6 @@ export interface Links {
   after(link: Link): readonly Link[];
 }
 
-const partners = new Map<FaceKind, Set<FaceKind>>();
-for (const { first, second } of rules)
-  for (const [kind, partner] of [
-    [first, second],
-    [second, first],
-  ] as const)
-    partners.set(kind, (partners.get(kind) ?? new Set()).add(partner));
-
 function linksAmong(adapters: readonly Bridging[]): Links {
   const byNear = new Map<FaceKind, Link[]>();
   for (const adapter of adapters) {
@@ -41,7 +33,7 @@ function linksAmong(adapters: readonly Bridging[]): Links {
 
   function sittingOn(face: Face): Link[] {
     const found: Link[] = [];
-    for (const kind of partners.get(face.kind) ?? [])
+    for (const kind of partnersOf(face.kind))
       for (const link of byNear.get(kind) ?? []) if (meet(face, link.near)?.meets === 'yes') found.push(link);
     return found;
   }

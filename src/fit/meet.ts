@@ -27,15 +27,25 @@ export const rules: readonly Rule[] = [
   ...brakeRules,
 ];
 
-const byKinds = new Map<string, Rule>(rules.map((rule) => [`${rule.first} ${rule.second}`, rule]));
+interface Found {
+  rule: Rule;
+  /** Whether the kinds were asked for in the rule's own order. */
+  inOrder: boolean;
+}
+
+const byKinds = new Map<FaceKind, Map<FaceKind, Found>>();
+const note = (one: FaceKind, other: FaceKind, found: Found): void => {
+  byKinds.set(one, (byKinds.get(one) ?? new Map<FaceKind, Found>()).set(other, found));
+};
+// A rule of one kind with itself would be found in its own order.
+for (const rule of rules) note(rule.second, rule.first, { rule, inOrder: false });
+for (const rule of rules) note(rule.first, rule.second, { rule, inOrder: true });
 
 /** The rule for two kinds in either order, and whether the order given is the rule's own. */
-export function ruleFor(one: FaceKind, other: FaceKind): { rule: Rule; inOrder: boolean } | undefined {
-  const straight = byKinds.get(`${one} ${other}`);
-  if (straight) return { rule: straight, inOrder: true };
-  const turned = byKinds.get(`${other} ${one}`);
-  return turned && { rule: turned, inOrder: false };
-}
+export const ruleFor = (one: FaceKind, other: FaceKind): Found | undefined => byKinds.get(one)?.get(other);
+
+/** The kinds a face of this kind is ever judged against. @example partnersOf('bar-clamp') //=> ['bar-centre'] */
+export const partnersOf = (kind: FaceKind): FaceKind[] => [...(byKinds.get(kind)?.keys() ?? [])];
 
 /**
  * What two faces do with nothing between them, in either order.

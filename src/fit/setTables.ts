@@ -1,6 +1,7 @@
 import type { FaceKind } from '../standards/faceKinds.ts';
 import type { JointCost } from './cheapestChoices.ts';
 import type { Links } from './links.ts';
+import { partnersOf } from './meet.ts';
 import { findingsBetween } from './pairFindings.ts';
 import type { PartKind } from './partKinds.ts';
 import type { PilePart } from './pile.ts';
@@ -38,10 +39,19 @@ export function setTables(
     return [...filled, { parts: [], cost: 0 }];
   });
   const options = weighed.map((row) => row.map(({ parts }) => parts));
+  const faceKinds = options.map((row) => [
+    ...new Set(row.flat().flatMap(({ faces }) => faces.map(({ kind }) => kind))),
+  ]);
   const places = [...slots.keys()];
+  const readTogether = ofTwoParts.map(({ reads }) => placesCarrying(reads));
   const joint = [
     ...places.map((place) => missed(place, EMPTY)),
-    ...places.flatMap((one) => places.slice(one + 1).map((other) => tableOf([one, other], weighPair))),
+    ...places.flatMap((one) =>
+      places
+        .slice(one + 1)
+        .filter((other) => concern(one, other))
+        .map((other) => tableOf([one, other], weighPair)),
+    ),
     ...ofSeveralParts.map(({ reads, findings }) =>
       tableOf(placesCarrying(reads), (groups) => weighFindings(findings([frame, ...groups.flat()]))),
     ),
@@ -74,7 +84,7 @@ export function setTables(
     const all = [...one, ...other];
     return weighFindings([
       ...one.flatMap((a) => other.flatMap((b) => findingsBetween(a, b, all, links))),
-      ...ofTwoParts.flatMap((judge) => judge(all)),
+      ...ofTwoParts.flatMap(({ findings }) => findings(all)),
     ]);
   }
 
@@ -89,6 +99,30 @@ export function setTables(
       { slot: slots[other], parts: theirs, beside: ours },
     ].every(({ slot, parts, beside }) => !slot || parts.length === 0 || canSit(slot, beside));
     return seated ? weighTogether(ours, theirs) : NO;
+  }
+
+  /** Whether anything in one place can have to do with anything in another; most places never touch. */
+  function concern(one: number, other: number): boolean {
+    const [ours, theirs] = [kindsAt(one), kindsAt(other)];
+    return (
+      ours.some((kind) => theirs.includes(kind)) ||
+      restsOn(one).some((kind) => theirs.includes(kind)) ||
+      restsOn(other).some((kind) => ours.includes(kind)) ||
+      facesAt(one).some((face) => partnersOf(face).some((partner) => facesAt(other).includes(partner))) ||
+      readTogether.some((carrying) => carrying.includes(one) && carrying.includes(other))
+    );
+  }
+
+  function kindsAt(place: number): readonly PartKind[] {
+    return slots[place]?.kinds ?? [];
+  }
+
+  function restsOn(place: number): readonly PartKind[] {
+    return slots[place]?.restsOn?.map(({ on }) => on) ?? [];
+  }
+
+  function facesAt(place: number): readonly FaceKind[] {
+    return faceKinds[place] ?? [];
   }
 
   function placesCarrying(reads: readonly (readonly [FaceKind, PartKind?])[]): number[] {

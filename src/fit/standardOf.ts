@@ -37,9 +37,11 @@ for (const row of tables.flat())
 /** The standards a face of this kind may name. @example standardsFor('shell')[0]?.id //=> 'iso' */
 export const standardsFor = (kind: FaceKind): readonly InterfaceRow[] => byKind.get(kind) ?? [];
 
+const byName = new Map([...byKind].map(([kind, rows]) => [kind, new Map(rows.map((row) => [row.id, row]))]));
+
 /** The row a face names, or undefined when it names none we know. */
-export const standardOf = (face: Pick<Face, 'kind' | 'standard'>): InterfaceRow | undefined =>
-  standardsFor(face.kind).find((row) => row.id === face.standard);
+export const standardOf = ({ kind, standard }: Pick<Face, 'kind' | 'standard'>): InterfaceRow | undefined =>
+  standard === null ? undefined : byName.get(kind)?.get(standard);
 
 /** A size of a table as a pair. @example spanOf(27.2) //=> [27.2, 27.2] */
 export const spanOf = (span: Span): readonly [lo: number, hi: number] =>

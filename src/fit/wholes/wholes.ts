@@ -16,16 +16,19 @@ type Judge = (parts: readonly PilePart[]) => Finding[];
 /** What follows from a part alone, whatever lies beside it. */
 export const ofOnePart: readonly Judge[] = [contradictionFindings, teethFindings, rotorWearFindings];
 
-/** What follows from two parts beyond the faces they meet with. */
-export const ofTwoParts: readonly Judge[] = [pressureFindings];
-
-/** What only several parts together tell. */
+/** What parts tell only together. */
 export interface Whole {
   /** The faces it looks at, on parts of any kind or of the one named: no other part changes its answer. */
   reads: readonly (readonly [kind: FaceKind, on?: PartKind])[];
   findings: Judge;
 }
 
+/** What follows from two parts beyond the faces they meet with: judged pair by pair, or all pairs at once. */
+export const ofTwoParts: readonly Whole[] = [
+  { reads: [['rim-seat'], ['tyre-bead']], findings: pressureFindings },
+];
+
+/** What only several parts tell. */
 export const ofSeveralParts: readonly Whole[] = [
   {
     reads: [
