@@ -1,5 +1,6 @@
 import { type LengthUnit, unitLabel } from '../mechanics/units.ts';
 import type { FaceKind } from '../standards/faceKinds.ts';
+import { CONTRADICTION } from './contradictionTopic.ts';
 import type { Face, Measured } from './face.ts';
 import { type Finding, finding } from './finding.ts';
 import type { PilePart } from './pile.ts';
@@ -153,7 +154,7 @@ export const contradictionFindings = (parts: readonly PilePart[]): Finding[] =>
   parts.flatMap(({ partId, faces }) =>
     faces.flatMap((face) =>
       contradictions(face).map((found) =>
-        finding(`contradiction-${found.key}`, [{ partId, faceId: face.faceId }], {
+        finding(`${CONTRADICTION}${found.key}`, [{ partId, faceId: face.faceId }], {
           outcome: 'not-known',
           because: sentence(face, found),
           asks: [askAt(partId, face, found.key)],

@@ -1,4 +1,5 @@
 import type { PileCheck } from './checkPile.ts';
+import { CONTRADICTION } from './contradictionTopic.ts';
 import type { Finding } from './finding.ts';
 import type { PilePart } from './pile.ts';
 import { alreadyBetween, type KeptJoint } from './topicJoints.ts';
@@ -20,7 +21,9 @@ export const isAccepted = (kept: readonly KeptFinding[], finding: Finding): bool
 
 /** A name for what a finding is about, from its rule. @example topicName('bar-in-stem') //=> 'Bar in stem' */
 export const topicName = (topic: string): string =>
-  `${topic.charAt(0).toUpperCase()}${topic.slice(1)}`.replaceAll('-', ' ');
+  topic.startsWith(CONTRADICTION)
+    ? 'A size in doubt'
+    : `${topic.charAt(0).toUpperCase()}${topic.slice(1)}`.replaceAll('-', ' ');
 
 /** The parts a finding was about, by its id. @example partsOf('bar-in-stem:bar.b~stem.c') //=> ['bar', 'stem'] */
 export const partsOf = (findingId: string): string[] =>

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { checkPile } from '../../../src/fit/checkPile.ts';
 import { contradictions } from '../../../src/fit/contradictions.ts';
 import type { Measured } from '../../../src/fit/face.ts';
+import { topicName } from '../../../src/fit/openFindings.ts';
 import { readingOf } from '../../../src/fit/reading.ts';
 import { faceKinds } from '../../../src/standards/faceKinds.ts';
 import { magpie } from '../../fixtures/magpie.ts';
@@ -71,6 +72,11 @@ describe('a size no such part has, kept as it was typed', () => {
       const row = faceKinds[slipped.kind].dimensions.find(({ key }) => key === found.key);
       expect(found.suggestion).toBeLessThanOrEqual(row?.max ?? 0);
     } else expect(found.suggestion).toBe(suggestion);
+  });
+
+  test('its finding has a name a mechanic can read', () => {
+    expect(topicName('contradiction-lengthMm')).toBe('A size in doubt');
+    expect(topicName('bar-in-stem')).toBe('Bar in stem');
   });
 
   test('it is told in one sentence with what was meant, and reckoned with nowhere', () => {
