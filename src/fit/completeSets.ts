@@ -2,10 +2,12 @@ import { type Choice, cheapestChoices } from './cheapestChoices.ts';
 import { checkPile, type PileCheck, refuseTwins } from './checkPile.ts';
 import { linksOf } from './links.ts';
 import { bridgingKinds, type PartKind } from './partKinds.ts';
+import { piecesToBuy } from './piecesToBuy.ts';
 import { type PilePart, shelfOf } from './pile.ts';
 import { costOf, noCost, type SetCost, tieOf } from './setCost.ts';
 import { bikeSlots, carrierOf, isAskedFor, type SetSlot } from './setSlots.ts';
 import { setTables } from './setTables.ts';
+import type { Bridging } from './shelfAdapter.ts';
 import { type WantedFace, wantedFaces } from './wanted.ts';
 
 export interface CompleteSet {
@@ -42,6 +44,8 @@ export interface CompleteSets {
   /** Best first; all leave as few places empty as this shelf allows. */
   sets: readonly CompleteSet[];
   toBuy: readonly PlaceToBuy[];
+  /** Adapters and shims all of these sets need and nobody has. */
+  pieces: readonly Bridging[];
 }
 
 /**
@@ -73,7 +77,11 @@ export function completeSets(
     if (sets.length >= limit || (sets[0] && missing.length > sets[0].missing.length)) break;
     sets.push(asSet(choice, missing));
   }
-  return { sets, toBuy: sets[0] ? neverFilled(sets[0]) : [] };
+  return {
+    sets,
+    toBuy: sets[0] ? neverFilled(sets[0]) : [],
+    pieces: piecesToBuy(sets.map(({ check }) => check)),
+  };
 
   function partsOf(choice: Choice): PilePart[] {
     return choice.options.flatMap((option, place) => options[place]?.[option] ?? []);

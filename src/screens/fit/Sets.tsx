@@ -8,10 +8,11 @@ import type { CompleteSet } from '../../fit/completeSets.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { Facts } from '../part/Facts.tsx';
+import { sentenceCase } from '../part/sentenceCase.ts';
 import { hrefOf } from '../route.ts';
 import { topicWords, wayWords } from './fitWords.ts';
 import { suitWords } from './missingParts.ts';
-import { costWords, slotWords } from './setWords.ts';
+import { buyWords, costWords, slotWords, unjudgedBrakes } from './setWords.ts';
 import { takeSet } from './takeSet.ts';
 import { useRunAll } from './useRunAll.ts';
 import { useSets } from './useSets.ts';
@@ -46,6 +47,9 @@ function OneSet({ set, bikeId, parts, onBike }: OneSetProps) {
               ] as const,
           ),
           ...set.missing.map((slot) => [slotWords(slot), <b key={slot}>none</b>] as const),
+          ...unjudgedBrakes(set).map(
+            (end) => [`Brake, ${end}`, 'no disc mount, so not judged here: see to it yourself'] as const,
+          ),
         ]}
       />
       {between.map((finding) => (
@@ -119,21 +123,24 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
             <OneSet set={set} bikeId={bikeId} parts={parts} onBike={onBike} />
           </Fold>
         ))}
-      {!bare && found.toBuy.length > 0 && (
+      {!bare && found.toBuy.length + found.pieces.length > 0 && (
         <section>
           <h3 class="caption part-lead">To buy: no set can do without</h3>
-          {found.toBuy.map(({ slot, wanted }) => (
+          {found.toBuy.map((place) => (
             <ListRow
-              key={slot}
+              key={place.slot}
               icon="plus"
-              title={slotWords(slot)}
-              detail={suitWords(wanted, parts).map((words) => (
+              title={buyWords(place)}
+              detail={suitWords(place.wanted, parts).map((words) => (
                 <span class="fit-fact" key={words}>
                   {words}
                 </span>
               ))}
               href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}
             />
+          ))}
+          {found.pieces.map(({ id, label, caution }, at) => (
+            <ListRow key={`${id} ${at}`} icon="shim" title={sentenceCase(label)} detail={caution} />
           ))}
         </section>
       )}

@@ -1,5 +1,5 @@
-import type { CompleteSet } from '../../fit/completeSets.ts';
-import { rollingSlots, slotLabel } from '../../fit/setSlots.ts';
+import type { CompleteSet, PlaceToBuy } from '../../fit/completeSets.ts';
+import { bikeSlots, brakeSlots, slotLabel } from '../../fit/setSlots.ts';
 import { sentenceCase } from '../part/sentenceCase.ts';
 import { numberText } from '../quantityText.ts';
 
@@ -24,6 +24,25 @@ export function costWords({ missing, cost, massG }: CompleteSet): string {
 
 /** The name of a place. @example slotWords('rim-rear') //=> 'Rim, rear' */
 export function slotWords(slot: string): string {
-  const row = rollingSlots.find((one) => one.slot === slot);
+  const row = bikeSlots.find((one) => one.slot === slot);
   return sentenceCase(row ? slotLabel(row) : slot);
+}
+
+/**
+ * What has to be bought for a place: of a pair only what is not at hand.
+ * @example buyWords({ slot: 'rotor-caliper-front', kinds: ['caliper'], wanted: [] }) //=> 'Brake caliper, front'
+ */
+export function buyWords({ slot, kinds }: PlaceToBuy): string {
+  const row = bikeSlots.find((one) => one.slot === slot);
+  return sentenceCase(row ? slotLabel({ ...row, kinds }) : slot);
+}
+
+/**
+ * Ends of a bike whose brake nobody judged: there is no disc mount, and brakes of other kinds have no faces here.
+ * @example unjudgedBrakes(set) //=> ['rear']
+ */
+export function unjudgedBrakes({ filled, missing }: Pick<CompleteSet, 'filled' | 'missing'>): string[] {
+  return brakeSlots
+    .filter(({ slot }) => !missing.includes(slot) && !filled.some((one) => one.slot === slot))
+    .flatMap(({ position }) => position ?? []);
 }
