@@ -11,15 +11,16 @@ import { useDraft } from './draft.ts';
 import { ChangeFields } from './part/ChangeFields.tsx';
 import { type ChangeDraft, emptyChange, readChange } from './part/changeDraft.ts';
 import { NewPhotos } from './part/NewPhotos.tsx';
-import { useNewPhotos } from './part/useNewPhotos.ts';
 import { go, hrefOf } from './route.ts';
+import { useNewPhotos } from './useNewPhotos.ts';
 import { Waits } from './Waits.tsx';
 
 function Changing({ part }: { part: PartRow }) {
   const { partId, name, place } = part;
-  const [draft, change, clear] = useDraft<ChangeDraft>(`change:${partId}`, emptyChange);
+  const key = `change:${partId}`;
+  const [draft, change, clear] = useDraft<ChangeDraft>(key, emptyChange);
   const settings = useView('settings', {});
-  const taken = useNewPhotos();
+  const taken = useNewPhotos(key);
   const { run, save } = useRun();
   const [tried, setTried] = useState(false);
   const unit = draft.unit || (settings.is === 'there' ? settings.value.lengthUnit : 'mm');

@@ -23,8 +23,8 @@ import {
   saidAbout,
   troubleOf,
 } from './part/partDraft.ts';
-import { useNewPhotos } from './part/useNewPhotos.ts';
 import { go, hrefOf, type Route } from './route.ts';
+import { useNewPhotos } from './useNewPhotos.ts';
 import { Waits } from './Waits.tsx';
 
 const METRIC = { lengthUnit: 'mm', pressureUnit: 'bar' } as const;
@@ -47,7 +47,7 @@ function usePartForm(key: string, first: PartDraft, partId?: string) {
   const shown = tried ? trouble : { label: trouble.label };
   const chosen = settings.is === 'there' ? settings.value : METRIC;
   const blocked = Object.keys(trouble).length > 0;
-  return { draft, change, clear, label, shown, blocked, setTried, chosen, photos: useNewPhotos() };
+  return { draft, change, clear, label, shown, blocked, setTried, chosen, photos: useNewPhotos(key) };
 }
 
 const placeOf = (place: string): Place =>

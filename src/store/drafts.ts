@@ -1,16 +1,28 @@
 import { type DBSchema, openDB } from 'idb';
+import type { Photo } from '../journal/commands.ts';
+
+/** Words of a form, or the photos taken in it; each lies under a key of its own. */
+type Draft = { key: string; text: string } | { key: string; photos: Photo[] };
 
 interface Schema extends DBSchema {
-  drafts: { key: string; value: { key: string; text: string } };
+  drafts: { key: string; value: Draft };
 }
 
-/** What is being typed and not yet logged. It lies beside the logbook, not in it: nothing of it is an entry. */
+/** What is typed or taken and not yet logged. It lies beside the logbook, not in it: nothing of it is an entry. */
 export interface Drafts {
   /** What an earlier page left half typed, by key. */
   texts: ReadonlyMap<string, string>;
-  /** Keeps a text, or lets it go. Never fails: a form works without a mirror, only a kill would lose it. */
-  keep(key: string, text: string | undefined): void;
+  /** The photos it left unsaved. */
+  photos: ReadonlyMap<string, Photo[]>;
+  /**
+   * Keeps words or photos of a form, or lets go of both. Never fails: a form works without a mirror, only a kill
+   * would lose it.
+   */
+  keep(key: string, kept: string | Photo[] | undefined): void;
 }
+
+/** Under this key lie the photos of a form; no form is called like that. */
+const PHOTOS = 'photos of ';
 
 /**
  * Opens the place where drafts lie. It is not localStorage, whose writes browsers hold back: five seconds at
@@ -22,11 +34,18 @@ export async function openDrafts(name = 'pinchbolt-drafts'): Promise<Drafts> {
     upgrade: (fresh) => void fresh.createObjectStore('drafts', { keyPath: 'key' }),
   });
   const left = await db.getAll('drafts');
+  const write = (change: Promise<unknown>) => void change.catch(() => {});
   return {
-    texts: new Map(left.map(({ key, text }) => [key, text])),
-    keep(key, text) {
-      const change = text === undefined ? db.delete('drafts', key) : db.put('drafts', { key, text });
-      change.catch(() => {});
+    texts: new Map(left.flatMap((one) => ('text' in one ? [[one.key, one.text]] : []))),
+    photos: new Map(
+      left.flatMap((one) => ('photos' in one ? [[one.key.slice(PHOTOS.length), one.photos]] : [])),
+    ),
+    keep(key, kept) {
+      const photosKey = `${PHOTOS}${key}`;
+      if (typeof kept === 'string') write(db.put('drafts', { key, text: kept }));
+      else if (kept?.length) write(db.put('drafts', { key: photosKey, photos: kept }));
+      else write(db.delete('drafts', photosKey));
+      if (kept === undefined) write(db.delete('drafts', key));
     },
   };
 }

@@ -1,11 +1,9 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { Photo } from '../../logbook.ts';
-import { type PhotoResult, photoFromFile } from '../../sensing/photo.ts';
 import type { CureSurface } from '../../standards/cureGrid.ts';
 import type { LockerGrade } from '../../standards/lockers.ts';
-import { useLogbook } from '../door.tsx';
 import { useDraft } from '../draft.ts';
+import { useNewPhotos } from '../useNewPhotos.ts';
 import { type BoltCount, uncounted } from './boltCount.ts';
 
 /** What is gathered at a step before it is logged. Mirrored, so that a killed app keeps the count. */
@@ -32,12 +30,6 @@ const empty: StepDraft = {
   temperatureC: ROOM_C,
 };
 
-const photoProblems: Record<Extract<PhotoResult, { ok: false }>['reason'], string> = {
-  'not-a-picture': 'That file is not a picture.',
-  'too-large': 'That picture is too large for the phone. Take it anew.',
-  'no-decoder': 'This browser cannot read that kind of picture. Take it with the camera.',
-};
-
 export interface Gathered {
   draft: StepDraft;
   change(changed: Partial<StepDraft>): void;
@@ -53,42 +45,36 @@ export interface Gathered {
 }
 
 /**
- * What is gathered at one step. Photos are held until the step is logged, and go into the store with it.
+ * What is gathered at one step. Photos go into the store with the entry that logs the step; until then they are
+ * kept as the count is.
  * @param stepId the step; another one starts anew, so the component is keyed by it
  * @param toolId the tool in hand at the step before
  */
 export function useStepDraft(stepId: string, toolId: string | undefined): Gathered {
-  const logbook = useLogbook();
-  const [draft, change, clearDraft] = useDraft<StepDraft>(`bench:${stepId}`, {
+  const key = `bench:${stepId}`;
+  const [draft, change, clearDraft] = useDraft<StepDraft>(key, {
     ...empty,
     ...(toolId ? { toolId } : {}),
   });
-  const [photos, setPhotos] = useState<Photo[]>([]);
-  const [photoProblem, setProblem] = useState<string>();
-  useEffect(() => setPhotos([]), [stepId]);
-  const addPhoto = async (file: File) => {
-    setProblem(undefined);
-    const result = await photoFromFile(file);
-    if (result.ok) setPhotos((old) => [...old, { photoId: logbook.newId(), ...result.photo }]);
-    else setProblem(photoProblems[result.reason]);
-  };
+  const taken = useNewPhotos(key);
+  const { photos } = taken;
   return {
     draft,
     change,
     photos,
-    addPhoto: (file) => void addPhoto(file),
-    photoProblem,
+    addPhoto: taken.add,
+    photoProblem: taken.trouble,
     said: () => ({
       ...(draft.note.trim() ? { note: draft.note.trim() } : {}),
       ...(photos.length > 0 ? { photoIds: photos.map(({ photoId }) => photoId) } : {}),
     }),
     letGo: () => {
       change({ note: '' });
-      setPhotos([]);
+      taken.clear();
     },
     clear: () => {
       clearDraft();
-      setPhotos([]);
+      taken.clear();
     },
   };
 }

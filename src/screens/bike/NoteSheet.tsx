@@ -5,11 +5,9 @@ import { PhotoStrip, type StripPhoto } from '../../controls/PhotoStrip.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import { TextField } from '../../controls/TextField.tsx';
 import type { Id } from '../../journal/entries.ts';
-import type { Photo } from '../../logbook.ts';
-import { photoFromFile } from '../../sensing/photo.ts';
-import { useLogbook, useRun } from '../door.tsx';
+import { useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
-import { photoWords } from './photoWords.ts';
+import { useNewPhotos } from '../useNewPhotos.ts';
 import { SaveNotice } from './SaveNotice.tsx';
 
 export interface NoteSheetProps {
@@ -21,17 +19,11 @@ export interface NoteSheetProps {
 
 /** A remark with pictures, written down with the day; it is read again in the history. */
 export function NoteSheet({ about, name, onClose }: NoteSheetProps) {
-  const logbook = useLogbook();
   const { run, save } = useRun();
-  const [draft, change, clear] = useDraft(`note:${about.jointId ?? about.bikeId}`, { words: '' });
-  const [photos, setPhotos] = useState<Photo[]>([]);
+  const key = `note:${about.jointId ?? about.bikeId}`;
+  const [draft, change, clear] = useDraft(key, { words: '' });
+  const { photos, trouble, add } = useNewPhotos(key);
   const [shown, setShown] = useState<number>();
-  const [trouble, setTrouble] = useState<string>();
-  const add = async (file: File) => {
-    const made = await photoFromFile(file);
-    setTrouble(made.ok ? undefined : photoWords[made.reason]);
-    if (made.ok) setPhotos((old) => [...old, { photoId: logbook.newId(), ...made.photo }]);
-  };
   const keep = async () => {
     const photoIds = photos.map(({ photoId }) => photoId);
     const entries = await run(

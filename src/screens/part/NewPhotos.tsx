@@ -2,10 +2,10 @@ import { useState } from 'preact/hooks';
 import { Notice } from '../../controls/Notice.tsx';
 import { PhotoFull } from '../../controls/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
-import type { useNewPhotos } from './useNewPhotos.ts';
+import type { NewPhotos as Taken } from '../useNewPhotos.ts';
 
 export interface NewPhotosProps {
-  taken: ReturnType<typeof useNewPhotos>;
+  taken: Taken;
   /** What they will show. */
   alt: string;
 }

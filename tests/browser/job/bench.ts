@@ -31,10 +31,11 @@ export function built(): void {
       await expect.poll(async () => (await rows(page, 'bike'))[0]?.openStepId).toBe(step?.stepId);
       await page.getByText(/Downhill stem: printed on the part/).waitFor();
 
-      await page
-        .locator('label', { hasText: /^Photo/ })
-        .locator('input[type="file"]')
-        .setInputFiles({ name: 'slit.png', mimeType: 'image/png', buffer: picture(2400, 1800) });
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: /^Photo/ }).click(),
+      ]);
+      await chooser.setFiles({ name: 'slit.png', mimeType: 'image/png', buffer: picture(2400, 1800) });
       await page.getByText('1 taken').waitFor();
       await boltsTight(page, 0, 2, 2);
       await page.waitForTimeout(600);
@@ -197,20 +198,30 @@ export function killed(): void {
       expect((await drafts(page)).has(`bench:${step?.stepId}`)).toBe(false);
     });
 
-    test('in the middle of a form: what was typed is back, and the journal is as it was', async () => {
+    test('in the middle of a form: what was typed and taken is back, and the journal is as it was', async () => {
       await goTo(page, `#/new-part/bike:${bikeId}`);
       await page.getByLabel('Name', { exact: true }).fill('Brass bell');
       await page.getByLabel('Kind', { exact: true }).selectOption({ label: 'Other part' });
       await unfold(page, 'More about it');
       await page.getByLabel('Serial number').fill('B 12');
+      const choosing = page.waitForEvent('filechooser');
+      await page.getByText('Photo', { exact: true }).click();
+      const chooser = await choosing;
+      await chooser.setFiles({ name: 'bell.png', mimeType: 'image/png', buffer: picture(800, 600) });
+      await page.getByRole('button', { name: 'Photo: Brass bell, 1' }).waitFor();
       const before = await journal(page);
+      const photosBefore = (await photos(page)).length;
       await killAndReopen();
       expect(await journal(page)).toEqual(before);
+      expect(await photos(page)).toHaveLength(photosBefore);
       await goTo(page, `#/new-part/bike:${bikeId}`);
       await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Brass bell');
       expect(await page.getByLabel('Serial number').inputValue()).toBe('B 12');
+      await page.getByRole('button', { name: 'Photo: Brass bell, 1' }).waitFor();
       await press(page, 'Add it', true);
       await page.getByRole('heading', { level: 1, name: 'Brass bell' }).waitFor();
+      expect(await photos(page)).toHaveLength(photosBefore + 1);
+      expect((await drafts(page)).has(`part:new:bike:${bikeId}`)).toBe(false);
     });
 
     test.each([1, 2, 3])(

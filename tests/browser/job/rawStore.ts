@@ -58,6 +58,7 @@ export const photos = (page: Page) => everything(page, 'photos') as Promise<Stor
 
 /** What is half typed, by the key of its form. */
 export async function drafts(page: Page): Promise<Map<string, unknown>> {
-  const all = (await everything(page, 'drafts', 'pinchbolt-drafts')) as { key: string; text: string }[];
-  return new Map(all.map(({ key, text }) => [key, JSON.parse(text)]));
+  const all = (await everything(page, 'drafts', 'pinchbolt-drafts')) as { key: string; text?: string }[];
+  // Photos not yet saved lie there too, without words.
+  return new Map(all.flatMap(({ key, text }) => (text === undefined ? [] : [[key, JSON.parse(text)]])));
 }

@@ -1,0 +1,31 @@
+import { useState } from 'preact/hooks';
+import type { Photo } from '../logbook.ts';
+import { photoFromFile } from '../sensing/photo.ts';
+import { photoWords } from './bike/photoWords.ts';
+import { useLogbook } from './door.tsx';
+import { usePhotoDraft } from './draft.ts';
+
+export interface NewPhotos {
+  photos: Photo[];
+  /** One sentence when a file did not become a photo. */
+  trouble: string | undefined;
+  add(file: File): void;
+  clear(): void;
+}
+
+/**
+ * Photos taken in a form and not yet saved. They are kept with the words of its draft, and go with them.
+ * @param key of the form's draft
+ */
+export function useNewPhotos(key: string): NewPhotos {
+  const logbook = useLogbook();
+  const [photos, change] = usePhotoDraft(key);
+  const [trouble, setTrouble] = useState<string>();
+  const add = async (file: File) => {
+    setTrouble(undefined);
+    const made = await photoFromFile(file);
+    if (made.ok) change((old) => [...old, { photoId: logbook.newId(), ...made.photo }]);
+    else setTrouble(photoWords[made.reason]);
+  };
+  return { photos, trouble, add: (file) => void add(file), clear: () => change(() => []) };
+}

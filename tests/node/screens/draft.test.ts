@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import {
+  type DraftPlace,
+  forgetDraft,
+  hasDrafts,
+  keepDraftsIn,
+  photosOf,
+  putPhotos,
+} from '../../../src/screens/draft.ts';
+
+const photo = (photoId: string) => ({
+  ...{ photoId, type: 'image/jpeg', widthPx: 1, heightPx: 1 },
+  buf: new ArrayBuffer(1),
+});
+
+test('photos of a form are mirrored as they are taken, hold an update back, and go with the form', () => {
+  const kept: [string, unknown][] = [];
+  const place: DraftPlace = {
+    texts: new Map(),
+    photos: new Map([['part:new', [photo('earlier')]]]),
+    keep: (key, value) => void kept.push([key, value]),
+  };
+  expect(hasDrafts()).toBe(false);
+  keepDraftsIn(place);
+  expect(hasDrafts()).toBe(true);
+  expect(photosOf('part:new').map(({ photoId }) => photoId)).toEqual(['earlier']);
+  const both = [...photosOf('part:new'), photo('now')];
+  putPhotos('part:new', both);
+  expect(kept).toEqual([['part:new', both]]);
+  forgetDraft('part:new');
+  expect(kept.at(-1)).toEqual(['part:new', undefined]);
+  expect(photosOf('part:new')).toEqual([]);
+  expect(hasDrafts()).toBe(false);
+  // Nothing there, nothing to let go: the place is not asked for it.
+  putPhotos('part:new', []);
+  forgetDraft('part:new');
+  expect(kept).toHaveLength(2);
+});
