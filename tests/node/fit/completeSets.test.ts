@@ -193,6 +193,13 @@ describe('oracle: every choice of a small pile, checked as a whole', () => {
         cost.tie,
       ]),
     ).toEqual(best.slice(0, 6).map(({ cost }) => cost));
+    for (const { check } of sets) {
+      const own = check.findings.map(({ bridges }) =>
+        bridges.flatMap(({ links }) => links.flatMap(({ adapter }) => adapter.partId ?? [])),
+      );
+      const once = own.flatMap((ids) => [...new Set(ids)]);
+      expect(new Set(once).size).toBe(once.length);
+    }
     const never = slots
       .map(({ slot }) => slot)
       .filter((slot) => best.length > 0 && best.every(({ missing }) => missing.includes(slot)));

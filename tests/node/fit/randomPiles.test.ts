@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { checkPile } from '../../../src/fit/checkPile.ts';
 import { faceInPile } from '../../../src/fit/faceInPile.ts';
+import type { Finding } from '../../../src/fit/finding.ts';
 import { meet } from '../../../src/fit/meet.ts';
 import { bridgingKinds } from '../../../src/fit/partKinds.ts';
 import type { PilePart } from '../../../src/fit/pile.ts';
@@ -45,6 +46,11 @@ const piles = fc
     ...shims,
   ]);
 
+/** Parts of the pile a finding would put between, each once. */
+const ownPartsOf = ({ bridges }: Finding): string[] => [
+  ...new Set(bridges.flatMap(({ links }) => links.flatMap(({ adapter }) => adapter.partId ?? []))),
+];
+
 test('random piles: every bridge holds link by link, and no adapter of the pile that would do is left out', () => {
   fc.assert(
     fc.property(piles, (parts) => {
@@ -52,6 +58,15 @@ test('random piles: every bridge holds link by link, and no adapter of the pile 
       const joined = parts.filter(({ kind }) => !bridgingKinds.includes(kind));
       expect(fitting.every(({ bridges }) => bridges.length === 0)).toBe(true);
       expect(toMeasure.every(({ bridges }) => bridges.length === 0)).toBe(true);
+      const all = [...findings, ...fitting, ...toMeasure];
+      for (const { partId, faceId, kind } of all.flatMap(({ asks }) => asks))
+        expect(
+          parts
+            .find((part) => part.partId === partId)
+            ?.faces.some((face) => face.faceId === faceId && face.kind === kind),
+        ).toBe(true);
+      const given = all.flatMap(ownPartsOf);
+      expect(new Set(given).size).toBe(given.length);
       for (const finding of findings) {
         const [one, other] = finding.faces.map(({ partId, faceId }) => {
           const part = parts.find((candidate) => candidate.partId === partId);
