@@ -14,6 +14,7 @@ const KINDS: Record<string, string> = {
   '.woff2': 'font/woff2',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.webp': 'image/webp',
 };
 
 /** The built product behind a plain file server that counts what it is asked for. */

@@ -12,7 +12,7 @@ const between = (from: string, to: string) => {
   expect(start).toBeGreaterThan(-1);
   return look.slice(start, look.indexOf(to, start));
 };
-const day = colours(between(':root {', '--wax-down'));
+const day = colours(between(':root {', '--worn'));
 const night = colours(between('[data-theme="dark"] {', '}'));
 const nightByPhone = colours(between('@media (prefers-color-scheme: dark)', '\n}'));
 
