@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { pageScripts } from './sw/chunks.ts';
+import { beginEarly, pageScripts } from './sw/chunks.ts';
 import { precache } from './sw/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
@@ -9,7 +9,7 @@ const top = fileURLToPath(new URL('.', import.meta.url));
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
-  plugins: [precache({ sw: 'sw/index.ts' })],
+  plugins: [beginEarly(), precache({ sw: 'sw/index.ts' })],
   build: {
     outDir: '../dist',
     emptyOutDir: true,
@@ -17,6 +17,8 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     // One sheet: all of it together is smaller than the trips for its pieces are long.
     cssCodeSplit: false,
+    // A picture within the sheet would hold up the first screen.
+    assetsInlineLimit: 0,
     rolldownOptions: { output: { codeSplitting: pageScripts(`${top}src`) } },
   },
   server: { port: 4173 },

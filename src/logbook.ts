@@ -9,6 +9,7 @@ import * as stored from './store/read.ts';
 import type { RowCache } from './store/rowCache.ts';
 import { readersFor, type ViewName, type Views } from './store/views.ts';
 
+export { openDrafts } from './store/drafts.ts';
 export type { AsBuilt, DueLine, HistoryLine, HistoryPage, Photo, ViewName, Views };
 
 /** The part of the door that writes; loaded when it is first needed. */

@@ -1,4 +1,3 @@
-import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
@@ -8,68 +7,20 @@ import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
 import { Closed } from './Closed.tsx';
 import { Door, type Undoable, UndoSlot } from './door.tsx';
-import { Home } from './Home.tsx';
 import { Remarks } from './Remarks.tsx';
 import { sentenceOf } from './refusals.ts';
 import { type Route, routeOf } from './route.ts';
-
-type ScreenComponent = ComponentType<Record<string, string>>;
-type Load = () => Promise<ScreenComponent>;
-
-/** Every screen but the first is loaded when somebody goes there. */
-const screens: Record<Exclude<Route['at'], 'home'>, Load> = {
-  'new-bike': async () => (await import('./NewBike.tsx')).NewBike as ScreenComponent,
-  bike: async () => (await import('./Bike.tsx')).Bike as ScreenComponent,
-  bench: async () => (await import('./Bench.tsx')).Bench as ScreenComponent,
-  plan: async () => (await import('./Plan.tsx')).Plan as ScreenComponent,
-  fit: async () => (await import('./Fit.tsx')).Fit as ScreenComponent,
-  shelf: async () => (await import('./Shelf.tsx')).Shelf as ScreenComponent,
-  'new-part': async () => (await import('./PartForm.tsx')).NewPart as ScreenComponent,
-  part: async () => (await import('./Part.tsx')).Part as ScreenComponent,
-  'edit-part': async () => (await import('./PartForm.tsx')).EditPart as ScreenComponent,
-  'change-part': async () => (await import('./ChangePart.tsx')).ChangePart as ScreenComponent,
-  'new-joint': async () => (await import('./JointForm.tsx')).NewJoint as ScreenComponent,
-  joint: async () => (await import('./Joint.tsx')).Joint as ScreenComponent,
-  'edit-joint': async () => (await import('./JointForm.tsx')).EditJoint as ScreenComponent,
-  seal: async () => (await import('./Seal.tsx')).Seal as ScreenComponent,
-  release: async () => (await import('./Release.tsx')).Release as ScreenComponent,
-  ride: async () => (await import('./Ride.tsx')).Ride as ScreenComponent,
-  rechecks: async () => (await import('./Rechecks.tsx')).Rechecks as ScreenComponent,
-  history: async () => (await import('./History.tsx')).History as ScreenComponent,
-  sheet: async () => (await import('./Sheet.tsx')).BuildSheet as ScreenComponent,
-  workings: async () => (await import('./Workings.tsx')).Workings as ScreenComponent,
-  tools: async () => (await import('./Tools.tsx')).Tools as ScreenComponent,
-  settings: async () => (await import('./Settings.tsx')).Settings as ScreenComponent,
-};
-
-const loaded = new Map<string, ScreenComponent>();
-
-/** What the screen an app is opened at shows first, read while its script is fetched. */
-export async function readAhead(logbook: Logbook, route: Route): Promise<void> {
-  const settings = logbook.readAhead('settings', {});
-  if (route.at === 'bench') await logbook.readAhead('bench', { bikeId: route.bikeId });
-  if (route.at === 'bike') await logbook.readAhead('bike', { bikeId: route.bikeId });
-  if (route.at === 'home') await logbook.readAhead('bikes', undefined);
-  await settings;
-}
-
-/** Asks for a screen before there is a logbook to show in it; both take their time, and neither needs the other. */
-export async function preload({ at }: Route): Promise<void> {
-  if (at !== 'home') loaded.set(at, await screens[at]());
-}
+import { loadedScreen, loadScreen, type ScreenComponent } from './scripts.ts';
 
 function useScreen(at: Route['at']): ScreenComponent | 'loading' | 'failed' {
   const [, redraw] = useState(0);
   const [failed, setFailed] = useState<string>();
-  const here = at === 'home' ? (Home as ScreenComponent) : loaded.get(at);
+  const here = loadedScreen(at);
   useEffect(() => {
-    if (here || at === 'home') return;
+    if (here) return;
     let current = true;
-    screens[at]().then(
-      (screen) => {
-        loaded.set(at, screen);
-        if (current) redraw((count) => count + 1);
-      },
+    loadScreen(at).then(
+      () => current && redraw((count) => count + 1),
       () => current && setFailed(at),
     );
     return () => {
@@ -153,6 +104,7 @@ export function App({ logbook, beside }: AppProps) {
       key={undoable.savedAtMs}
       agoMs={logbook.now() - undoable.savedAtMs}
       text={undoable.words}
+      correctHref={undoable.correctHref}
       onUndo={undo}
       onGone={() => setUndoable(undefined)}
     />

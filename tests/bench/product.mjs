@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { brotliCompressSync } from 'node:zlib';
 import { createServer } from 'vite';
 import { findBrowser } from '../browser/findBrowser.mjs';
+import { firstScripts } from '../browser/firstScripts.mjs';
 import { pageScript } from './pageScript.mjs';
 import { median, p95, result, say } from './result.mjs';
 
@@ -144,8 +145,7 @@ export async function benchProduct() {
   }
 
   const brotli = (path) => brotliCompressSync(readFileSync(path)).length;
-  const first = readFileSync('dist/index.html', 'utf8').match(/assets\/[\w.-]+\.js/g) ?? [];
-  const firstBytes = [...new Set(first)].reduce((sum, name) => sum + brotli(join('dist', name)), 0);
+  const firstBytes = firstScripts().reduce((sum, path) => sum + brotli(path), 0);
   out.push(result('first-load JavaScript, brotli', firstBytes, 30_000, 'bytes', 1));
   out.push(result('service worker, brotli', brotli('dist/sw.js'), 8000, 'bytes', 1));
   const all = readdirSync('dist/assets').filter((name) => name.endsWith('.js'));

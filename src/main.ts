@@ -1,0 +1,43 @@
+import type { Beside } from './screens/App.tsx';
+import { routeOf } from './screens/route.ts';
+import { loadScreen, readAhead } from './screens/scripts.ts';
+
+/** Reminders, updates and the clock can wait for the first screen to be read. */
+const BESIDE_MS = 400;
+/** Longer than an open store takes on a slow phone. */
+const AHEAD_MS = 1500;
+
+/** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
+async function start(place: HTMLElement): Promise<void> {
+  // This script is small so that all the others set out at once, before any of the page's own code is read.
+  const door = import('./logbook.ts');
+  const framing = import('./screens/frame.tsx');
+  const route = routeOf(location.hash);
+  // What fails to load here is asked for again, and said, by the app itself.
+  const screen = loadScreen(route.at).catch(() => {});
+  const { logbookFor, openDrafts } = await door;
+  const logbook = logbookFor({ loadWriter: () => import('./store/writer.ts') });
+  const drafts = openDrafts().catch(() => undefined);
+  // A store that does not open says why on the screen, so the screen does not wait for it for long.
+  const late = new Promise((resolve) => setTimeout(resolve, AHEAD_MS));
+  const rows = Promise.race([readAhead(logbook, route).catch(() => {}), late]);
+  const frame = await framing;
+  // A form reads its draft as it is drawn. Without a place for drafts only a kill would lose what is half typed.
+  const kept = await drafts;
+  if (kept) frame.keepDraftsIn(kept);
+  await Promise.all([screen, rows]);
+  const draw = (beside: Beside) => frame.draw(place, logbook, beside);
+  draw({});
+  await logbook.opened;
+  // What runs beside the screen lets the screen go first.
+  await new Promise((later) => setTimeout(later, BESIDE_MS));
+  const { runBeside } = await import('./beside.ts');
+  runBeside(logbook, draw);
+}
+
+const place = document.getElementById('app');
+if (!place) throw new Error('the page has no place for the app');
+start(place).catch((thrown) => {
+  place.textContent ||= 'The app could not be loaded. Reload the page; what is recorded is safe.';
+  throw thrown;
+});

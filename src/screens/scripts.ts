@@ -1,0 +1,54 @@
+import type { ComponentType } from 'preact';
+import type { Logbook } from '../logbook.ts';
+import type { Route } from './route.ts';
+
+export type ScreenComponent = ComponentType<Record<string, string>>;
+type Load = () => Promise<ScreenComponent>;
+
+/** Every screen is a script of its own, loaded when somebody goes there. */
+const screens: Record<Route['at'], Load> = {
+  home: async () => (await import('./Home.tsx')).Home as ScreenComponent,
+  'new-bike': async () => (await import('./NewBike.tsx')).NewBike as ScreenComponent,
+  bike: async () => (await import('./Bike.tsx')).Bike as ScreenComponent,
+  bench: async () => (await import('./Bench.tsx')).Bench as ScreenComponent,
+  plan: async () => (await import('./Plan.tsx')).Plan as ScreenComponent,
+  fit: async () => (await import('./Fit.tsx')).Fit as ScreenComponent,
+  shelf: async () => (await import('./Shelf.tsx')).Shelf as ScreenComponent,
+  'new-part': async () => (await import('./PartForm.tsx')).NewPart as ScreenComponent,
+  part: async () => (await import('./Part.tsx')).Part as ScreenComponent,
+  'edit-part': async () => (await import('./PartForm.tsx')).EditPart as ScreenComponent,
+  'change-part': async () => (await import('./ChangePart.tsx')).ChangePart as ScreenComponent,
+  'new-joint': async () => (await import('./JointForm.tsx')).NewJoint as ScreenComponent,
+  joint: async () => (await import('./Joint.tsx')).Joint as ScreenComponent,
+  'edit-joint': async () => (await import('./JointForm.tsx')).EditJoint as ScreenComponent,
+  seal: async () => (await import('./Seal.tsx')).Seal as ScreenComponent,
+  release: async () => (await import('./Release.tsx')).Release as ScreenComponent,
+  ride: async () => (await import('./Ride.tsx')).Ride as ScreenComponent,
+  rechecks: async () => (await import('./Rechecks.tsx')).Rechecks as ScreenComponent,
+  history: async () => (await import('./History.tsx')).History as ScreenComponent,
+  sheet: async () => (await import('./Sheet.tsx')).BuildSheet as ScreenComponent,
+  workings: async () => (await import('./Workings.tsx')).Workings as ScreenComponent,
+  tools: async () => (await import('./Tools.tsx')).Tools as ScreenComponent,
+  settings: async () => (await import('./Settings.tsx')).Settings as ScreenComponent,
+};
+
+const loaded = new Map<Route['at'], ScreenComponent>();
+
+/** Loads a screen. One that fails to load is asked for again the next time. */
+export async function loadScreen(at: Route['at']): Promise<void> {
+  loaded.set(at, await screens[at]());
+}
+
+/** A screen that has been loaded. */
+export function loadedScreen(at: Route['at']): ScreenComponent | undefined {
+  return loaded.get(at);
+}
+
+/** What the screen an app is opened at shows first, read while its script is fetched. */
+export async function readAhead(logbook: Logbook, route: Route): Promise<void> {
+  const settings = logbook.readAhead('settings', {});
+  if (route.at === 'bench') await logbook.readAhead('bench', { bikeId: route.bikeId });
+  if (route.at === 'bike') await logbook.readAhead('bike', { bikeId: route.bikeId });
+  if (route.at === 'home') await logbook.readAhead('bikes', undefined);
+  await settings;
+}
