@@ -1,4 +1,5 @@
 import './PhotoStrip.css';
+import { pickPicture } from '../sensing/pickPicture.ts';
 import { Icon } from './Icon.tsx';
 import { type PhotoBytes, usePhotoUrl } from './photoUrl.ts';
 
@@ -38,20 +39,10 @@ export function PhotoStrip({ photos, onOpen, onAdd, addLabel = 'Photo' }: PhotoS
       ))}
       {onAdd && (
         <li>
-          <label class="photo photo-add">
+          <button type="button" class="photo photo-add" onClick={() => pickPicture(onAdd)}>
             <Icon name="camera" sizePx={34} />
             {addLabel}
-            <input
-              type="file"
-              accept="image/*"
-              onChange={(event) => {
-                const file = event.currentTarget.files?.[0];
-                // Emptied, so that the same picture can be chosen again after a failure.
-                event.currentTarget.value = '';
-                if (file) onAdd(file);
-              }}
-            />
-          </label>
+          </button>
         </li>
       )}
     </ul>

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { PhotoFull } from '../../controls/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
+import { pickPicture } from '../../sensing/pickPicture.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { keepAside } from './keepAside.ts';
@@ -44,7 +45,7 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
         {children}
         <Tile
           icon="camera"
-          onFile={addPhoto}
+          onPress={() => pickPicture(addPhoto)}
           value={photos.length > 0 ? `${photos.length} taken` : undefined}
         >
           Photo

@@ -14,12 +14,10 @@ export interface TileProps {
   pressed?: boolean;
   /** The value is a warning. */
   loud?: boolean;
-  /** Takes a picture instead of a press. */
-  onFile?: (file: File) => void;
 }
 
 /** One of the things that can go with a step, large enough for a knuckle. */
-export function Tile({ icon, children, value, onPress, href, pressed, loud, onFile }: TileProps) {
+export function Tile({ icon, children, value, onPress, href, pressed, loud }: TileProps) {
   const look = `tile${value || pressed ? ' tile-set' : ''}${loud ? ' tile-loud' : ''}`;
   const inside = (
     <>
@@ -33,21 +31,6 @@ export function Tile({ icon, children, value, onPress, href, pressed, loud, onFi
       <a class={look} href={href}>
         {inside}
       </a>
-    );
-  if (onFile)
-    return (
-      <label class={look}>
-        {inside}
-        <input
-          type="file"
-          accept="image/*"
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0];
-            event.currentTarget.value = '';
-            if (file) onFile(file);
-          }}
-        />
-      </label>
     );
   return (
     <button type="button" class={look} aria-pressed={pressed} onClick={onPress}>

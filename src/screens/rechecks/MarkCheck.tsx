@@ -5,6 +5,7 @@ import { Notice } from '../../controls/Notice.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
+import { pickPicture } from '../../sensing/pickPicture.ts';
 import { Acts } from '../bench/Acts.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
@@ -44,7 +45,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
       tiles={
         <Tile
           icon="camera"
-          onFile={gathered.addPhoto}
+          onPress={() => pickPicture(gathered.addPhoto)}
           value={gathered.photos.length > 0 ? `${gathered.photos.length} taken` : undefined}
         >
           Photo

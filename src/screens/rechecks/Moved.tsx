@@ -6,6 +6,7 @@ import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
 import { Screen } from '../../controls/Screen.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { type AngleUnit, type TorqueUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
+import { pickPicture } from '../../sensing/pickPicture.ts';
 import { Acts } from '../bench/Acts.tsx';
 import { NoteSheet } from '../bench/NoteSheet.tsx';
 import { NumberPad } from '../bench/NumberPad.tsx';
@@ -157,7 +158,7 @@ export function Moved(props: MovedProps) {
           </Tile>
           <Tile
             icon="camera"
-            onFile={gathered.addPhoto}
+            onPress={() => pickPicture(gathered.addPhoto)}
             value={prints.length > 0 ? `${prints.length} taken` : undefined}
           >
             Photo

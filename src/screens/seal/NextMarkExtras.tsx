@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { PhotoFull } from '../../controls/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
 import type { JointRow } from '../../journal/rows.ts';
+import { pickPicture } from '../../sensing/pickPicture.ts';
 import { NoteSheet } from '../bench/NoteSheet.tsx';
 import type { Gathered } from '../bench/stepDraft.ts';
 import { Tile } from '../bench/Tile.tsx';
@@ -20,7 +21,7 @@ export function NextMarkExtras({ joint, gathered }: { joint: JointRow; gathered:
       <div class="tiles">
         <Tile
           icon="camera"
-          onFile={addPhoto}
+          onPress={() => pickPicture(addPhoto)}
           value={photos.length > 0 ? `${photos.length} taken` : undefined}
         >
           Photo
