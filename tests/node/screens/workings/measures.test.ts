@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import type { JointAbout } from '../../../../src/journal/entries.ts';
 import type { JointRow, PartRow, ToolRow } from '../../../../src/journal/rows.ts';
+import { describedAnew } from '../../../../src/screens/describedAnew.ts';
 import { factsOf, toolFacts } from '../../../../src/screens/workings/factsOf.ts';
 import { measuresOf, readMeasures, rowsFor } from '../../../../src/screens/workings/measures.ts';
 
@@ -130,6 +132,18 @@ describe('measures written down with a joint', () => {
     const known = { ...joint, fasteners: [{ ...m5, screw: 'steel' as const }] };
     expect(readMeasures({ ...measuresOf(known), screw: '' }, known)).toMatchObject({
       about: { fasteners: [m5] },
+    });
+  });
+  test('[J7] a place of the hands and an extension that are emptied are cleared from the joint', () => {
+    const known = {
+      ...joint,
+      bar: { rise: mm('60'), reach: mm('-40') },
+      extension: { length: mm('30'), angleDeg: 90 },
+    };
+    const read = readMeasures({ ...measuresOf(known), rise: '', reach: '', extension: '', angle: '' }, known);
+    if (!read.ok) throw new Error('not read');
+    expect(describedAnew<JointAbout>(known, read.about, ['clamp', 'bar', 'extension'])).toEqual({
+      cleared: ['bar', 'extension'],
     });
   });
   test.each([
