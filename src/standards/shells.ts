@@ -18,6 +18,21 @@ const faces = (boreMm: Span, diameterMm: Span): ShellRow['faces'] => ({
   'bb-cup': { diameterMm },
 });
 
+const crib = 'bicycle encyclopaedia, unthreaded bottom bracket crib sheet';
+
+/** The rarer bores of the European pressed kind; 40 is the usual one. */
+const thompson = (boreMm: number): ShellRow => ({
+  id: `thompson-${boreMm}`,
+  label: `European pressed cups, ${boreMm}`,
+  faces: faces([boreMm - 0.2, boreMm + 0.1], [boreMm, boreMm + 0.2]),
+  seat: 'pressed',
+  driveSide: 'none',
+  widthsMm: [65, 68, 70],
+  fromMemory: ['boreMm', 'diameterMm'],
+  source: `${crib}; tenths from memory`,
+  known: 'seen',
+});
+
 /** Bottom bracket shells. A pressed bore and its cup carry nearly one size; the press is in the hundredths. */
 export const shells: readonly ShellRow[] = [
   {
@@ -154,8 +169,20 @@ export const shells: readonly ShellRow[] = [
     driveSide: 'none',
     widthsMm: [65, 68, 70],
     fromMemory: ['boreMm', 'diameterMm'],
-    remark: 'Bores of 30, 33, 35, 38, 40 and 45 exist; 40 is the usual one.',
-    source: 'bicycle encyclopaedia, unthreaded bottom bracket crib sheet',
+    source: crib,
+    known: 'seen',
+  },
+  ...[30, 33, 35, 38, 45].map(thompson),
+  {
+    id: 'american-small',
+    label: 'American, small, for children’s one-piece cranks',
+    faces: faces([42.5, 43.5], [42.7, 43.7]),
+    seat: 'pressed',
+    driveSide: 'none',
+    widthsMm: [65],
+    fromMemory: ['diameterMm'],
+    remark: 'About 43 is all that is printed: measure it.',
+    source: plainBores,
     known: 'seen',
   },
 ];
