@@ -86,7 +86,7 @@ describe('bridges', () => {
     expect(bridges[0]?.bridgeId).toBe('steerer-shim-28.6-25.4');
   });
 
-  test('no bridge whose faces do not sit on each other, one by one, and none longer than three', () => {
+  test('[F1] no bridge whose faces do not sit on each other, one by one, and none longer than three', () => {
     fc.assert(
       fc.property(anyPair, ([one, other]) => {
         for (const { links } of adapterBridges(one, other)) {
@@ -105,7 +105,7 @@ describe('bridges', () => {
     );
   });
 
-  test('no single adapter is missed (oracle: every adapter tried both ways round)', () => {
+  test('[F1] no single adapter is missed (oracle: every adapter tried both ways round)', () => {
     fc.assert(
       fc.property(anyPair, ([one, other]) => {
         const tried = (meet(one, other)?.final ? [] : tableAdapters)
@@ -120,7 +120,7 @@ describe('bridges', () => {
     );
   });
 
-  test('no row of up to three is missed and none is offered with an idle piece (oracle: every row tried)', () => {
+  test('[F1] no row of up to three is missed and none is offered with an idle piece (oracle: every row tried)', () => {
     fc.assert(
       fc.property(tubes, ([one, other, shelf]) => {
         const rows = adapterBridges(one, other, linksOf(shelf)).map(({ links }) =>

@@ -153,7 +153,7 @@ test('sixty-six parts, three of each: what was best of one of each still is', ()
   expect(sets[0]?.cost).toMatchObject({ missingCount: 0, oneWayCount: 1, bridgeCount: 5 });
 });
 
-describe('oracle: every choice of a small pile, checked as a whole', () => {
+describe('[F2] oracle: every choice of a small pile, checked as a whole', () => {
   const tieOf = (parts: readonly PilePart[]): number =>
     parts.reduce((sum, { massG }) => sum + (massG ?? 5000), 0);
   const massG = fc.constantFrom(undefined, 100, 200, 300);

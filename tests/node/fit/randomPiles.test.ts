@@ -51,7 +51,7 @@ const ownPartsOf = ({ bridges }: Finding): string[] => [
   ...new Set(bridges.flatMap(({ links }) => links.flatMap(({ adapter }) => adapter.partId ?? []))),
 ];
 
-test('random piles: every bridge holds link by link, and no adapter of the pile that would do is left out', () => {
+test('[F1] [F3] random piles: every bridge holds link by link, and no adapter of the pile that would do is left out', () => {
   fc.assert(
     fc.property(piles, (parts) => {
       const { findings, fitting, toMeasure } = checkPile(parts);
