@@ -1,5 +1,4 @@
-import { wholeInRange } from '../mechanics/inRange.ts';
-import { positive } from '../mechanics/range.ts';
+import { positive, wholeInRange } from '../mechanics/range.ts';
 
 /** Angle between two bolts that are `steps` holes apart, halved, radians. */
 function halfAngle(boltsCount: number, steps: number): number {

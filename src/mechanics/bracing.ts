@@ -1,4 +1,4 @@
-import { inRange, wholeInRange } from './inRange.ts';
+import { inRange, wholeInRange } from './range.ts';
 import { spokeSpanMm, type WheelSide } from './spokeLength.ts';
 
 /** One side of a laced wheel. */

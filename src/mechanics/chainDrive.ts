@@ -1,5 +1,5 @@
-import { inRange } from './inRange.ts';
 import { CHAIN_PITCH_MM, rollerCircleMm } from './pitchDiameter.ts';
+import { inRange } from './range.ts';
 
 /** A ring, a sprocket and the chain's pitch: all that fixes a chain line besides the distance. */
 export interface ChainDrive {

@@ -1,6 +1,6 @@
 import type { ChainDrive } from './chainDrive.ts';
-import { inRange, wholeInRange } from './inRange.ts';
 import { CHAIN_PITCH_MM, TEETH } from './pitchDiameter.ts';
+import { inRange, wholeInRange } from './range.ts';
 
 /** Sum and difference of the teeth in the two shapes the formula wants. */
 function terms({ ringTeeth, sprocketTeeth }: ChainDrive): { half: number; bow: number } {

@@ -1,6 +1,6 @@
 import { type ChainDrive, chainPath, closestAxleMm, FARTHEST_AXLE_MM } from './chainDrive.ts';
-import { inRange } from './inRange.ts';
 import { CHAIN_PITCH_MM } from './pitchDiameter.ts';
+import { inRange } from './range.ts';
 
 /**
  * Length of the taut chain, counted in pitches of half an inch, usually a fraction.

@@ -1,8 +1,8 @@
 import { type Band, band } from './band.ts';
 import { type ChainDrive, chainPath, closestAxleMm } from './chainDrive.ts';
 import { axleFromPitches, chainPitches } from './chainLength.ts';
-import { inRange } from './inRange.ts';
 import { CHAIN_PITCH_MM } from './pitchDiameter.ts';
+import { inRange } from './range.ts';
 
 /** What the hand feels in the middle of the loose run. */
 export interface ChainSlack {

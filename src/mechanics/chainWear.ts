@@ -1,8 +1,8 @@
 import { type Band, band } from './band.ts';
 import type { ChainDrive } from './chainDrive.ts';
 import { axleFromPitches, chainPitches } from './chainLength.ts';
-import { inRange, wholeInRange } from './inRange.ts';
 import { CHAIN_PITCH_MM } from './pitchDiameter.ts';
+import { inRange, wholeInRange } from './range.ts';
 import type { Known } from './working.ts';
 
 /** A chain grown by more than this is not a chain any more; it only keeps slips of the finger out. */

@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 import type { Known } from './working.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { inRange, wholeInRange } from './inRange.ts';
 import { TEETH } from './pitchDiameter.ts';
+import { inRange, wholeInRange } from './range.ts';
 
 const MM_PER_INCH = 25.4;
 /** From a child's scooter wheel to a high wheeler. */

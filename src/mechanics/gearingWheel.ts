@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 import { overallDiameterMm } from './tyreFit.ts';
 
 /** What is known about the wheel, best first: a rollout under the rider beats a tape, a tape beats a sidewall. */

@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 import type { Working } from './working.ts';
 
 /** A hub as it sits in the frame; null where the wheel has no rotor or nobody measured. */

@@ -1,4 +1,4 @@
-import { inRange, wholeInRange } from './inRange.ts';
+import { inRange, wholeInRange } from './range.ts';
 
 /** Holes accepted in one flange: from the smallest child's wheel to tandem and cargo hubs. */
 export const FLANGE_HOLES = { fewest: 4, most: 36 } as const;

@@ -1,5 +1,5 @@
-import { inRange, wholeInRange } from './inRange.ts';
 import { crossingAngleDeg, FLANGE_HOLES } from './lacing.ts';
+import { inRange, wholeInRange } from './range.ts';
 import type { WheelSide } from './spokeLength.ts';
 
 export type LacingConcern =

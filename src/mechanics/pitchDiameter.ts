@@ -1,4 +1,4 @@
-import { inRange, wholeInRange } from './inRange.ts';
+import { inRange, wholeInRange } from './range.ts';
 
 /** Half an inch between rollers: every bicycle chain of the last hundred years (exact by definition). */
 export const CHAIN_PITCH_MM = 12.7;

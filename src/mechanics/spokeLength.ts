@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 
 /** One side of a wheel, as measured. */
 export interface WheelSide {

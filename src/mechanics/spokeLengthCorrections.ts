@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 
 /** A stretch of spoke of one thickness; plain spokes are one piece, butted ones three. */
 export interface SpokePiece {

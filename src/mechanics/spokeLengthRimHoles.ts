@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 
 /** Where the spoke holes lie in the rim, seen across its width. */
 export type RimDrilling =

@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 
 /** A size to buy, beside the size computed. */
 export interface StockedSpoke {

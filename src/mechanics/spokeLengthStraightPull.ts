@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 
 /** One side of a wheel whose spokes have no elbow. */
 export interface StraightPullSide {

@@ -1,5 +1,5 @@
 import { type Band, band } from './band.ts';
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 import { type SpokePiece, spokeStiffnessN } from './spokeLengthCorrections.ts';
 
 /** 56 turns to the inch, the usual spoke thread, mm. Source: trade standard, from memory. */

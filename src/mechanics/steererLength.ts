@@ -1,4 +1,4 @@
-import { inRange } from './inRange.ts';
+import { inRange } from './range.ts';
 import type { Working } from './working.ts';
 
 /** Everything a threadless steerer passes through, from the crown race seat up, mm. */
