@@ -31,6 +31,7 @@ export const caliperShapes = {
   },
   square: { end: 'outside', from: 80, to: 140, metal: 'M80 40h60v60h-60z', reach: 76 },
   rail: { end: 'outside', from: 96, to: 124, metal: 'M110 52a14 14 0 1 0 0 28 14 14 0 1 0 0-28z', reach: 76 },
+  plate: { end: 'outside', from: 101, to: 119, metal: 'M101 42h18v68h-18z', reach: 76 },
   tooth: { end: 'outside', from: 96, to: 124, metal: 'M96 106V58l8-16h12l8 16v48z', reach: 76 },
   length: { end: 'outside', from: 54, to: 166, metal: 'M54 50h112v46h-112z', reach: 80 },
   hub: {
@@ -108,7 +109,7 @@ const ofKey: Readonly<Record<string, CaliperShapeName>> = {
   heightMm: 'length',
   systemWidthMm: 'length',
   tipMm: 'square',
-  thicknessMm: 'rail',
+  thicknessMm: 'plate',
   railMm: 'rail',
   railHeightMm: 'rail',
   innerWidthMm: 'rim',
