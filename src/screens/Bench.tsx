@@ -1,6 +1,7 @@
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
+import { Absent } from './Absent.tsx';
 import { Work } from './bench/Work.tsx';
 import { useView } from './door.tsx';
 import { hrefOf } from './route.ts';
@@ -12,8 +13,6 @@ export function Bench({ bikeId }: { bikeId: string }) {
   const chosen = useView('settings', {});
   if (seen.is === 'there' && seen.value && seen.value.steps.length > 0 && chosen.is === 'there')
     return <Work view={seen.value} settings={chosen.value} />;
-  const failed = [seen, chosen].find((each) => each.is === 'failed');
-  const reading = seen.is === 'reading' || chosen.is === 'reading';
   const plan = hrefOf({ at: 'plan', bikeId });
   return (
     <Screen
@@ -21,16 +20,8 @@ export function Bench({ bikeId }: { bikeId: string }) {
       back={seen.is === 'there' && seen.value ? hrefOf({ at: 'bike', bikeId }) : hrefOf({ at: 'home' })}
       waits={<Waits />}
     >
-      {failed?.is === 'failed' ? (
-        <Notice kind="error" title="The steps could not be read">
-          Go back and come again. What is recorded is safe. ({failed.why})
-        </Notice>
-      ) : reading ? (
-        <p role="status">One moment…</p>
-      ) : seen.is === 'there' && !seen.value ? (
-        <Notice kind="error" title="No such bike">
-          It is not in this logbook. Open it from the list at the start.
-        </Notice>
+      {seen.is !== 'there' || !seen.value || chosen.is !== 'there' ? (
+        <Absent what="bike" seen={[seen, chosen]} />
       ) : (
         <Notice
           kind="empty"

@@ -1,3 +1,4 @@
+import { Absent } from './Absent.tsx';
 import './bike/bike.css';
 import { Button } from '../controls/Button.tsx';
 import { ListRow } from '../controls/ListRow.tsx';
@@ -120,17 +121,7 @@ export function Bike({ bikeId }: { bikeId: Id }) {
       waits={<Waits />}
       actions={card && <Acts card={card} />}
     >
-      {seen.is === 'failed' && (
-        <Notice kind="error" title="The card could not be read">
-          Go back to the list and open it again. What is recorded is safe.
-        </Notice>
-      )}
-      {seen.is === 'there' && !card && (
-        <Notice kind="error" title="That bike is not in the logbook">
-          Go back to the list and open it from there.
-        </Notice>
-      )}
-      {card && <Sections card={card} />}
+      {card ? <Sections card={card} /> : <Absent what="bike" seen={[seen]} />}
     </Screen>
   );
 }

@@ -1,3 +1,4 @@
+import { Absent } from './Absent.tsx';
 import './part/part.css';
 import { useState } from 'preact/hooks';
 import { HoldButton } from '../controls/HoldButton.tsx';
@@ -82,16 +83,7 @@ export function ChangePart({ partId }: { partId: string }) {
   if (seen.is === 'there' && seen.value) return <Changing part={seen.value.part} />;
   return (
     <Screen title="Part" back={hrefOf({ at: 'shelf' })} waits={<Waits />}>
-      {seen.is === 'failed' && (
-        <Notice kind="error" title="The part could not be read">
-          Go back and open it again.
-        </Notice>
-      )}
-      {seen.is === 'there' && (
-        <Notice kind="error" title="No such part">
-          It is not in this logbook. Go back to the shelf.
-        </Notice>
-      )}
+      <Absent what="part" seen={[seen]} />
     </Screen>
   );
 }

@@ -1,3 +1,4 @@
+import { Absent } from './Absent.tsx';
 import './part/part.css';
 import './fit/fit.css';
 import { useState } from 'preact/hooks';
@@ -131,17 +132,11 @@ export function Fit({ bikeId }: { bikeId: Id }) {
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
     >
-      {(seen.is === 'failed' || shelf.is === 'failed') && (
-        <Notice kind="error" title="The parts could not be read">
-          Go back and open the page again. What is recorded is safe.
-        </Notice>
+      {card && shelf.is === 'there' ? (
+        <Pile card={card} shelf={shelf.value} />
+      ) : (
+        <Absent what="bike" seen={[seen, shelf]} />
       )}
-      {seen.is === 'there' && !card && (
-        <Notice kind="error" title="That bike is not in the logbook">
-          Go back to the list and open it from there.
-        </Notice>
-      )}
-      {card && shelf.is === 'there' && <Pile card={card} shelf={shelf.value} />}
     </Screen>
   );
 }

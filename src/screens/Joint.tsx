@@ -1,8 +1,8 @@
+import { Absent } from './Absent.tsx';
 import './bike/bike.css';
 import './joint/joint.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
-import { Notice } from '../controls/Notice.tsx';
 import { Ruler } from '../controls/Ruler.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import { Stamp } from '../controls/Stamp.tsx';
@@ -130,11 +130,7 @@ export function Joint({ jointId }: { jointId: Id }) {
         )
       }
     >
-      {view.is === 'failed' && (
-        <Notice kind="error" title="The joint could not be read. Go back and try again." />
-      )}
-      {view.is === 'there' && !seen && <Notice kind="error" title="That joint is not in the logbook" />}
-      {seen && <Sections seen={seen} unit={unit} save={save} />}
+      {seen ? <Sections seen={seen} unit={unit} save={save} /> : <Absent what="joint" seen={[view]} />}
     </Screen>
   );
 }

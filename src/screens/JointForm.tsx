@@ -4,9 +4,10 @@ import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Id, JointAbout } from '../journal/entries.ts';
 import type { JointRow, PartRow } from '../journal/rows.ts';
+import { Absent } from './Absent.tsx';
 import { SaveNotice } from './bike/SaveNotice.tsx';
 import { describedAnew } from './describedAnew.ts';
-import { useLogbook, useRun, useView } from './door.tsx';
+import { type Seen, useLogbook, useRun, useView } from './door.tsx';
 import { useDraft } from './draft.ts';
 import { JointFields } from './joint/JointFields.tsx';
 import { draftOf, emptyJoint, type JointTrouble, readJoint } from './joint/jointDraft.ts';
@@ -81,12 +82,10 @@ function Form({ bikeId, parts, joint }: FormProps) {
   );
 }
 
-function Missing({ what, failed }: { what: string; failed: boolean }) {
+function Missing({ what, seen }: { what: 'bike' | 'joint'; seen: Seen<unknown>[] }) {
   return (
     <Screen title="Joint" back={hrefOf({ at: 'home' })} waits={<Waits />}>
-      <Notice kind="error" title={failed ? 'It could not be read' : `That ${what} is not in the logbook`}>
-        Go back to the list and open it from there.
-      </Notice>
+      <Absent what={what} seen={seen} />
     </Screen>
   );
 }
@@ -94,8 +93,7 @@ function Missing({ what, failed }: { what: string; failed: boolean }) {
 /** A joint of a bike, written down for the first time. */
 export function NewJoint({ bikeId }: { bikeId: Id }) {
   const seen = useView('bike', { bikeId });
-  if (seen.is === 'reading') return null;
-  if (seen.is === 'failed' || !seen.value) return <Missing what="bike" failed={seen.is === 'failed'} />;
+  if (seen.is !== 'there' || !seen.value) return <Missing what="bike" seen={[seen]} />;
   return <Form bikeId={bikeId} parts={seen.value.parts} />;
 }
 
@@ -104,7 +102,6 @@ export function EditJoint({ jointId }: { jointId: Id }) {
   const seen = useView('joint', { jointId });
   const joint = seen.is === 'there' ? seen.value?.joint : undefined;
   const parts = useView('parts', { at: joint?.bikeId ?? '' });
-  if (seen.is === 'reading' || (joint && parts.is === 'reading')) return null;
-  if (!joint || parts.is !== 'there') return <Missing what="joint" failed={seen.is === 'failed'} />;
+  if (!joint || parts.is !== 'there') return <Missing what="joint" seen={[seen, parts]} />;
   return <Form bikeId={joint.bikeId} parts={parts.value} joint={joint} />;
 }

@@ -1,8 +1,8 @@
+import { Absent } from './Absent.tsx';
 import './part/part.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Mark } from '../controls/Mark.tsx';
-import { Notice } from '../controls/Notice.tsx';
 import { Ruler } from '../controls/Ruler.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import { kindWords } from '../exchange/sentencesOfParts.ts';
@@ -148,16 +148,7 @@ export function Part({ partId }: { partId: string }) {
   if (seen.is === 'there' && seen.value) return <KnownPart {...seen.value} />;
   return (
     <Screen title="Part" back={hrefOf({ at: 'shelf' })} waits={<Waits />}>
-      {seen.is === 'failed' && (
-        <Notice kind="error" title="The part could not be read">
-          Go back and open it again. What is recorded is safe.
-        </Notice>
-      )}
-      {seen.is === 'there' && (
-        <Notice kind="error" title="No such part">
-          It is not in this logbook. Go back to the shelf.
-        </Notice>
-      )}
+      <Absent what="part" seen={[seen]} />
     </Screen>
   );
 }

@@ -1,7 +1,7 @@
+import { Absent } from './Absent.tsx';
 import './part/part.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
-import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Place } from '../journal/entries.ts';
 import type { PartRow } from '../journal/rows.ts';
@@ -196,16 +196,7 @@ export function EditPart({ partId }: { partId: string }) {
   if (seen.is === 'there' && seen.value) return <Editing part={seen.value.part} />;
   return (
     <Screen title="Part" back={hrefOf({ at: 'shelf' })} waits={<Waits />}>
-      {seen.is === 'failed' && (
-        <Notice kind="error" title="The part could not be read">
-          Go back and open it again.
-        </Notice>
-      )}
-      {seen.is === 'there' && (
-        <Notice kind="error" title="No such part">
-          It is not in this logbook. Go back to the shelf.
-        </Notice>
-      )}
+      <Absent what="part" seen={[seen]} />
     </Screen>
   );
 }

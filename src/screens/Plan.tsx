@@ -1,9 +1,9 @@
+import { Absent } from './Absent.tsx';
 import './plan/plan.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Icon } from '../controls/Icon.tsx';
 import { ListRow } from '../controls/ListRow.tsx';
-import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import { WindowedList } from '../controls/WindowedList.tsx';
 import type { StepRow } from '../journal/rows.ts';
@@ -31,17 +31,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
   if (!value)
     return (
       <Screen title="Plan" back={back} waits={<Waits />}>
-        {seen.is === 'reading' && <p role="status">One moment…</p>}
-        {seen.is === 'failed' && (
-          <Notice kind="error" title="The plan could not be read">
-            Go back and come again. What is recorded is safe. ({seen.why})
-          </Notice>
-        )}
-        {seen.is === 'there' && (
-          <Notice kind="error" title="No such bike">
-            It is not in this logbook. Open it from the list at the start.
-          </Notice>
-        )}
+        <Absent what="bike" seen={[seen]} />
       </Screen>
     );
 

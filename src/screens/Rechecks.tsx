@@ -1,8 +1,8 @@
+import { Absent } from './Absent.tsx';
 import './bench/bench.css';
 import './bike/bike.css';
 import './rechecks/rechecks.css';
 import { useState } from 'preact/hooks';
-import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Id, Settings } from '../journal/entries.ts';
 import type { JointRow, RecheckRow } from '../journal/rows.ts';
@@ -103,17 +103,7 @@ export function Rechecks({ bikeId }: { bikeId: Id }) {
       back={missing ? hrefOf({ at: 'home' }) : hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
     >
-      {seen.is === 'failed' || chosen.is === 'failed' ? (
-        <Notice kind="error" title="The re-checks could not be read">
-          Go back and come again. What is recorded is safe.
-        </Notice>
-      ) : missing ? (
-        <Notice kind="error" title="That bike is not in the logbook">
-          Go back to the list and open it from there.
-        </Notice>
-      ) : (
-        <p role="status">One moment…</p>
-      )}
+      <Absent what="bike" seen={[seen, chosen]} />
     </Screen>
   );
 }

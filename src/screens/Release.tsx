@@ -1,6 +1,6 @@
+import { Absent } from './Absent.tsx';
 import './bike/bike.css';
 import { useState } from 'preact/hooks';
-import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Id } from '../journal/entries.ts';
 import type { Views } from '../logbook.ts';
@@ -27,7 +27,6 @@ export function Release({ bikeId }: { bikeId: Id }) {
   };
   const view = seen.is === 'there' ? seen.value : undefined;
   if (!view || chosen.is !== 'there') {
-    const failed = seen.is === 'failed' || chosen.is === 'failed';
     const missing = seen.is === 'there' && !view;
     return (
       <Screen
@@ -35,17 +34,7 @@ export function Release({ bikeId }: { bikeId: Id }) {
         back={missing ? hrefOf({ at: 'home' }) : hrefOf({ at: 'bike', bikeId })}
         waits={<Waits />}
       >
-        {failed ? (
-          <Notice kind="error" title="The release could not be read">
-            Go back and come again. What is recorded is safe.
-          </Notice>
-        ) : missing ? (
-          <Notice kind="error" title="That bike is not in the logbook">
-            Go back to the list and open it from there.
-          </Notice>
-        ) : (
-          <p role="status">One moment…</p>
-        )}
+        <Absent what="bike" seen={[seen, chosen]} />
       </Screen>
     );
   }

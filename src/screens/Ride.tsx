@@ -1,6 +1,6 @@
-import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Id } from '../journal/entries.ts';
+import { Absent } from './Absent.tsx';
 import { useView } from './door.tsx';
 import { RideForm } from './ride/RideForm.tsx';
 import { hrefOf } from './route.ts';
@@ -20,17 +20,7 @@ export function Ride({ bikeId }: { bikeId: Id }) {
       back={missing ? hrefOf({ at: 'home' }) : hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
     >
-      {seen.is === 'failed' || chosen.is === 'failed' ? (
-        <Notice kind="error" title="The bike could not be read">
-          Go back and come again. What is recorded is safe.
-        </Notice>
-      ) : missing ? (
-        <Notice kind="error" title="That bike is not in the logbook">
-          Go back to the list and open it from there.
-        </Notice>
-      ) : (
-        <p role="status">One moment…</p>
-      )}
+      <Absent what="bike" seen={[seen, chosen]} />
     </Screen>
   );
 }

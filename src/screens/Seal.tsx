@@ -2,6 +2,7 @@ import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import type { Id } from '../journal/entries.ts';
+import { Absent } from './Absent.tsx';
 import { useView } from './door.tsx';
 import { hrefOf } from './route.ts';
 import { type SealView, SealWork } from './seal/SealWork.tsx';
@@ -31,16 +32,8 @@ export function Seal({ jointId }: { jointId: Id }) {
   const back = view ? hrefOf({ at: 'bike', bikeId: view.joint.bikeId }) : hrefOf({ at: 'home' });
   return (
     <Screen title={view?.joint.name ?? 'Seal'} back={back} waits={<Waits />}>
-      {seen.is === 'reading' ? (
-        <p role="status">One moment…</p>
-      ) : seen.is === 'failed' ? (
-        <Notice kind="error" title="The seal could not be read">
-          Go back and come again. What is recorded is safe.
-        </Notice>
-      ) : !view ? (
-        <Notice kind="error" title="That joint is not in the logbook">
-          Go back to the list and open it on its bike.
-        </Notice>
+      {!view ? (
+        <Absent what="joint" seen={[seen]} />
       ) : (
         <Notice
           kind="empty"

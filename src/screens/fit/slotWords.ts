@@ -1,4 +1,5 @@
 import type { AxlePositions, AxleRefusal, AxleStop } from '../../fit/axlePosition.ts';
+import type { Band } from '../../mechanics/band.ts';
 import { numberText } from '../quantityText.ts';
 
 /** Why the figures of a slot cannot be meant. */
@@ -14,12 +15,20 @@ export const slotRefusals: Record<AxleRefusal, string> = {
 
 const mm = (value: number): string => `${numberText(value, 1)} mm`;
 
+/** A band whose ends may read alike. */
+function spanText({ lo, hi }: Band): string {
+  const [from, to] = [numberText(lo, 1), numberText(hi, 1)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
 /**
- * One chain length in sentences: where the axle stands, how much room there is, what wear does.
+ * One chain length in sentences: where the axle stands, how much room there is, where slack puts it, what wear does
+ * and when it has used up the slot.
  * @example stopWords(stop, 0.75)[0] //=> 'Axle at 407.4 mm: 9.4 mm to the front, 12.6 mm to the rear.'
  */
 export function stopWords(stop: AxleStop, wearPercent: number): string[] {
   const { tautMm, toFrontMm, toRearMm, wornMm, outgrows, slackFits, needsFiling } = stop;
+  const { settingMm, wearToRearPercent } = stop;
   const wear = `Worn by ${numberText(wearPercent, 2)} %: ${mm(wornMm.lo)} to ${mm(wornMm.hi)}`;
   const after = {
     no: 'still in the slot',
@@ -28,7 +37,9 @@ export function stopWords(stop: AxleStop, wearPercent: number): string[] {
   }[outgrows];
   return [
     `Axle at ${mm(tautMm)}: ${mm(toFrontMm)} to the front, ${mm(toRearMm)} to the rear.`,
+    `With its slack the chain wants it at ${numberText(settingMm.lo, 1)} to ${mm(settingMm.hi)}.`,
     `${wear}, ${after}.`,
+    `Wear of ${spanText(wearToRearPercent)} % uses the slot up.`,
     ...(slackFits ? [] : ['No room to give the chain its slack.']),
     ...(needsFiling ? ['Stands in metal that is still to be filed.'] : []),
   ];
