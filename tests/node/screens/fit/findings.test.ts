@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { axlePositions } from '../../../../src/fit/axlePosition.ts';
 import { checkPile } from '../../../../src/fit/checkPile.ts';
 import { completeSets } from '../../../../src/fit/completeSets.ts';
 import type { PilePart } from '../../../../src/fit/pile.ts';
@@ -8,6 +9,7 @@ import { drivetrainOf, gearFigures } from '../../../../src/screens/fit/drivetrai
 import { findingGroups, type GroupId } from '../../../../src/screens/fit/findingGroups.ts';
 import { endsWithoutCaliper, missingParts } from '../../../../src/screens/fit/missingParts.ts';
 import { nearMisses } from '../../../../src/screens/fit/nearMisses.ts';
+import { stopWords } from '../../../../src/screens/fit/slotWords.ts';
 import { takeSet } from '../../../../src/screens/fit/takeSet.ts';
 import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
 import { BIKE, pile, situationOf, writePile } from './pileInLogbook.ts';
@@ -101,6 +103,20 @@ describe('the whole bike', () => {
     // Sixty turns a minute go sixty developments a minute: 3.6 km/h for each metre.
     expect(figures?.speedKmh).toBeCloseTo(3.6 * 2.4 * Math.PI * 0.678, 6);
     expect(figures?.gain).toBeCloseTo((2.4 * 678) / 2 / 170, 6);
+  });
+
+  // Slack: taut less 0.1 to 0.4 mm (triangle geometry for half an inch of movement and twice that, forum advice).
+  // Wear: 420 / 407.362 is 3.1 % when the chain climbs; 12.64 mm at 6.38 mm a pitch of 90 pitches is 2.2 % when it does not.
+  test('one chain length tells its place, its slack and the wear that uses up the slot', () => {
+    const positions = axlePositions({ frontMm: 398, rearMm: 420 }, 36, 15);
+    const stop = positions.ok ? positions.stops[0] : undefined;
+    if (!stop) throw new Error('no chain fits');
+    expect(stopWords(stop, 0.75)).toEqual([
+      'Axle at 407.4 mm: 9.4 mm to the front, 12.6 mm to the rear.',
+      'With its slack the chain wants it at 407 to 407.3 mm.',
+      'Worn by 0.75 %: 410.4 mm to 411.7 mm, still in the slot.',
+      'Wear of 2.2 to 3.1 % uses the slot up.',
+    ]);
   });
 
   test('what cannot be meant leaves its figure out', () => {
