@@ -105,17 +105,18 @@ export async function openNow(db: Database, bikeId: Id, nowMs: number): Promise<
   const rows = new MemoryRows();
   const at = (kind: string) => `${kind}@${bikeId}`;
   const openInPile = await fitAtHand();
+  const { group } = read.momentOf(db);
   const groups = await Promise.all([
-    read.group(db, 'joint', at('joint')),
-    read.group(db, 'part', at('part')),
-    read.group(db, 'step', at('step')),
-    read.group(db, 'wait', at('wait')),
-    read.group(db, 'wait', at('wait-over')),
-    read.group(db, 'recheck', at('recheck')),
-    read.group(db, 'defect', at('defect')),
-    read.group(db, 'finding', at('finding')),
-    read.group(db, 'seal', at('seal')),
-    read.group(db, 'ridecheck', at('ridecheck')),
+    group('joint', at('joint')),
+    group('part', at('part')),
+    group('step', at('step')),
+    group('wait', at('wait')),
+    group('wait', at('wait-over')),
+    group('recheck', at('recheck')),
+    group('defect', at('defect')),
+    group('finding', at('finding')),
+    group('seal', at('seal')),
+    group('ridecheck', at('ridecheck')),
   ]);
   for (const row of groups.flat()) rows.put(row);
   return openItems(rows, bikeId, nowMs, openInPile);

@@ -1,3 +1,4 @@
+import { unwrap } from 'idb';
 import type { Photo } from '../journal/commands.ts';
 import type { Entry, Id, Settings } from '../journal/entries.ts';
 import { FIRST_SETTINGS } from '../journal/reducers/settings.ts';
@@ -5,18 +6,36 @@ import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/ro
 import { upcast } from '../journal/upcasts.ts';
 import { type Database, type JournalLine, VIEWS_META } from './database.ts';
 
-/** One row by its kind and id. */
-export async function row<K extends RowKind>(db: Database, kind: K, id: Id): Promise<RowOf[K] | undefined> {
-  return (await db.get('views', `${kind}/${id}`)) as RowOf[K] | undefined;
+/** The rows as they stand at one moment. */
+export interface Moment {
+  /** One row by its kind and id. */
+  row<K extends RowKind>(kind: K, id: Id): Promise<RowOf[K] | undefined>;
+  /** The rows of one group, such as `joint@<bike>`. */
+  group<K extends RowKind>(kind: K, name: string): Promise<RowOf[K][]>;
 }
 
-/** The rows of one group, such as `joint@<bike>`. */
-export async function group<K extends RowKind>(db: Database, _kind: K, name: string): Promise<RowOf[K][]> {
-  return (await db.getAllFromIndex('views', 'group', name)) as RowOf[K][];
+/**
+ * Reads several rows in one transaction, so that none of them is newer than another. The browser is asked
+ * directly: wrapping every request of a view takes a slow phone as long as reading it.
+ */
+export function momentOf(db: Database): Moment {
+  const views = unwrap(db).transaction('views').objectStore('views');
+  const groups = views.index('group');
+  return {
+    row: (kind, id) => answer(views.get(`${kind}/${id}`)),
+    group: (_kind, name) => answer(groups.getAll(name)),
+  };
+}
+
+function answer<T>(request: IDBRequest): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
 }
 
 export async function settings(db: Database): Promise<Settings> {
-  return (await row(db, 'settings', 'app'))?.settings ?? FIRST_SETTINGS;
+  return (await momentOf(db).row('settings', 'app'))?.settings ?? FIRST_SETTINGS;
 }
 
 /** A duty with a time: a wait, a re-check, or a defect with a date, and the bike it is on. */
@@ -155,7 +174,7 @@ export async function history(
 export async function line(db: Database, entryId: Id): Promise<HistoryLine | undefined> {
   const found = await db.getFromIndex('journal', 'id', entryId);
   if (!found) return undefined;
-  const fix = await row(db, 'fix', entryId);
+  const fix = await momentOf(db).row('fix', entryId);
   return { seq: found.seq, entry: upcast(found.entry), fixes: fix?.fixes ?? [] };
 }
 

@@ -18,7 +18,7 @@ import type {
 import type { Database } from './database.ts';
 import type { AsBuilt } from './deepViews.ts';
 import * as stored from './read.ts';
-import { type DueLine, type HistoryLine, type HistoryPage, history, line, photo } from './read.ts';
+import { type DueLine, type HistoryLine, type HistoryPage, history, line, momentOf, photo } from './read.ts';
 
 /** What can be asked of the logbook, and what is given. */
 export interface Views {
@@ -108,46 +108,49 @@ interface DeepViews {
  */
 export function readersFor(now: () => number, theWriter: () => Promise<DeepViews>): Readers {
   return {
-    bikes: (db) => stored.group(db, 'bike', 'bike'),
+    bikes: (db) => momentOf(db).group('bike', 'bike'),
     due: (db, { untilMs }) => stored.due(db, untilMs),
     bike: async (db, { bikeId }) => {
+      const { row, group } = momentOf(db);
       const [bike, parts, joints, steps, waits, rechecks, seals, defects, findings, rides] =
         await Promise.all([
-          stored.row(db, 'bike', bikeId),
-          stored.group(db, 'part', `part@${bikeId}`),
-          stored.group(db, 'joint', `joint@${bikeId}`),
-          stored.group(db, 'step', `step@${bikeId}`),
-          stored.group(db, 'wait', `wait@${bikeId}`),
-          stored.group(db, 'recheck', `recheck@${bikeId}`),
-          stored.group(db, 'seal', `seal@${bikeId}`),
-          stored.group(db, 'defect', `defect@${bikeId}`),
-          stored.group(db, 'finding', `finding@${bikeId}`),
-          stored.row(db, 'rides', bikeId),
+          row('bike', bikeId),
+          group('part', `part@${bikeId}`),
+          group('joint', `joint@${bikeId}`),
+          group('step', `step@${bikeId}`),
+          group('wait', `wait@${bikeId}`),
+          group('recheck', `recheck@${bikeId}`),
+          group('seal', `seal@${bikeId}`),
+          group('defect', `defect@${bikeId}`),
+          group('finding', `finding@${bikeId}`),
+          row('rides', bikeId),
         ]);
       const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
       return bike && { bike, parts, joints, steps: inList, waits, rechecks, seals, defects, findings, rides };
     },
     bench: async (db, { bikeId }) => {
+      const { row, group } = momentOf(db);
       const [bike, steps, joints, waits, tools] = await Promise.all([
-        stored.row(db, 'bike', bikeId),
-        stored.group(db, 'step', `step@${bikeId}`),
-        stored.group(db, 'joint', `joint@${bikeId}`),
-        stored.group(db, 'wait', `wait@${bikeId}`),
-        stored.group(db, 'tool', 'tool'),
+        row('bike', bikeId),
+        group('step', `step@${bikeId}`),
+        group('joint', `joint@${bikeId}`),
+        group('wait', `wait@${bikeId}`),
+        group('tool', 'tool'),
       ]);
       const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
       return bike && { bike, steps: inList, joints, waits, tools };
     },
     joint: async (db, { jointId }) => {
-      const joint = await stored.row(db, 'joint', jointId);
+      const { row, group } = momentOf(db);
+      const joint = await row('joint', jointId);
       if (!joint) return undefined;
       const named = [...joint.partIds, ...joint.between.flatMap(({ partId }) => (partId ? [partId] : []))];
       const [bike, parts, waits, seal, rechecks] = await Promise.all([
-        stored.row(db, 'bike', joint.bikeId),
-        Promise.all(named.map((id) => stored.row(db, 'part', id))),
-        stored.group(db, 'wait', `wait@${joint.bikeId}`),
-        stored.row(db, 'seal', jointId),
-        stored.group(db, 'recheck', `recheck@${joint.bikeId}`),
+        row('bike', joint.bikeId),
+        Promise.all(named.map((id) => row('part', id))),
+        group('wait', `wait@${joint.bikeId}`),
+        row('seal', jointId),
+        group('recheck', `recheck@${joint.bikeId}`),
       ]);
       return {
         joint,
@@ -159,31 +162,30 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
       };
     },
     part: async (db, { partId }) => {
-      const part = await stored.row(db, 'part', partId);
+      const { row, group } = momentOf(db);
+      const part = await row('part', partId);
       if (!part) return undefined;
       if (part.place.on !== 'bike') return { part, bike: undefined, joints: [] };
       const { bikeId } = part.place;
-      const [bike, joints] = await Promise.all([
-        stored.row(db, 'bike', bikeId),
-        stored.group(db, 'joint', `joint@${bikeId}`),
-      ]);
+      const [bike, joints] = await Promise.all([row('bike', bikeId), group('joint', `joint@${bikeId}`)]);
       const holds = (joint: JointRow) =>
         joint.partIds.includes(partId) || joint.between.some((between) => between.partId === partId);
       return { part, bike, joints: joints.filter(holds) };
     },
-    parts: (db, { at }) => stored.group(db, 'part', `part@${at}`),
-    tools: (db) => stored.group(db, 'tool', 'tool'),
+    parts: (db, { at }) => momentOf(db).group('part', `part@${at}`),
+    tools: (db) => momentOf(db).group('tool', 'tool'),
     settings: (db) => stored.settings(db),
-    rechecks: (db, { bikeId }) => stored.group(db, 'recheck', `recheck@${bikeId}`),
+    rechecks: (db, { bikeId }) => momentOf(db).group('recheck', `recheck@${bikeId}`),
     release: async (db, { bikeId }) => {
       const { openNow } = await theWriter();
+      const { row, group } = momentOf(db);
       const [bike, open, check, releases, rides, joints] = await Promise.all([
-        stored.row(db, 'bike', bikeId),
+        row('bike', bikeId),
         openNow(db, bikeId, now()),
-        stored.row(db, 'ridecheck', bikeId),
-        stored.row(db, 'release', bikeId),
-        stored.row(db, 'rides', bikeId),
-        stored.group(db, 'joint', `joint@${bikeId}`),
+        row('ridecheck', bikeId),
+        row('release', bikeId),
+        row('rides', bikeId),
+        group('joint', `joint@${bikeId}`),
       ]);
       return bike && { bike, open, check, releases: releases?.releases ?? [], rides, joints };
     },
