@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { beginEarly, pageScripts } from './sw/chunks.ts';
+import { beginEarly, pageScripts, withoutBegun } from './sw/chunks.ts';
 import { precache } from './sw/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
@@ -14,7 +14,7 @@ export default defineConfig({
     outDir: '../dist',
     emptyOutDir: true,
     target: ['es2022', 'safari16.4'],
-    modulePreload: { polyfill: false },
+    modulePreload: { polyfill: false, resolveDependencies: withoutBegun },
     // One sheet: all of it together is smaller than the trips for its pieces are long.
     cssCodeSplit: false,
     // A picture within the sheet would hold up the first screen.

@@ -89,6 +89,14 @@ function watchClock(tell: (byMs: number) => void): void {
   document.addEventListener('visibilitychange', beat);
 }
 
+/** Names the manifest, by which the app is installed: its icons are large, and the first screen does not wait for them. */
+function nameManifest(): void {
+  const link = document.createElement('link');
+  link.rel = 'manifest';
+  link.href = '/manifest.webmanifest';
+  document.head.append(link);
+}
+
 /** Starts what runs beside the screens and tells `draw` whenever any of it has something to say. */
 export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): void {
   let beside: Beside = {};
@@ -116,6 +124,7 @@ export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): voi
     };
     tell({ clockMoved: { byMs, shift, leave: done } });
   });
+  nameManifest();
   persistAfterFirstEntry(logbook);
   void registerWorker((update) => tell({ update })).catch(() => {});
 }

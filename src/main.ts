@@ -8,7 +8,7 @@ const BESIDE_MS = 400;
 const AHEAD_MS = 1500;
 
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
-async function start(place: HTMLElement): Promise<void> {
+async function start(): Promise<void> {
   // This script is small so that all the others set out at once, before any of the page's own code is read.
   const door = import('./logbook.ts');
   const framing = import('./screens/frame.tsx');
@@ -25,7 +25,7 @@ async function start(place: HTMLElement): Promise<void> {
   // A form reads its draft as it is drawn. Without a place for drafts only a kill would lose what is half typed.
   const kept = await drafts;
   if (kept) frame.keepDraftsIn(kept);
-  await Promise.all([screen, rows]);
+  const [place] = await Promise.all([placeOfTheApp(), screen, rows]);
   const draw = (beside: Beside) => frame.draw(place, logbook, beside);
   draw({});
   await logbook.opened;
@@ -35,9 +35,17 @@ async function start(place: HTMLElement): Promise<void> {
   runBeside(logbook, draw);
 }
 
-const place = document.getElementById('app');
-if (!place) throw new Error('the page has no place for the app');
-start(place).catch((thrown) => {
+/** The script may run before the page has been read to its end. */
+async function placeOfTheApp(): Promise<HTMLElement> {
+  if (document.readyState === 'loading')
+    await new Promise((read) => document.addEventListener('DOMContentLoaded', read, { once: true }));
+  const place = document.getElementById('app');
+  if (!place) throw new Error('the page has no place for the app');
+  return place;
+}
+
+start().catch(async (thrown) => {
+  const place = await placeOfTheApp();
   place.textContent ||= 'The app could not be loaded. Reload the page; what is recorded is safe.';
   throw thrown;
 });

@@ -17,6 +17,10 @@ function withImports(entry: string, modules: Modules): Set<string> {
   return found;
 }
 
+/** Scripts a start begins with; the earlier takes what the later needs as well. */
+const BEGUN = ['main', 'logbook', 'frame', 'home', 'bench'] as const;
+type Begun = (typeof BEGUN)[number];
+
 /**
  * How the page is cut into scripts. Left alone, every control would be a file of its own, and a phone spends
  * longer on asking for forty small files than on reading one. So a few begin together: the page's first script,
@@ -26,8 +30,8 @@ function withImports(entry: string, modules: Modules): Set<string> {
  * @param src absolute path of the page's sources
  */
 export function pageScripts(src: string) {
-  let sets: Record<'main' | 'logbook' | 'frame' | 'home' | 'bench', Set<string>> | undefined;
-  function scriptOf(id: string, modules: Modules): string | null {
+  let sets: Record<Begun, Set<string>> | undefined;
+  function scriptOf(id: string, modules: Modules): Begun | undefined {
     sets ??= {
       main: withImports(join(src, 'main.ts'), modules),
       logbook: withImports(join(src, 'logbook.ts'), modules),
@@ -35,35 +39,35 @@ export function pageScripts(src: string) {
       home: withImports(join(src, 'screens/Home.tsx'), modules),
       bench: withImports(join(src, 'screens/Bench.tsx'), modules),
     };
-    if (id.includes('.css') || sets.main.has(id)) return null;
-    if (sets.logbook.has(id)) return 'logbook';
-    const [home, bench] = [sets.home.has(id), sets.bench.has(id)];
-    if (sets.frame.has(id) || (home && bench)) return 'frame';
-    if (home) return 'home';
-    return bench ? 'bench' : null;
+    const { main, logbook, frame, home, bench } = sets;
+    if (id.includes('.css')) return undefined;
+    if (main.has(id)) return 'main';
+    if (logbook.has(id)) return 'logbook';
+    if (frame.has(id) || (home.has(id) && bench.has(id))) return 'frame';
+    if (home.has(id)) return 'home';
+    return bench.has(id) ? 'bench' : undefined;
   }
-  return { includeDependenciesRecursively: false, groups: [{ debugName: 'begun', name: scriptOf }] };
+  // A group takes along what its modules import, unless a group before it has it already.
+  const groups = BEGUN.map((script, at) => ({
+    debugName: script,
+    priority: BEGUN.length - at,
+    name: (id: string, modules: Modules) => (scriptOf(id, modules) === script ? script : null),
+  }));
+  return { groups };
 }
 
-/** Scripts begun on every start: the browser is asked to compile all of them at once, beside the page's own thread. */
-const BEGUN = new Set(['index', 'logbook', 'frame', 'home', 'bench']);
 /** Begun on every start, whatever it is opened at, so the page's head names them. */
 const ALWAYS = new Set(['logbook', 'frame', 'rolldown-runtime']);
-const COMPILE_ALL = '//# allFunctionsCalledOnLoad\n';
 
-/** Vite plugin: names what every start begins with in the page's head, and asks for the scripts of a start to be compiled whole. */
+/** What to ask for along with a script that is loaded later: all it imports but what every start has begun with. */
+export const withoutBegun = (_script: string, imports: string[]): string[] =>
+  imports.filter((path) => !['main', ...ALWAYS].some((name) => path.startsWith(`assets/${name}-`)));
+
+/** Vite plugin: names what every start begins with in the page's head. */
 export function beginEarly(): Plugin {
   return {
     name: 'begin-early',
     apply: 'build',
-    generateBundle: {
-      // The browser heeds it in the first line only, so whatever else is put there comes before.
-      order: 'post',
-      handler(_options, bundle) {
-        for (const file of Object.values(bundle))
-          if (file.type === 'chunk' && BEGUN.has(file.name)) file.code = COMPILE_ALL + file.code;
-      },
-    },
     transformIndexHtml: {
       order: 'post',
       handler: (_html, { bundle }) =>

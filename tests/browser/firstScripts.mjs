@@ -14,7 +14,7 @@ export function firstScripts(dist = 'dist') {
       /(?:^|[;}\n])(?:import|export)(?:[^"'`()]*from)?["']\.\/([\w.-]+\.js)["']/g,
     ))
       found.add(`assets/${next}`);
-    for (const [, next] of text.matchAll(/import\([`"']\.\/(Home-[\w.-]+\.js)[`"']\)/g))
+    for (const [, next] of text.matchAll(/import\([`"']\.\/(home-[\w.-]+\.js)[`"']\)/g))
       found.add(`assets/${next}`);
   }
   return [...found].map((name) => join(dist, name));
