@@ -163,6 +163,9 @@ async function appendFromStore(
       cache.forget();
       rows.distrust();
     }
+    // Who works on one joint works on the next: those of its bike are remembered along with it.
+    const joint = 'jointId' in command ? rows.fetched.get(`joint/${command.jointId}`) : undefined;
+    if (joint?.is === 'joint') await rows.prefetchGroup(tx, `joint@${joint.bikeId}`);
     const settled = await settleInStore(tx, rows, command, now, ids);
     if (!Array.isArray(settled)) {
       await tx.done;
