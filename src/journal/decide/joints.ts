@@ -75,6 +75,9 @@ export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Cir
   return [present({ type: 'joint-made', jointId, bikeId, ...about })];
 }
 
+/** What a release stands on; a name, a note or a measured length changes none of it. */
+const RELEASED = ['kind', 'partIds', 'between', 'fasteners', 'targets'] as const;
+
 export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>): Ruling {
   const { type: _type, happenedAtMs: _at, jointId, ...about } = command;
   const joint = jointOf(rows, jointId);
@@ -86,8 +89,14 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
   checkTargets(about.targets ?? []);
   checkLengths(about);
   const { bikeId, matters: wasMatters } = joint;
+  // A release covers the joint as it was then; another target or another part is another joint.
+  const anew = wasMatters && RELEASED.some((field) => about[field] !== undefined);
+  const matters = about.matters ?? (anew ? true : undefined);
   return [
-    present({ type: 'joint-described', jointId, bikeId, ...about, ...clearing(joint, about), wasMatters }),
+    present({
+      ...{ type: 'joint-described' as const, jointId, bikeId, ...about, ...clearing(joint, about) },
+      ...{ matters, wasMatters },
+    }),
   ];
 }
 

@@ -366,6 +366,15 @@ describe('release', () => {
       async (l: never, j: string) =>
         done(l, { type: 'find-torque', jointId: j, outcome: 'moved', way: 'tightening', movedAt: nm(3) }),
     ],
+    [
+      'another target',
+      async (l: never, j: string) =>
+        done(l, {
+          type: 'describe-joint',
+          jointId: j,
+          targets: [{ source: 'printed-on-the-part', torque: nm(6) }],
+        }),
+    ],
   ])('[L2] a release is revoked by a later entry on a joint that matters: %s', async (_name, act) => {
     const { logbook, clock } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook);
@@ -386,6 +395,7 @@ describe('release', () => {
     await release(logbook, bikeId);
     await done(logbook, { type: 'find-torque', jointId, outcome: 'held', way: 'tightening' });
     await done(logbook, { type: 'add-note', bikeId, jointId, words: 'quiet' });
+    await done(logbook, { type: 'describe-joint', jointId, name: 'Stem', note: 'the black one' });
     expect((await bikeOf(logbook)).bike.revoked).toBeUndefined();
     logbook.close();
   });
