@@ -12,6 +12,7 @@ import { useDraft } from './draft.ts';
 import { ChangeFields } from './part/ChangeFields.tsx';
 import { type ChangeDraft, emptyChange, readChange } from './part/changeDraft.ts';
 import { NewPhotos } from './part/NewPhotos.tsx';
+import { PlannedChanges } from './part/PlannedChanges.tsx';
 import { go, hrefOf } from './route.ts';
 import { useNewPhotos } from './useNewPhotos.ts';
 import { Waits } from './Waits.tsx';
@@ -64,6 +65,9 @@ function Changing({ part }: { part: PartRow }) {
           </Notice>
         )}
         <SaveNotice save={save} />
+        {place.on === 'bike' && draft.cut === '' && (
+          <PlannedChanges partId={partId} bikeId={place.bikeId} onTake={change} />
+        )}
         <ChangeFields
           draft={draft}
           unit={unit}
