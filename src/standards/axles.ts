@@ -17,14 +17,19 @@ const axle = (
   ...rest,
 });
 
+const rod = { what: 'rod of a quick release', mm: 5, source: 'wheel builder’s page on axle standards' };
+
 /** Axles and the slots made for them. */
 export const axles: readonly InterfaceRow[] = [
   axle('axle-5/16', '5/16 in', 7.938, 8, threads, { remark: '24 or 26 threads per inch.' }),
-  axle('axle-9', '9 hollow, front', 9, 9, threads),
+  axle('axle-9', '9 hollow, front', 9, 9, threads, { others: [rod] }),
   axle('axle-3/8', '3/8 in', 9.525, [9.6, 10], threads, {
     remark: '26 threads per inch are usual, 24 exist, and 1 mm pitch starts on 26 and then binds.',
   }),
-  axle('axle-10', '10', 10, 10, threads, { remark: 'M10 × 1; old ones 26 per inch.' }),
+  axle('axle-10', '10', 10, 10, threads, {
+    remark: 'M10 × 1; old ones 26 per inch.',
+    others: [rod],
+  }),
   axle('axle-14', '14, BMX', 14, [14, 14.5], 'two pages on BMX axles', {
     fromMemory: ['widthMm'],
   }),

@@ -8,6 +8,9 @@ export interface ChainRow extends InterfaceRow {
 const sizes = 'seller’s page on chain sizes';
 const gost = 'state standard’s table of roller chains in a public repository';
 
+const cogs = 'forum thread of measured sprockets';
+const rivets = 'gear seller’s page on chain widths';
+
 const chain = (
   id: string,
   label: string,
@@ -15,6 +18,7 @@ const chain = (
   teethMm: number,
   rollerMm: number | null,
   source: string,
+  others: ChainRow['others'] = [],
 ): ChainRow => ({
   id,
   label,
@@ -24,6 +28,7 @@ const chain = (
     'sprocket-teeth': { chainWidthMm: teethMm },
   },
   rollerMm,
+  others,
   source,
   known: 'seen',
 });
@@ -38,8 +43,15 @@ const catalogue = 'industrial catalogue of half-inch sprockets and chains';
  * pitch. The printed width is nominal, the plates stand a little wider.
  */
 export const chains: readonly ChainRow[] = [
-  chain('chain-1/8', '1/8 in', [3.175, 3.3], 3.175, BICYCLE_ROLLER_MM, `${gost}; ${sizes}`),
-  chain('chain-3/32', '3/32 in', [2.38, 2.4], 2.38, BICYCLE_ROLLER_MM, `${gost}; ${sizes}`),
+  chain('chain-1/8', '1/8 in', [3.175, 3.3], 3.175, BICYCLE_ROLLER_MM, `${gost}; ${sizes}`, [
+    { what: 'tooth of a sprocket', mm: 2.91, source: cogs },
+  ]),
+  chain('chain-3/32', '3/32 in', [2.38, 2.4], 2.38, BICYCLE_ROLLER_MM, `${gost}; ${sizes}`, [
+    { what: 'tooth of a sprocket', mm: [2.07, 2.28], source: cogs },
+    { what: 'over the rivets, up to 8 sprockets', mm: 7.1, source: rivets },
+    { what: 'over the rivets, 9 sprockets', mm: [6.6, 6.8], source: rivets },
+    { what: 'over the rivets, 10 sprockets', mm: 6.2, source: rivets },
+  ]),
   chain('chain-3/16', '3/16 in, heavy', 4.88, 4.88, null, catalogue),
   {
     id: 'chain-08b',

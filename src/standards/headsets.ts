@@ -7,6 +7,7 @@ export interface HeadsetRow extends InterfaceRow {
   anglesDeg: readonly [steererSide: number, frameSide: number] | null;
 }
 
+const bmxForks = 'skate shop’s and sizing pages on BMX forks';
 const cupGuide = 'headset identification guide of 2010';
 const bores = 'head tube bore table of an encyclopaedia mirror';
 const races = 'headset notes of 2022';
@@ -135,6 +136,10 @@ export const headsets: readonly HeadsetRow[] = [
     seat: 'integrated',
     anglesDeg: [45, 45],
     fromMemory: ['diameterMm'],
+    others: [
+      { what: 'BMX fork, length of the steerer', mm: [160, 166], source: bmxForks },
+      { what: 'BMX fork, axle to crown', mm: [310, 320], source: bmxForks },
+    ],
     source: bores,
     known: 'seen',
   },

@@ -4,6 +4,13 @@ import type { Sourced } from './known.ts';
 /** A size, or the span of sizes parts of this standard are met with. */
 export type Span = number | readonly [lo: number, hi: number];
 
+/** A size such parts are met with that no face asks for: something to hold the caliper against. */
+export interface OtherSize {
+  what: string;
+  mm: Span;
+  source: string;
+}
+
 /** One interface standard, and what it says about each face that may carry its name. */
 export interface InterfaceRow extends Sourced {
   id: string;
@@ -12,4 +19,6 @@ export interface InterfaceRow extends Sourced {
   /** Keys whose value is weaker than the row: from memory, so a measurement is asked for. */
   fromMemory?: readonly string[];
   remark?: string;
+  /** All of them seen; nothing is reckoned with them. */
+  others?: readonly OtherSize[];
 }

@@ -36,6 +36,7 @@ export const seatposts: readonly InterfaceRow[] = [
   {
     ...mount('two-rail', 'two rails'),
     faces: { 'post-head': {}, 'saddle-mount': { railMm: [6.9, 7.1], railHeightMm: [6.9, 7.1] } },
+    others: [{ what: 'rails, centre to centre', mm: 44, source: 'suspension seatpost page on saddle rails' }],
     source: rails,
   },
   {

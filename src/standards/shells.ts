@@ -108,6 +108,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'pressed',
     driveSide: 'none',
     widthsMm: [68, 73],
+    others: [{ what: 'bearing, width', mm: 10, source: 'magazine page on Spanish bottom brackets' }],
     source: 'magazine page on Spanish bottom brackets; BMX shop’s guide',
     known: 'seen',
   },

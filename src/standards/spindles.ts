@@ -2,6 +2,7 @@ import type { InterfaceRow, Span } from './interfaceRow.ts';
 import type { Sourced } from './known.ts';
 
 const bmx = 'shop’s guide to BMX bottom brackets';
+const bearings = 'bearing seller’s list of bottom bracket bearings';
 const round = (diameterMm: Span): InterfaceRow['faces'] => ({
   spindle: { diameterMm },
   'bb-bore': { boreMm: diameterMm },
@@ -19,7 +20,20 @@ export const spindles: readonly InterfaceRow[] = [
   },
   { id: 'round-22', label: '22 mm', faces: round(22), source: bmx, known: 'seen' },
   { id: 'round-22.2', label: '7/8 in', faces: round(22.225), source: '7/8 × 25.4', known: 'exact' },
-  { id: 'round-24', label: '24 mm', faces: round(24), source: bmx, known: 'seen' },
+  {
+    id: 'round-24',
+    label: '24 mm',
+    faces: round(24),
+    remark: 'The bearings of such cups are often 25 inside, under a sleeve.',
+    others: [
+      { what: 'bearing 6805, inside', mm: 25, source: bearings },
+      { what: 'bearing 6805, outside', mm: 37, source: bearings },
+      { what: 'bearing 6805, width', mm: 7, source: bearings },
+      { what: 'stepped spindle, other side', mm: 22, source: 'a rider’s notes on crank spindles' },
+    ],
+    source: bmx,
+    known: 'seen',
+  },
   {
     id: 'round-28.99',
     label: '28.99 mm',

@@ -10,6 +10,8 @@ import { standardsFor } from '../../fit/standardOf.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import type { DimensionRow, FaceKindRow } from '../../standards/faceKind.ts';
 import { faceKinds } from '../../standards/faceKinds.ts';
+import type { InterfaceRow, Span } from '../../standards/interfaceRow.ts';
+import { numberText } from '../quantityText.ts';
 import { type FaceDraft, faceState, firstUnit } from './faceDraft.ts';
 import { sentenceCase } from './sentenceCase.ts';
 import { readSize, type SizeDraft, type SizeUnit, unitsFor } from './sizeDraft.ts';
@@ -84,6 +86,17 @@ export interface FaceFieldsProps {
   onFace: (face: FaceDraft) => void;
 }
 
+const spanText = (mm: Span): string =>
+  typeof mm === 'number' ? numberText(mm, 2) : `${numberText(mm[0], 2)} to ${numberText(mm[1], 2)}`;
+
+/** What to know of a standard before its name is believed. */
+function standardHint({ remark, others = [], known }: InterfaceRow): string | undefined {
+  const met = others.map(({ what, mm }) => `${what} ${spanText(mm)}`).join(', ');
+  const weak = known === 'memory' ? 'From memory: measure it as well.' : undefined;
+  const words = [remark ?? weak, met && `Met with: ${met} mm.`].filter(Boolean).join(' ');
+  return words === '' ? undefined : words;
+}
+
 /** What is asked of one face, in the order a hand measures; folded until somebody wants it. */
 export function FaceFields({ face, chosen, open, between = false, onFace }: FaceFieldsProps) {
   const kindRow: FaceKindRow = faceKinds[face.kind];
@@ -100,9 +113,7 @@ export function FaceFields({ face, chosen, open, between = false, onFace }: Face
               { value: MEASURED_ONLY, label: 'measured only' },
               ...standards.map(({ id, label }) => ({ value: id, label })),
             ]}
-            hint={
-              row && (row.remark ?? (row.known === 'memory' ? 'From memory: measure it as well.' : undefined))
-            }
+            hint={row && standardHint(row)}
             onChoose={(id) => onFace({ ...face, standard: id === MEASURED_ONLY ? null : id })}
           />
         )}
