@@ -31,6 +31,9 @@ function printed(face: Face, key: string): Reading | undefined {
   return { ...exactly((lo + hi) / 2), from: 'standard', weak };
 }
 
+/** A face is never changed, only replaced; a search asks the same one for its sizes a hundred times. */
+const readings = new WeakMap<Face, Map<string, Reading | undefined>>();
+
 /**
  * The size of a face to reckon with. A measurement that agrees with the printed or standard size within its
  * own band confirms that size; one that disagrees replaces it, band and all. A size such a face cannot have is
@@ -40,6 +43,16 @@ function printed(face: Face, key: string): Reading | undefined {
  * @example readingOf({ nominal: { boreMm: 28.6 }, measured: {}, … }, 'boreMm')?.mid //=> 28.6
  */
 export function readingOf(face: Face, key: string): Reading | undefined {
+  let known = readings.get(face);
+  if (!known) {
+    known = new Map();
+    readings.set(face, known);
+  }
+  if (!known.has(key)) known.set(key, readAnew(face, key));
+  return known.get(key);
+}
+
+function readAnew(face: Face, key: string): Reading | undefined {
   const said = printed(face, key);
   const measured = face.measured[key];
   if (!measured) return said;
