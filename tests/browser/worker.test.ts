@@ -68,6 +68,16 @@ describe('without a network', () => {
   });
 });
 
+test('the browser finds nothing that keeps it from being installed', async () => {
+  await firstVisit(phone, served.origin);
+  // The manifest is named after the first screen.
+  await phone.page.waitForSelector('link[rel="manifest"]', { state: 'attached' });
+  const session = await phone.context.newCDPSession(phone.page);
+  const manifest = await session.send('Page.getAppManifest');
+  expect(manifest).toMatchObject({ url: `${served.origin}/manifest.webmanifest`, errors: [] });
+  expect(await session.send('Page.getInstallabilityErrors')).toEqual({ installabilityErrors: [] });
+});
+
 describe('an update', () => {
   const lookForOne = () =>
     phone.page.evaluate(async () => {
