@@ -1,4 +1,3 @@
-import { unwrap } from 'idb';
 import type { Photo } from '../journal/commands.ts';
 import type { Entry, Id, Settings } from '../journal/entries.ts';
 import { FIRST_SETTINGS } from '../journal/reducers/settings.ts';
@@ -14,24 +13,15 @@ export interface Moment {
   group<K extends RowKind>(kind: K, name: string): Promise<RowOf[K][]>;
 }
 
-/**
- * Reads several rows in one transaction, so that none of them is newer than another. The browser is asked
- * directly: wrapping every request of a view takes a slow phone as long as reading it.
- */
+/** Reads several rows in one transaction, so that none of them is newer than another. */
 export function momentOf(db: Database): Moment {
-  const views = unwrap(db).transaction('views').objectStore('views');
-  const groups = views.index('group');
+  const { store } = db.transaction('views');
+  const groups = store.index('group');
   return {
-    row: (kind, id) => answer(views.get(`${kind}/${id}`)),
-    group: (_kind, name) => answer(groups.getAll(name)),
+    row: async <K extends RowKind>(kind: K, id: Id) =>
+      (await store.get(`${kind}/${id}`)) as RowOf[K] | undefined,
+    group: async <K extends RowKind>(_kind: K, name: string) => (await groups.getAll(name)) as RowOf[K][],
   };
-}
-
-function answer<T>(request: IDBRequest): Promise<T> {
-  return new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error);
-  });
 }
 
 export async function settings(db: Database): Promise<Settings> {

@@ -87,7 +87,7 @@ export interface Views {
   entry: { ask: { entryId: Id }; gives: HistoryLine | undefined };
   'as-built': { ask: { bikeId: Id; atMs: number }; gives: AsBuilt };
   photo: { ask: { photoId: Id }; gives: Photo | undefined };
-  /** How much there is, and how much of it no backup holds. */
+  /** How much there is. */
   size: { ask: unknown; gives: { entries: number; photos: number } };
 }
 
