@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { beginEarly, pageScripts, withoutBegun } from './sw/chunks.ts';
+import { pageScripts } from './sw/chunks.ts';
+import { classicScripts } from './sw/classicScripts.ts';
 import { precache } from './sw/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
@@ -9,12 +10,12 @@ const top = fileURLToPath(new URL('.', import.meta.url));
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
-  plugins: [beginEarly(), precache({ sw: 'sw/index.ts' })],
+  plugins: [classicScripts('prelude.ts'), precache({ sw: 'sw/index.ts' })],
   build: {
     outDir: '../dist',
     emptyOutDir: true,
     target: ['es2022', 'safari16.4'],
-    modulePreload: { polyfill: false, resolveDependencies: withoutBegun },
+    modulePreload: false,
     // One sheet: all of it together is smaller than the trips for its pieces are long.
     cssCodeSplit: false,
     // A picture within the sheet would hold up the first screen.

@@ -1,5 +1,4 @@
 import { join } from 'node:path';
-import type { Plugin } from 'vite';
 
 interface Modules {
   getModuleInfo(id: string): { importedIds: readonly string[] } | null;
@@ -18,32 +17,27 @@ function withImports(entry: string, modules: Modules): Set<string> {
 }
 
 /** Scripts a start begins with; the earlier takes what the later needs as well. */
-const BEGUN = ['main', 'logbook', 'frame', 'home', 'bench'] as const;
+const BEGUN = ['main', 'home', 'bench'] as const;
 type Begun = (typeof BEGUN)[number];
 
 /**
  * How the page is cut into scripts. Left alone, every control would be a file of its own, and a phone spends
- * longer on asking for forty small files than on reading one. So a few begin together: the page's first script,
- * which is small and sets the others off; the door to the data; the frame around every screen; and either the
- * first screen or the bench, which must be there at once when an interrupted step is taken up again. What these
- * two share goes with the frame.
+ * longer on asking for forty small files than on reading one. So what every start needs is one script: the door
+ * to the data and the frame around every screen. A second is either the first screen or the bench, which must
+ * be there at once when an interrupted step is taken up again; what these two share goes with the first.
  * @param src absolute path of the page's sources
  */
 export function pageScripts(src: string) {
   let sets: Record<Begun, Set<string>> | undefined;
   function scriptOf(id: string, modules: Modules): Begun | undefined {
     sets ??= {
-      main: withImports(join(src, 'main.ts'), modules),
-      logbook: withImports(join(src, 'logbook.ts'), modules),
-      frame: withImports(join(src, 'screens/frame.tsx'), modules),
+      main: withImports(join(src, 'main.tsx'), modules),
       home: withImports(join(src, 'screens/Home.tsx'), modules),
       bench: withImports(join(src, 'screens/Bench.tsx'), modules),
     };
-    const { main, logbook, frame, home, bench } = sets;
+    const { main, home, bench } = sets;
     if (id.includes('.css')) return undefined;
-    if (main.has(id)) return 'main';
-    if (logbook.has(id)) return 'logbook';
-    if (frame.has(id) || (home.has(id) && bench.has(id))) return 'frame';
+    if (main.has(id) || (home.has(id) && bench.has(id))) return 'main';
     if (home.has(id)) return 'home';
     return bench.has(id) ? 'bench' : undefined;
   }
@@ -54,30 +48,4 @@ export function pageScripts(src: string) {
     name: (id: string, modules: Modules) => (scriptOf(id, modules) === script ? script : null),
   }));
   return { groups };
-}
-
-/** Begun on every start, whatever it is opened at, so the page's head names them. */
-const ALWAYS = new Set(['logbook', 'frame', 'rolldown-runtime']);
-
-/** What to ask for along with a script that is loaded later: all it imports but what every start has begun with. */
-export const withoutBegun = (_script: string, imports: string[]): string[] =>
-  imports.filter((path) => !['main', ...ALWAYS].some((name) => path.startsWith(`assets/${name}-`)));
-
-/** Vite plugin: names what every start begins with in the page's head. */
-export function beginEarly(): Plugin {
-  return {
-    name: 'begin-early',
-    apply: 'build',
-    transformIndexHtml: {
-      order: 'post',
-      handler: (_html, { bundle }) =>
-        Object.values(bundle ?? {})
-          .filter((file) => file.type === 'chunk' && ALWAYS.has(file.name))
-          .map(({ fileName }) => ({
-            tag: 'link',
-            attrs: { rel: 'modulepreload', crossorigin: true, href: `/${fileName}` },
-            injectTo: 'head' as const,
-          })),
-    },
-  };
 }

@@ -76,7 +76,7 @@ export function App({ logbook, beside }: AppProps) {
 
   useEffect(() => {
     const dress = async () => {
-      const { theme } = await logbook.read('settings', {});
+      const { theme } = logbook.peek('settings', {}) ?? (await logbook.read('settings', {}));
       if (theme === 'as-the-phone') delete document.documentElement.dataset['theme'];
       else document.documentElement.dataset['theme'] = theme;
       paintFrame(theme);

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import type { Logbook } from '../logbook.ts';
+import { dueAhead } from './dueAhead.ts';
 import type { Route } from './route.ts';
 
 export type ScreenComponent = ComponentType<Record<string, string>>;
@@ -46,9 +47,11 @@ export function loadedScreen(at: Route['at']): ScreenComponent | undefined {
 
 /** What the screen an app is opened at shows first, read while its script is fetched. */
 export async function readAhead(logbook: Logbook, route: Route): Promise<void> {
-  const settings = logbook.readAhead('settings', {});
-  if (route.at === 'bench') await logbook.readAhead('bench', { bikeId: route.bikeId });
-  if (route.at === 'bike') await logbook.readAhead('bike', { bikeId: route.bikeId });
-  if (route.at === 'home') await logbook.readAhead('bikes', undefined);
-  await settings;
+  await Promise.all([
+    logbook.readAhead('settings', {}),
+    logbook.readAhead('due', dueAhead(logbook.now())),
+    route.at === 'bench' && logbook.readAhead('bench', { bikeId: route.bikeId }),
+    route.at === 'bike' && logbook.readAhead('bike', { bikeId: route.bikeId }),
+    route.at === 'home' && logbook.readAhead('bikes', undefined),
+  ]);
 }

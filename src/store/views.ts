@@ -44,7 +44,15 @@ export interface Views {
   bench: {
     ask: { bikeId: Id };
     gives:
-      | { bike: BikeRow; steps: StepRow[]; joints: JointRow[]; waits: WaitRow[]; tools: ToolRow[] }
+      | {
+          bike: BikeRow;
+          steps: StepRow[];
+          joints: JointRow[];
+          parts: PartRow[];
+          waits: WaitRow[];
+          seals: SealRow[];
+          tools: ToolRow[];
+        }
       | undefined;
   };
   joint: {
@@ -130,15 +138,17 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
     },
     bench: async (db, { bikeId }) => {
       const { row, group } = momentOf(db);
-      const [bike, steps, joints, waits, tools] = await Promise.all([
+      const [bike, steps, joints, parts, waits, seals, tools] = await Promise.all([
         row('bike', bikeId),
         group('step', `step@${bikeId}`),
         group('joint', `joint@${bikeId}`),
+        group('part', `part@${bikeId}`),
         group('wait', `wait@${bikeId}`),
+        group('seal', `seal@${bikeId}`),
         group('tool', 'tool'),
       ]);
       const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
-      return bike && { bike, steps: inList, joints, waits, tools };
+      return bike && { bike, steps: inList, joints, parts, waits, seals, tools };
     },
     joint: async (db, { jointId }) => {
       const { row, group } = momentOf(db);

@@ -120,9 +120,13 @@ interface Taps {
   bytes: number;
 }
 
+const REST_MS = 30;
+/** What a commit sets going on the page is over before the next is measured; a hand takes longer between two taps. */
+const rest = () => new Promise((over) => setTimeout(over, REST_MS));
+
 /**
  * Taps a torque and, turn by turn, puts the same bytes bare into a store of the same database engine in the
- * same page, both strict.
+ * same page, both strict, and both after the same rest.
  */
 export async function taps(name: string, bikeId: Id, rounds: number): Promise<Taps> {
   const book = await openLogbook({ name, loadWriter: async () => writer });
@@ -134,6 +138,7 @@ export async function taps(name: string, bikeId: Id, rounds: number): Promise<Ta
     const jointId = `${bikeId}-j${at % JOINTS}`;
     // No two equal torques on one joint within the double-tap span.
     const applied = nm(4 + (Math.floor(at / JOINTS) % 2));
+    await rest();
     const start = performance.now();
     const result = await book.run({
       type: 'apply-torque',
@@ -147,11 +152,10 @@ export async function taps(name: string, bikeId: Id, rounds: number): Promise<Ta
     tapMs.push(performance.now() - start);
     if (!('entries' in result)) throw new Error(result.refused);
     const payload = { key: at, text: 'x'.repeat(bytes) };
+    await rest();
     const again = performance.now();
     await bare.put(payload);
     putMs.push(performance.now() - again);
-    // What a commit sets going on the page is over before the next is measured.
-    await new Promise((rest) => setTimeout(rest, 30));
   }
   bare.close();
   book.close();

@@ -8,7 +8,7 @@ const brotli = (path: string) => brotliCompressSync(readFileSync(path)).length;
 test('first-load JavaScript is at most 30 kB, brotli', () => {
   const scripts = firstScripts();
   const named = (start: string) => scripts.some((path) => path.includes(`/${start}-`));
-  expect(['main', 'logbook', 'frame', 'home'].filter((name) => !named(name))).toEqual([]);
+  expect(['main', 'home'].filter((name) => !named(name))).toEqual([]);
   const bytes = scripts.reduce((sum, path) => sum + brotli(path), 0);
   expect(bytes).toBeLessThanOrEqual(30_000);
 });

@@ -1,6 +1,6 @@
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/StepCard.tsx';
-import { useRun, useView } from '../door.tsx';
+import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { BenchFrame } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
@@ -12,13 +12,6 @@ import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';
 import { Tile } from './Tile.tsx';
 
-/** Whether the tyre of a joint was put on its seats; only asked for a step that seats one. */
-function useSeated(jointId: string | undefined): boolean {
-  const seen = useView('joint', { jointId: jointId ?? '' });
-  const marks = (seen.is === 'there' && seen.value?.seal?.marks) || [];
-  return marks.some(({ mark }) => mark === 'seated');
-}
-
 /** A step that is done when it is done: fit, press, seat, cut, adjust, check. */
 export function PlainStep(props: StepProps) {
   const { view, step, index, joint, onShow, onBack, onNext, onLogged, onUndo } = props;
@@ -27,7 +20,8 @@ export function PlainStep(props: StepProps) {
   const steady = useSteadyTap();
   const words = stepWords(step.kind);
   const sealJointId = step.kind === 'seat' ? joint?.jointId : undefined;
-  const seated = useSeated(sealJointId);
+  const seal = view.seals.find(({ jointId }) => jointId === sealJointId);
+  const seated = seal?.marks.some(({ mark }) => mark === 'seated') ?? false;
   const finish = steady(async () => {
     if (save.is === 'saving') return;
     const { photos } = gathered;

@@ -4,7 +4,6 @@ import { StepCard } from '../../controls/StepCard.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
 import { whenText } from '../dayText.ts';
-import { useView } from '../door.tsx';
 import { BenchFrame } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
 import { boltBack, boltTight } from './boltCount.ts';
@@ -31,8 +30,6 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
   const { draft, change } = gathered;
   const [typing, setTyping] = useState(false);
   const steady = useSteadyTap();
-  const seen = useView('joint', { jointId: joint.jointId });
-  const parts = (seen.is === 'there' && seen.value?.parts) || [];
 
   const bolts = joint.fasteners.reduce((sum, { count }) => sum + count, 0);
   const of = Math.max(1, bolts);
@@ -123,7 +120,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         stateWord={loose ? 'Hand-tight only' : stepMark[step.state].word}
         caption="Tighten"
       >
-        <TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
+        <TorqueTarget ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
         <TorqueCount count={draft} of={of} onCount={change} />
         {step.detail && <p class="bench-read">{step.detail}</p>}
         {joint.applied && (

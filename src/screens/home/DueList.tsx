@@ -7,13 +7,13 @@ import { spanShort } from '../../controls/timeLeft.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { DueLine } from '../../logbook.ts';
 import { useNow, useView } from '../door.tsx';
+import { dueAhead } from '../dueAhead.ts';
 import { hrefOf } from '../route.ts';
 import { waitWords } from '../waitWords.ts';
 import { lateText } from './lateText.ts';
 
 const DAY_MS = 86_400_000;
 const SOON_MS = 7 * DAY_MS;
-const AHEAD_MS = 60 * DAY_MS;
 /** More than these at once stand in the way of the bikes below. */
 const SHOWN = 5;
 
@@ -82,7 +82,7 @@ function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; now
 export function DueList({ away }: { away: ReadonlySet<Id> }) {
   const nowMs = useNow(1000);
   // Rounded, so that the question stays the same from one second to the next.
-  const due = useView('due', { untilMs: Math.ceil(nowMs / AHEAD_MS + 1) * AHEAD_MS });
+  const due = useView('due', dueAhead(nowMs));
   if (due.is === 'failed') {
     return (
       <Notice kind="error" title="What is due could not be read">

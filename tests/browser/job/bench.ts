@@ -262,13 +262,18 @@ export function killed(): void {
     );
 
     test('what was not acknowledged is done again', async () => {
-      if ((await joint('Pedals')).state !== 'torqued') {
+      const { jointId } = await joint('Pedals');
+      const stepNow = async () =>
+        (await steps()).find((one) => one.jointId === jointId && one.kind === 'torque')?.state;
+      // Killed before it was written, the step lies open again although the joint has its torque from the time before.
+      if ((await stepNow()) === 'open') {
         await takeUp(page, bikeId, 'Pedals', 'Torque');
         if ((await page.getByText(/^2 of 2 bolts/).count()) === 0) await boltsTight(page, 0, 2, 2);
         await touch(page, /^Applied 35\sN·m/);
         await saved();
       }
       expect((await joint('Pedals')).state).toBe('torqued');
+      expect(await stepNow()).toBe('done');
     });
   });
 }

@@ -1,4 +1,7 @@
-import type { Beside } from './screens/App.tsx';
+import { render } from 'preact';
+import { logbookFor, openDrafts } from './logbook.ts';
+import { App, type Beside } from './screens/App.tsx';
+import { keepDraftsIn } from './screens/draft.ts';
 import { routeOf } from './screens/route.ts';
 import { loadScreen, readAhead } from './screens/scripts.ts';
 
@@ -9,24 +12,19 @@ const AHEAD_MS = 1500;
 
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
-  // This script is small so that all the others set out at once, before any of the page's own code is read.
-  const door = import('./logbook.ts');
-  const framing = import('./screens/frame.tsx');
+  const logbook = logbookFor({ loadWriter: () => import('./store/writer.ts') });
+  const drafts = openDrafts().catch(() => undefined);
   const route = routeOf(location.hash);
   // What fails to load here is asked for again, and said, by the app itself.
   const screen = loadScreen(route.at).catch(() => {});
-  const { logbookFor, openDrafts } = await door;
-  const logbook = logbookFor({ loadWriter: () => import('./store/writer.ts') });
-  const drafts = openDrafts().catch(() => undefined);
   // A store that does not open says why on the screen, so the screen does not wait for it for long.
   const late = new Promise((resolve) => setTimeout(resolve, AHEAD_MS));
   const rows = Promise.race([readAhead(logbook, route).catch(() => {}), late]);
-  const frame = await framing;
   // A form reads its draft as it is drawn. Without a place for drafts only a kill would lose what is half typed.
   const kept = await drafts;
-  if (kept) frame.keepDraftsIn(kept);
+  if (kept) keepDraftsIn(kept);
   const [place] = await Promise.all([placeOfTheApp(), screen, rows]);
-  const draw = (beside: Beside) => frame.draw(place, logbook, beside);
+  const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
   draw({});
   await logbook.opened;
   // What runs beside the screen lets the screen go first.
