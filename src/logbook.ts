@@ -17,7 +17,7 @@ export interface Writer {
   append: typeof import('./store/append.ts')['append'];
   rebuildIfOld: typeof import('./store/rebuild.ts')['rebuildIfOld'];
   asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
-  openNow: typeof import('./store/deepViews.ts')['openNow'];
+  releaseNow: typeof import('./store/deepViews.ts')['releaseNow'];
   removeDemo: typeof import('./store/demo.ts')['removeDemo'];
   RowCache: typeof import('./store/rowCache.ts')['RowCache'];
 }

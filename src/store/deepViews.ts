@@ -10,6 +10,7 @@ import type {
   PartRow,
   RecheckRow,
   ReleaseRow,
+  RideCheckRow,
   RidesRow,
   SealRow,
 } from '../journal/rows.ts';
@@ -52,27 +53,26 @@ function riddenUntil(entries: Entry[], bikeId: Id, atMs: number): Ridden {
   };
 }
 
-async function linesAt(db: Database, place: string): Promise<JournalLine[]> {
-  return db.getAllFromIndex('journal', 'places', IDBKeyRange.bound(`${place}:`, `${place};`, false, true));
-}
-
 /**
  * A bike as it was at an instant: its journal folded up to there. Entries written later about an earlier
  * time count, since the question is what was on the bike, not what was known.
  */
 export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<AsBuilt> {
+  // Before the transaction, which would end while this is waited for.
   const openInPile = await fitAtHand();
+  const index = db.transaction('journal').store.index('places');
   const lines = new Map<number, JournalLine>();
-  const add = (found: JournalLine[]) => {
-    for (const line of found) lines.set(line.seq, line);
+  const readAt = async (place: string) => {
+    const range = IDBKeyRange.bound(`${place}:`, `${place};`, false, true);
+    for (const line of await index.getAll(range)) lines.set(line.seq, line);
   };
-  add(await linesAt(db, `b:${bikeId}`));
+  await readAt(`b:${bikeId}`);
   const partIds = new Set(
     [...lines.values()].flatMap(({ places }) =>
       places.filter((place) => place.startsWith('p:')).map((place) => place.slice(2, place.lastIndexOf(':'))),
     ),
   );
-  for (const partId of partIds) add(await linesAt(db, `p:${partId}`));
+  await Promise.all([...partIds].map((partId) => readAt(`p:${partId}`)));
   const rows = new MemoryRows();
   const entries = [...lines.values()]
     .sort((a, b) => a.seq - b.seq)
@@ -100,13 +100,30 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
   };
 }
 
-/** What is open on a bike now; read outside a write transaction, for the release screen. */
-export async function openNow(db: Database, bikeId: Id, nowMs: number): Promise<OpenItem[]> {
-  const rows = new MemoryRows();
-  const at = (kind: string) => `${kind}@${bikeId}`;
+/** What a release stands on. */
+export interface ReleaseNow {
+  bike: BikeRow;
+  /** What is open now, word for word. */
+  open: OpenItem[];
+  check: RideCheckRow | undefined;
+  releases: ReleaseRow['releases'];
+  rides: RidesRow | undefined;
+  joints: JointRow[];
+}
+
+/**
+ * A bike for its release: what is open is judged from the very rows that are shown beside it, so that nobody
+ * signs a list that is older than the joints under it.
+ */
+export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promise<ReleaseNow | undefined> {
   const openInPile = await fitAtHand();
-  const { group } = read.momentOf(db);
-  const groups = await Promise.all([
+  const { row, group } = read.momentOf(db);
+  const at = (kind: string) => `${kind}@${bikeId}`;
+  const [bike, check, releases, rides, joints, ...others] = await Promise.all([
+    row('bike', bikeId),
+    row('ridecheck', bikeId),
+    row('release', bikeId),
+    row('rides', bikeId),
     group('joint', at('joint')),
     group('part', at('part')),
     group('step', at('step')),
@@ -116,8 +133,10 @@ export async function openNow(db: Database, bikeId: Id, nowMs: number): Promise<
     group('defect', at('defect')),
     group('finding', at('finding')),
     group('seal', at('seal')),
-    group('ridecheck', at('ridecheck')),
   ]);
-  for (const row of groups.flat()) rows.put(row);
-  return openItems(rows, bikeId, nowMs, openInPile);
+  if (!bike) return undefined;
+  const rows = new MemoryRows();
+  for (const one of [...joints, ...others.flat(), ...(check ? [check] : [])]) rows.put(one);
+  const open = openItems(rows, bikeId, nowMs, openInPile);
+  return { bike, open, check, releases: releases?.releases ?? [], rides, joints };
 }

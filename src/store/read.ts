@@ -162,10 +162,13 @@ export async function history(
 
 /** One entry with what became of it. */
 export async function line(db: Database, entryId: Id): Promise<HistoryLine | undefined> {
-  const found = await db.getFromIndex('journal', 'id', entryId);
+  const tx = db.transaction(['journal', 'views']);
+  const [found, fix] = await Promise.all([
+    tx.objectStore('journal').index('id').get(entryId),
+    tx.objectStore('views').get(`fix/${entryId}`),
+  ]);
   if (!found) return undefined;
-  const fix = await momentOf(db).row('fix', entryId);
-  return { seq: found.seq, entry: upcast(found.entry), fixes: fix?.fixes ?? [] };
+  return { seq: found.seq, entry: upcast(found.entry), fixes: fix?.is === 'fix' ? fix.fixes : [] };
 }
 
 export async function photo(db: Database, photoId: Id): Promise<Photo | undefined> {

@@ -1,5 +1,5 @@
 import type { Photo } from '../journal/commands.ts';
-import type { Id, OpenItem, Settings } from '../journal/entries.ts';
+import type { Id, Settings } from '../journal/entries.ts';
 import type {
   BikeRow,
   DefectRow,
@@ -7,8 +7,6 @@ import type {
   JointRow,
   PartRow,
   RecheckRow,
-  ReleaseRow,
-  RideCheckRow,
   RidesRow,
   SealRow,
   StepRow,
@@ -16,7 +14,7 @@ import type {
   WaitRow,
 } from '../journal/rows.ts';
 import type { Database } from './database.ts';
-import type { AsBuilt } from './deepViews.ts';
+import type { AsBuilt, ReleaseNow } from './deepViews.ts';
 import * as stored from './read.ts';
 import { type DueLine, type HistoryLine, type HistoryPage, history, line, momentOf, photo } from './read.ts';
 
@@ -77,19 +75,7 @@ export interface Views {
   tools: { ask: unknown; gives: ToolRow[] };
   settings: { ask: unknown; gives: Settings };
   rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
-  release: {
-    ask: { bikeId: Id };
-    gives:
-      | {
-          bike: BikeRow;
-          open: OpenItem[];
-          check: RideCheckRow | undefined;
-          releases: ReleaseRow['releases'];
-          rides: RidesRow | undefined;
-          joints: JointRow[];
-        }
-      | undefined;
-  };
+  release: { ask: { bikeId: Id }; gives: ReleaseNow | undefined };
   /** `b:`, `p:`, `j:` or `t:` with an id; newest first. */
   history: { ask: { place: string; after?: [string, number]; limit: number }; gives: HistoryPage };
   entry: { ask: { entryId: Id }; gives: HistoryLine | undefined };
@@ -106,7 +92,7 @@ type Readers = { [V in ViewName]: (db: Database, ask: Views[V]['ask']) => Promis
 /** The views that fold or judge, loaded with the writing half because they share its code. */
 interface DeepViews {
   asBuilt: typeof import('./deepViews.ts')['asBuilt'];
-  openNow: typeof import('./deepViews.ts')['openNow'];
+  releaseNow: typeof import('./deepViews.ts')['releaseNow'];
 }
 
 /**
@@ -186,19 +172,7 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
     tools: (db) => momentOf(db).group('tool', 'tool'),
     settings: (db) => stored.settings(db),
     rechecks: (db, { bikeId }) => momentOf(db).group('recheck', `recheck@${bikeId}`),
-    release: async (db, { bikeId }) => {
-      const { openNow } = await theWriter();
-      const { row, group } = momentOf(db);
-      const [bike, open, check, releases, rides, joints] = await Promise.all([
-        row('bike', bikeId),
-        openNow(db, bikeId, now()),
-        row('ridecheck', bikeId),
-        row('release', bikeId),
-        row('rides', bikeId),
-        group('joint', `joint@${bikeId}`),
-      ]);
-      return bike && { bike, open, check, releases: releases?.releases ?? [], rides, joints };
-    },
+    release: async (db, { bikeId }) => (await theWriter()).releaseNow(db, bikeId, now()),
     history: (db, { place, after, limit }) => history(db, place, after, limit),
     entry: (db, { entryId }) => line(db, entryId),
     'as-built': async (db, { bikeId, atMs }) => (await theWriter()).asBuilt(db, bikeId, atMs),
