@@ -13,6 +13,24 @@ export function wantsTorque(joint: JointRow): boolean {
   return screwed || joint.targets.some(({ torque }) => torque);
 }
 
+/** A joint that a re-check met moved or turned, and that nobody has tightened since. */
+function leftAsFound({ state, found, applied }: JointRow): boolean {
+  if (state !== 'torqued' || !found || found.outcome === 'held') return false;
+  return (applied?.atMs ?? Number.NEGATIVE_INFINITY) < found.atMs;
+}
+
+function openOfBead(rows: Rows, { jointId }: JointRow): { words: string; blocks: boolean } | undefined {
+  const seal = rows.get('seal', jointId);
+  if (!seal) return undefined;
+  const { verdict, marks } = seal;
+  if (verdict === 'will-not-seat') return { words: 'bead will not seat', blocks: true };
+  const seating = marks.findLast(({ mark }) => mark === 'seated');
+  // It may hold air for a while and be off its seat all the same.
+  if (seating?.mark === 'seated' && seating.beadLine === 'uneven')
+    return { words: 'bead line uneven when it was last seated', blocks: true };
+  return verdict === 'holds' ? undefined : { words: 'seal not yet judged to hold', blocks: false };
+}
+
 function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
   const { jointId, name, matters, state } = joint;
   const items: OpenItem[] = [];
@@ -24,6 +42,10 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
   }
   if (state === 'hand-tight') add('hand-tight', `${name}: hand-tight only`, matters);
   else if (state === 'open' && wantsTorque(joint)) add('joint-open', `${name}: no torque logged`, matters);
+  else if (leftAsFound(joint)) {
+    const met = joint.found?.outcome === 'turned' ? 'turned' : 'moved';
+    add('joint-open', `${name}: found ${met} at a re-check, not tightened since`, matters);
+  }
   if (wantsTorque(joint) && !joint.targets.some(({ source, torque }) => torque && source !== 'none')) {
     add('no-torque-source', `${name}: torque without a source`, false);
   }
@@ -36,12 +58,16 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
   }
   if (joint.moved >= 2) add('moved-twice', `${name}: moved at ${joint.moved} re-checks`, false);
   if (joint.kind === 'bead') {
-    const seal = rows.get('seal', jointId);
-    const verdict = seal?.verdict;
-    if (verdict === 'will-not-seat') add('unsealed', `${name}: bead will not seat`, true);
-    else if (seal && verdict !== 'holds') add('unsealed', `${name}: seal not yet judged to hold`, false);
+    const bead = openOfBead(rows, joint);
+    if (bead) add('unsealed', `${name}: ${bead.words}`, bead.blocks);
   }
   return items;
+}
+
+/** Whether a finding at this item of the pre-ride check may be put off until after the ride; unknown ones may not. */
+export function mayWait(groupId: string, itemId: string): boolean {
+  const items = rideCheck.find(({ id }) => id === groupId)?.items;
+  return items?.find(({ id }) => id === itemId)?.neverDefer === false;
 }
 
 function openChecks(rows: Rows, bikeId: Id): OpenItem[] {
@@ -57,7 +83,7 @@ function openChecks(rows: Rows, bikeId: Id): OpenItem[] {
         return {
           what: 'check-finding',
           words: `${group.title}: ${words?.trim() || item?.words || itemId}`,
-          blocks: item?.neverDefer ?? true,
+          blocks: !mayWait(group.id, itemId),
         };
       });
   });
@@ -92,7 +118,14 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
     ...rows
       .group('wait', `wait@${bikeId}`)
       .filter(({ waitKind, dueAtMs = 0 }) => waitKind !== 'cure' && waitKind !== 'seal' && dueAtMs > nowMs)
-      .map(({ title }): OpenItem => ({ what: 'uncured', words: `Still waiting: ${title}`, blocks: false })),
+      .map(
+        ({ title, waitKind, jointId }): OpenItem => ({
+          what: 'uncured',
+          words: `Still waiting: ${title}`,
+          ...(jointId ? { jointId } : {}),
+          blocks: waitKind === 'adhesive' && joints.some((one) => one.jointId === jointId && one.matters),
+        }),
+      ),
     ...rows
       .group('recheck', `recheck@${bikeId}`)
       .filter(({ dueAtMs }) => dueAtMs !== undefined && dueAtMs <= nowMs)

@@ -1,11 +1,21 @@
 import { neverDeferred } from '../../standards/releaseRules.ts';
 import type { CommandOf } from '../commands.ts';
+import type { EntryBody } from '../entries.ts';
 import type { Rows } from '../fold.ts';
-import { openItems } from '../openItems.ts';
+import { mayWait, openItems } from '../openItems.ts';
+import { releaseStands } from '../reducers/bike.ts';
+import type { BikeRow } from '../rows.ts';
 import { bikeOf, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
 
+/** What may never be put off takes back the release that stands: the stamp must not be older than the crack. */
+function takenBack(bike: BikeRow, found: readonly string[]): EntryBody[] {
+  if (found.length === 0 || !releaseStands(bike)) return [];
+  return [{ type: 'release-withdrawn', bikeId: bike.bikeId, why: found.join('; ') }];
+}
+
 export function findDefect(rows: Rows, command: CommandOf<'find-defect'>, now: Circumstances): Ruling {
-  const { bikeId } = bikeOf(rows, command.bikeId);
+  const bike = bikeOf(rows, command.bikeId);
+  const { bikeId } = bike;
   const { jointId, partId, area, decision, untilMs, untilKm, restriction } = command;
   const joint = jointId === undefined ? undefined : rows.get('joint', jointId);
   if (decision === 'ride-limited') {
@@ -21,6 +31,7 @@ export function findDefect(rows: Rows, command: CommandOf<'find-defect'>, now: C
       defectId: now.newId(),
       ...{ bikeId, jointId, partId, words: text, area, decision, untilMs, untilKm, restriction },
     }),
+    ...takenBack(bike, decision === 'do-not-ride' ? [text] : []),
   ];
 }
 
@@ -32,10 +43,15 @@ export function closeDefect(rows: Rows, command: CommandOf<'close-defect'>): Rul
 }
 
 export function confirmRideCheck(rows: Rows, command: CommandOf<'confirm-ride-check'>): Ruling {
-  const { bikeId } = bikeOf(rows, command.bikeId);
-  for (const { ok, words: text } of command.items) if (!ok) words(text, 'words-missing');
+  const bike = bikeOf(rows, command.bikeId);
+  const { groupId } = command;
+  const grave = command.items.flatMap(({ itemId, ok, words: text }) => {
+    if (ok) return [];
+    const said = words(text, 'words-missing');
+    return mayWait(groupId, itemId) ? [] : [said];
+  });
   const items = command.items.map((item) => present(item));
-  return [{ type: 'ride-check-confirmed', bikeId, groupId: command.groupId, items }];
+  return [{ type: 'ride-check-confirmed', bikeId: bike.bikeId, groupId, items }, ...takenBack(bike, grave)];
 }
 
 /** A release says what is open word for word; what may never be put off stops it. */
