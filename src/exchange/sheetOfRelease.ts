@@ -1,6 +1,6 @@
 import type { AsBuilt } from '../logbook.ts';
 import { rideCheck } from '../standards/rideCheck.ts';
-import { countWords, dayWords, numberWords } from './phrases.ts';
+import { countWords, dayWords, listWords, numberWords } from './phrases.ts';
 import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
 
 type Release = AsBuilt['releases'][number];
@@ -11,9 +11,15 @@ const statements: Record<string, string> = {
   'not-to-ride': 'FAILED, not to be ridden',
 };
 
-/** @example riddenText({ count: 2, km: 12.5, minutes: 50 }) //=> '2 rides, 12.5 km, 50 minutes' */
-export const riddenText = ({ count, km, minutes }: Release['ridden']): string =>
-  `${countWords(count, 'ride')}, ${numberWords(km)} km, ${countWords(minutes, 'minute')}`;
+/** @example riddenText({ count: 2, km: 12.5, minutes: 90 }) //=> '2 rides, 12.5 km, 1 hour and 30 minutes' */
+export function riddenText({ count, km, minutes }: Release['ridden']): string {
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  const time = [
+    ...(hours > 0 ? [countWords(hours, 'hour')] : []),
+    ...(rest > 0 || hours === 0 ? [countWords(rest, 'minute')] : []),
+  ];
+  return `${countWords(count, 'ride')}, ${numberWords(km)} km, ${listWords(time)}`;
+}
 
 /** What was looked over for a release: everything since the one before it, the newest look at each group. */
 function lookedOver({ atMs }: Release, { inspections, releases }: AsBuilt): SheetLine {
@@ -50,6 +56,6 @@ export function sheetOfRelease(release: Release, built: AsBuilt, zone: string): 
     ...(restrictions?.trim() ? [loud('Restrictions', restrictions.trim())] : []),
     ...(open.length === 0
       ? [field('Open then', 'nothing')]
-      : open.map(({ words }) => loud('Open then', words))),
+      : open.map(({ words, blocks }) => (blocks ? loud : field)('Open then', words))),
   ];
 }

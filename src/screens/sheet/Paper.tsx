@@ -30,6 +30,17 @@ export function sectionsOf(lines: readonly SheetLine[]): Section[] {
   return sections;
 }
 
+/** Lines of one label in a row stand under it once: a list of open items is read, not its label. */
+export function underOneLabel(fields: readonly FieldLine[]): FieldLine[][] {
+  const rows: FieldLine[][] = [];
+  for (const line of fields) {
+    const before = rows.at(-1)?.[0];
+    if (before?.label === line.label && before.loud === line.loud) rows.at(-1)?.push(line);
+    else rows.push([line]);
+  }
+  return rows;
+}
+
 /** The sheet itself, as it lies on the screen and on paper. */
 export function Paper({ lines }: { lines: readonly SheetLine[] }) {
   return (
@@ -41,13 +52,15 @@ export function Paper({ lines }: { lines: readonly SheetLine[] }) {
             <div class={heading ? 'paper-block' : 'paper-block paper-list'} key={index}>
               {heading && <h3 class="paper-heading">{heading}</h3>}
               <dl class="paper-fields">
-                {fields.map(({ label, text, loud }, row) => (
-                  <div class={loud ? 'paper-field paper-loud' : 'paper-field'} key={row}>
+                {underOneLabel(fields).map((lines, row) => (
+                  <div class={lines[0]?.loud ? 'paper-field paper-loud' : 'paper-field'} key={row}>
                     <dt>
-                      {loud && <Icon name="warning" sizePx={18} />}
-                      {label}
+                      {lines[0]?.loud && <Icon name="warning" sizePx={18} />}
+                      {lines[0]?.label}
                     </dt>
-                    <dd>{text}</dd>
+                    {lines.map(({ text }, at) => (
+                      <dd key={at}>{text}</dd>
+                    ))}
                   </div>
                 ))}
               </dl>

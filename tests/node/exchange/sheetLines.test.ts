@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { type SheetLine, sheetText } from '../../../src/exchange/sheetLine.ts';
+import { field, loud, type SheetLine, sheetText } from '../../../src/exchange/sheetLine.ts';
 import { sheetLines } from '../../../src/exchange/sheetLines.ts';
+import { riddenText, sheetOfRelease } from '../../../src/exchange/sheetOfRelease.ts';
 import { cautions } from '../../../src/standards/releaseRules.ts';
 import { done } from '../logbook/openTestLogbook.ts';
 import { builtBike, circumstances, NINE } from './builtBike.ts';
@@ -17,6 +18,27 @@ test('a sheet of an earlier instant knows nothing of what came later', async () 
   expect(textsOf(early, 'State')).toEqual(['not released']);
   expect(textsOf(early, 'Total time')).toEqual(['0 rides, 0 km, 0 minutes']);
   expect(sheetLines(await asBuilt(NINE - HOUR_MS), circumstances)).toEqual([]);
+  logbook.close();
+});
+
+// Hours and minutes as a clock counts them.
+test.each([
+  [{ count: 2, km: 12.5, minutes: 90 }, '2 rides, 12.5 km, 1 hour and 30 minutes'],
+  [{ count: 1, km: 3, minutes: 60 }, '1 ride, 3 km, 1 hour'],
+  [{ count: 15, km: 238, minutes: 1600 }, '15 rides, 238 km, 26 hours and 40 minutes'],
+])('total time %o reads %s', (ridden, words) => expect(riddenText(ridden)).toBe(words));
+
+test('what was open at a release stands out where it keeps the bike from riding, as it does today', async () => {
+  const { asBuilt, logbook, clock } = await builtBike();
+  const built = await asBuilt(clock.nowMs);
+  const [release] = built.releases;
+  if (!release) throw new Error('no release');
+  const open = [
+    { what: 'recheck-overdue' as const, words: 'a re-check', blocks: false },
+    { what: 'defect' as const, words: 'a crack', blocks: true },
+  ];
+  const lines = sheetOfRelease({ ...release, open }, built, 'UTC');
+  expect(lines.slice(-2)).toEqual([field('Open then', 'a re-check'), loud('Open then', 'a crack')]);
   logbook.close();
 });
 
