@@ -125,7 +125,7 @@ export const sentencesOfJoints: Sentences<
   'joint-described': (entry, names) =>
     `What is written about ${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)} was changed${entry.name === undefined ? '' : `: it is called ${entry.name}`}.${jointAbout(entry, names)}${clearedWords(entry.cleared)}`,
   'joint-taken-apart': ({ jointId, bikeId, why }, names) =>
-    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)} was taken apart.${remark('Why', why)}`,
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: taken apart.${remark('Why', why)}`,
   'torque-applied': ({ jointId, bikeId, applied, bolts, passes, tool, between, marked, note }, names) => {
     const name = called(names);
     const how = [
@@ -133,10 +133,10 @@ export const sentencesOfJoints: Sentences<
       passes === 1 ? 'in one pass' : `in ${countWords(passes, 'pass', 'passes')}`,
     ].join(' ');
     const laid = between === undefined ? '' : `, with ${betweenWords[between]} between`;
-    return `${name.joint(jointId)} on ${name.bike(bikeId)} was tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' No tool was named.'}${marked ? ' A paint mark was put across it.' : ''}${remark('Note', note)}`;
+    return `${name.joint(jointId)} on ${name.bike(bikeId)}: tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' No tool was named.'}${marked ? ' A paint mark was put across it.' : ''}${remark('Note', note)}`;
   },
   'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
-    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)} was tightened by hand only, ${countWords(bolts, 'bolt')}; it still wants its torque.${remark('Note', note)}`,
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,
   'locker-applied': ({ jointId, bikeId, grade, surface, primer, waitMs, note }, names) =>
     `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanWords(waitMs)}.${remark('Note', note)}`,
   'seal-marked': ({ jointId, bikeId, mark, note }, names) =>
@@ -147,6 +147,6 @@ export const sentencesOfJoints: Sentences<
       ...(movedAt ? [`at ${quantityWords(movedAt)}`] : []),
       ...(turnedDeg === undefined ? [] : [`by ${numberWords(turnedDeg)}°`]),
     ];
-    return `${called(names).joint(jointId)} on ${called(names).bike(bikeId)} was checked ${looked}: ${outcomeWords[outcome]}${much.length > 0 ? `, ${much.join(', ')}` : ''}.${tool ? remark('Tool', toolWords(tool)) : ''}${remark('Note', note)}`;
+    return `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: checked ${looked}, ${outcomeWords[outcome]}${much.length > 0 ? `, ${much.join(', ')}` : ''}.${tool ? remark('Tool', toolWords(tool)) : ''}${remark('Note', note)}`;
   },
 };

@@ -49,23 +49,23 @@ export function inspectionWords({
 /** Parts: arriving, being described, moving from bike to shelf to bike, and changes that stay for life. */
 export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part-moved' | 'part-changed'> = {
   'part-added': (entry, names) =>
-    `${partCalled(entry.name, entry.label)}, a ${kindWords(entry.kind)}, was taken into the logbook, ${placeWords(entry.place, names)}.${aboutWords(entry)}${remark('Note', entry.note)}`,
+    `${partCalled(entry.name, entry.label)}: ${kindWords(entry.kind)}, taken into the logbook, ${placeWords(entry.place, names)}.${aboutWords(entry)}${remark('Note', entry.note)}`,
   'part-described': (entry, names) => {
     const { name, label, kind } = entry;
     const renamed = [
       ...(name === undefined ? [] : [`it is called ${name}`]),
       ...(label === undefined || label === '' ? [] : [`its label is ${label}`]),
-      ...(kind === undefined ? [] : [`it is a ${kindWords(kind)}`]),
+      ...(kind === undefined ? [] : [`its kind is ${kindWords(kind)}`]),
     ];
     return `What is known of ${called(names).part(entry.partId)} was written anew${renamed.length > 0 ? `: ${listWords(renamed)}` : ''}.${aboutWords(entry)}${remark('Note', entry.note)}${clearedWords(entry.cleared)}`;
   },
   'part-moved': ({ partId, from, to, why, condition }, names) => {
-    const went = to.on === 'scrapped' || to.on === 'sold' ? 'was' : 'is now';
-    return `${called(names).part(partId)}, until then ${placeWords(from, names)}, ${went} ${placeWords(to, names)}.${remark('Why', why)}${remark('Condition', condition)}`;
+    const went = to.on === 'scrapped' || to.on === 'sold' ? '' : 'now ';
+    return `${called(names).part(partId)}: until then ${placeWords(from, names)}, ${went}${placeWords(to, names)}.${remark('Why', why)}${remark('Condition', condition)}`;
   },
   'part-changed': (entry, names) => {
     const { partId, cut, where, before, after, left, leftWords, how, why, rulesOut, inspection } = entry;
     const rest = [...(left ? [quantityWords(left)] : []), ...(leftWords?.trim() ? [leftWords.trim()] : [])];
-    return `${called(names).part(partId)} was ${cutWords[cut].done} for good at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}.${remark('Left', rest.join(', '))}${remark('How', how)}${remark('Why', why)}${remark('Rules out', rulesOut)}${inspection ? remark('Inspect', inspectionWords(inspection)) : ''}`;
+    return `${called(names).part(partId)}: ${cutWords[cut].done} for good at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}.${remark('Left', rest.join(', '))}${remark('How', how)}${remark('Why', why)}${remark('Rules out', rulesOut)}${inspection ? remark('Inspect', inspectionWords(inspection)) : ''}`;
   },
 };
