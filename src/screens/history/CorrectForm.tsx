@@ -9,6 +9,7 @@ import type { Entry } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
+import { useFirstWrong } from '../firstWrong.ts';
 import { type CorrectDraft, correctableOf, draftAt, readCorrection } from './correctable.ts';
 
 export interface CorrectFormProps {
@@ -28,6 +29,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
   const [drafts, setDrafts] = useState<Record<string, CorrectDraft>>({});
   const [happenedAtMs, setHappened] = useState<number | undefined>(entry.happenedAtMs);
   const [wrong, setWrong] = useState<Record<string, string>>({});
+  const form = useFirstWrong<HTMLDivElement>(wrong);
   const items = correctableOf(entry);
   const draftOf = (field: string) => drafts[field];
   const wantReason = () => {
@@ -71,7 +73,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
     if (entries) onDone();
   };
   return (
-    <div class="stack">
+    <div class="stack" ref={form}>
       <Ruler label="Correct it" />
       {items.map((item) => {
         const { field, label, how } = item;

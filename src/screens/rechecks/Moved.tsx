@@ -30,7 +30,8 @@ export interface MovedProps extends RecheckProps {
   onClose: () => void;
 }
 
-const said = (torque: Torque | undefined) => torque && `${torque.typed} ${unitLabel[torque.unit]}`;
+/** On a button the figure keeps its unit beside it, wherever the line breaks. */
+const said = (torque: Torque | undefined) => torque && `${torque.typed}\u00a0${unitLabel[torque.unit]}`;
 
 /** It moved on the way to the target: at what torque, how far, and what it was brought to. */
 export function Moved(props: MovedProps) {

@@ -15,16 +15,18 @@ const shown = publishedFigures.filter(({ source }) => sections.some((section) =>
 
 /** Plain ratios and metres are no units of the bench. */
 const labels: Partial<Record<PublishedFigure['unit'], string>> = { '1': '×', m: 'm' };
-const unitOf = (unit: PublishedFigure['unit']): string =>
-  labels[unit] ?? unitLabel[unit as keyof typeof unitLabel];
+const figureText = ({ value, unit }: PublishedFigure): string => {
+  const label = labels[unit] ?? unitLabel[unit as keyof typeof unitLabel];
+  return `${numberText(value, 2)}${label === '°' ? '' : ' '}${label}`;
+};
 
 /** Figures of a rule for bikes on sale, as a yardstick. */
 export function Figures() {
   return (
     <Fold label="Published figures beside it" end={shown.length}>
       <p class="release-note">{publishedFiguresCaution}</p>
-      {shown.map(({ id, what, value, unit, source }) => (
-        <ListRow key={id} title={what} detail={source} end={`${numberText(value, 2)} ${unitOf(unit)}`} />
+      {shown.map((figure) => (
+        <ListRow key={figure.id} title={figure.what} detail={figure.source} end={figureText(figure)} />
       ))}
     </Fold>
   );

@@ -36,6 +36,9 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
   const state = releaseState(bike);
   const why = reason(state);
   const last = releases.at(-1);
+  const says = last ? statementText(last) : '';
+  // What no longer holds must not be read as if it did: why it ended goes first.
+  const over = state.is === 'revoked' || state.is === 'withdrawn';
   const groups = check?.groups ?? {};
   const next = rideCheck.find(({ id }) => !groups[id]);
   // Groups not done stand below as lines of their own.
@@ -98,13 +101,17 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
     >
       <section class="release-head" aria-label="Release">
         <StampOf state={state} />
-        <p>
-          {last &&
-            state.is !== 'never' &&
-            `${statementText(last)}. Covers: ${last.covers}. Signed by ${last.by}. `}
-          {last?.restrictions && state.is === 'stands' && `Only: ${last.restrictions}. `}
-          {why}
-        </p>
+        <div class="release-says">
+          {over && <p>{why}</p>}
+          {last && (
+            <p>
+              {over ? `It read: ${says.toLowerCase()}. ` : `${says}. `}
+              {`Covers: ${last.covers}. Signed by ${last.by}. `}
+              {last.restrictions && !over && `Only: ${last.restrictions}. `}
+            </p>
+          )}
+          {!over && why && <p>{why}</p>}
+        </div>
         {state.is === 'stands' && (
           <Button kind="danger" icon="cross" onPress={() => setSheet('withdraw')}>
             Withdraw

@@ -1,5 +1,5 @@
 import './release.css';
-import { useContext } from 'preact/hooks';
+import { useContext, useEffect } from 'preact/hooks';
 import { Choice } from '../../controls/Choice.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
@@ -13,6 +13,7 @@ import { cautions } from '../../standards/releaseRules.ts';
 import { Acts } from '../bench/Acts.tsx';
 import { UndoSlot, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
+import { useFirstWrong } from '../firstWrong.ts';
 import { Waits } from '../Waits.tsx';
 import { Figures } from './Figures.tsx';
 import { OpenList } from './OpenList.tsx';
@@ -49,6 +50,11 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
   const blocking = items.filter(({ blocks }) => blocks);
   const others = items.filter(({ blocks }) => !blocks);
   const stopped = save.is === 'refused' && save.refused === 'must-not-be-deferred';
+  const form = useFirstWrong<HTMLDivElement>(save);
+  useEffect(() => {
+    // What stops it is a list at the top; whoever held the button is at the bottom.
+    if (stopped) scrollTo(0, 0);
+  }, [stopped, save]);
   const sign = async () => {
     if (!statement || save.is === 'saving') return;
     const done = await run({
@@ -56,8 +62,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
       ...{ bikeId, statement, covers, by },
       ...(restrictions.trim() ? { restrictions: restrictions.trim() } : {}),
     });
-    // A refusal is a list at the top; whoever held the button is at the bottom.
-    if (!done) return scrollTo(0, 0);
+    if (!done) return;
     clear();
     // What the signature stands on is corrected from now on, not undone.
     offerUndo(undefined);
@@ -92,7 +97,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
         />
       }
     >
-      <div class="stack">
+      <div class="stack" ref={form}>
         {stopped && (
           <Notice kind="error" title="Not signed. Mend these first:">
             <ul class="release-list">

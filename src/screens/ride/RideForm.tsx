@@ -13,6 +13,7 @@ import { releaseState } from '../bike/releaseState.ts';
 import { SaveNotice } from '../bike/SaveNotice.tsx';
 import { useNow, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
+import { useFirstWrong } from '../firstWrong.ts';
 import { go, hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { noRide, type RideDraft, type RideWrong, rideTyped } from './rideDraft.ts';
@@ -32,6 +33,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
   const nowMs = useNow(60_000);
   const [draft, change, clear] = useDraft<RideDraft>(`ride:${bikeId}`, noRide);
   const [wrong, setWrong] = useState<RideWrong>({});
+  const form = useFirstWrong<HTMLFormElement>(wrong);
   const { run, save } = useRun();
   const first = (rides?.count ?? 0) === 0;
   const released = releaseState(bike).is === 'stands';
@@ -41,7 +43,8 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
     setWrong(typed.ok ? {} : typed.wrong);
     if (!typed.ok) return;
     const entries = await run({ type: 'log-ride', bikeId, ...typed.ride }, { undo: 'Ride logged' });
-    if (!entries) return;
+    // Why it was refused stands at the top.
+    if (!entries) return scrollTo(0, 0);
     clear();
     go({ at: 'rechecks', bikeId }, true);
   };
@@ -65,6 +68,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
     >
       <form
         class="stack"
+        ref={form}
         onSubmit={(event) => {
           event.preventDefault();
           void write();
