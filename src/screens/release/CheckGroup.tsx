@@ -5,7 +5,6 @@ import { Button } from '../../controls/Button.tsx';
 import { Screen } from '../../controls/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { RideCheckRow } from '../../journal/rows.ts';
-import { neverDeferred } from '../../standards/releaseRules.ts';
 import type { RideCheckGroup, RideCheckItem } from '../../standards/rideCheck.ts';
 import { Acts } from '../bench/Acts.tsx';
 import { AskSheet } from '../bike/AskSheet.tsx';
@@ -15,6 +14,7 @@ import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
 import { CheckItem } from './CheckItem.tsx';
 import { answered, answersOf, type CheckAnswers, confirmedItems } from './checkState.ts';
+import { defectKind } from './defectKind.ts';
 
 export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
   bikeId: Id;
@@ -113,9 +113,7 @@ export function CheckGroup(props: CheckGroupProps) {
         <DefectSheet
           {...{ bikeId, joints, kmSoFar, unit }}
           words={wordsFor(defect)}
-          {...(defect.neverDefer
-            ? { area: neverDeferred.find(({ area }) => area === defect.area)?.id ?? 'crack' }
-            : {})}
+          area={defectKind(defect)}
           onClose={() => setDefect(undefined)}
         />
       )}

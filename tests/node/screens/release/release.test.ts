@@ -6,8 +6,10 @@ import {
   confirmedItems,
   groupMark,
 } from '../../../../src/screens/release/checkState.ts';
+import { defectKind } from '../../../../src/screens/release/defectKind.ts';
 import { inReadingOrder, openHref } from '../../../../src/screens/release/openOrder.ts';
 import { statementText } from '../../../../src/screens/release/statements.ts';
+import { neverDeferred } from '../../../../src/standards/releaseRules.ts';
 import { MOST_ITEMS_IN_A_GROUP, rideCheck } from '../../../../src/standards/rideCheck.ts';
 
 const item = (what: OpenItem['what'], blocks: boolean, jointId?: string): OpenItem => ({
@@ -91,4 +93,29 @@ describe('a group of the check before riding', () => {
 test('a statement nobody knows any more is shown as it was written', () => {
   expect(statementText({ statement: 'ride' })).toBe('To be ridden');
   expect(statementText({ statement: 'of another age' })).toBe('of another age');
+});
+
+describe('a finding written down as a defect', () => {
+  // Common practice, no source: what a thing is called follows from what was looked at.
+  test.each([
+    [{ id: 'walk-brakes', area: 'brakes', neverDefer: true }, 'brake'],
+    [{ id: 'rear-rim', area: 'wheels', neverDefer: true }, 'tyre-or-rim'],
+    [{ id: 'fork', area: 'steering', neverDefer: true }, 'crack'],
+    [{ id: 'stem', area: 'steering', neverDefer: true }, 'steering'],
+    [{ id: 'crank-arms', area: 'drive', neverDefer: true }, 'crank-or-pedal'],
+    [{ id: 'chain', area: 'drive', neverDefer: false }, 'other'],
+    [{ id: 'rack-and-guards', area: 'other', neverDefer: true }, 'other'],
+    [{ id: 'rear-hub', area: 'wheels', neverDefer: true }, 'other'],
+  ] as const)('%o is a defect of the kind %s', (item, kind) => expect(defectKind(item)).toBe(kind));
+
+  test('every kind it gives is one of those that are never put off, or none of them', () => {
+    const known = ['other', ...neverDeferred.map(({ id }) => id)];
+    for (const { items } of rideCheck) for (const one of items) expect(known).toContain(defectKind(one));
+  });
+
+  test('each item it singles out is an item of the check', () => {
+    const ids = rideCheck.flatMap(({ items }) => items.map(({ id }) => id));
+    for (const id of ['front-axle', 'rear-spokes', 'front-tyre', 'fork', 'head-tube', 'frame', 'dropouts'])
+      expect(ids).toContain(id);
+  });
 });
