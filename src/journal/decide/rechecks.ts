@@ -180,12 +180,22 @@ export function dropRecheck(rows: Rows, command: CommandOf<'drop-recheck'>): Rul
   ];
 }
 
-function nextTurn(rows: Rows, recheck: RecheckRow, now: Circumstances, atMs: number): EntryBody[] {
+/**
+ * The re-check behind one that was answered.
+ * @param turn the turn of the schedule it is for; the first again where the joint was met moved
+ */
+function nextTurn(
+  rows: Rows,
+  recheck: RecheckRow,
+  turn: number,
+  now: Circumstances,
+  atMs: number,
+): EntryBody[] {
   const then = rideCounts(rows, recheck.bikeId, { rides: 0, km: 0 });
   if (recheck.jointId === undefined) {
     if (recheck.dueDays === undefined && recheck.dueKm === undefined) return [];
-    const { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn } = recheck;
-    const again = { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn: turn + 1, ...then };
+    const { bikeId, partId, kind, title, instruction, dueDays, dueKm } = recheck;
+    const again = { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn, ...then };
     return [
       present({ type: 'recheck-set', recheckId: now.newId(), ...again, dueAtMs: timeDueMs(atMs, dueDays) }),
     ];
@@ -195,7 +205,7 @@ function nextTurn(rows: Rows, recheck: RecheckRow, now: Circumstances, atMs: num
   const row = recheckRows(joint.kind, cured(joint)).find(({ instruction }) =>
     sameTask(instruction, recheck.kind),
   );
-  return row ? turnOf(rows, joint, row, recheck.turn + 1, now, atMs, then) : [];
+  return row ? turnOf(rows, joint, row, turn, now, atMs, then) : [];
 }
 
 /** A joint may have got threadlocker since its re-check was set; the task stays the same, its way changes. */
@@ -239,7 +249,9 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
       }),
     );
   }
-  if (recheck) entries.push(...nextTurn(rows, recheck, now, atMs));
+  // What moved asks to be met again as soon as a joint just made.
+  const turn = recheck && outcome === 'held' ? recheck.turn + 1 : 0;
+  if (recheck) entries.push(...nextTurn(rows, recheck, turn, now, atMs));
   return entries;
 }
 
@@ -252,5 +264,6 @@ export function answerRecheck(rows: Rows, command: CommandOf<'answer-recheck'>, 
     type: 'recheck-answered',
     ...{ recheckId, bikeId, jointId, partId, outcome, words: command.words, photoIds },
   });
-  return [answered, ...nextTurn(rows, recheck, now, command.happenedAtMs ?? now.nowMs)];
+  const atMs = command.happenedAtMs ?? now.nowMs;
+  return [answered, ...nextTurn(rows, recheck, recheck.turn + 1, now, atMs)];
 }

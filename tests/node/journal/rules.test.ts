@@ -623,6 +623,31 @@ describe('re-checks', () => {
     logbook.close();
   });
 
+  // Common practice, no source: what was found loose is looked at again after the very next ride.
+  test.each([
+    ['held', {}, 1],
+    ['moved', { movedAt: nm(3), broughtTo: nm(5) }, 0],
+  ] as const)(
+    '[R2] a joint that %s: after the next ride at once only where it moved',
+    async (outcome, met, turn) => {
+      const { logbook, clock } = await openTestLogbook();
+      const { bikeId, jointId } = await aBike(logbook);
+      await torque(logbook, jointId);
+      await done(logbook, { type: 'log-ride', bikeId, km: 4 });
+      const recheckId = (await bikeOf(logbook)).rechecks[0]?.recheckId ?? '';
+      clock.nowMs += MINUTE;
+      await done(logbook, { type: 'find-torque', jointId, recheckId, outcome, way: 'tightening', ...met });
+      const [next] = (await bikeOf(logbook)).rechecks;
+      expect(next).toMatchObject({ turn });
+      expect(next?.dueAtMs ?? 0).toBeGreaterThan(clock.nowMs);
+      await done(logbook, { type: 'log-ride', bikeId, km: 1 });
+      const { rechecks } = await bikeOf(logbook);
+      const due = rechecks.filter(({ dueAtMs = Number.POSITIVE_INFINITY }) => dueAtMs <= clock.nowMs);
+      expect(due).toHaveLength(outcome === 'moved' ? 1 : 0);
+      logbook.close();
+    },
+  );
+
   test('[R3] a joint with threadlocker is looked at, never turned', async () => {
     const { logbook } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook);
