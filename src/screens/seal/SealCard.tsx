@@ -10,7 +10,7 @@ import { cautions } from '../../standards/releaseRules.ts';
 import { numberText } from '../quantityText.ts';
 import { Ceiling } from './Ceiling.tsx';
 import type { SealNext } from './sealOrder.ts';
-import { sealTexts, verdictWords } from './sealText.ts';
+import { sealTexts, seatedAgain, verdictWords } from './sealText.ts';
 import type { SealCeiling } from './tyreOnRim.ts';
 
 export interface SealCardProps {
@@ -37,7 +37,8 @@ function markOf({ next, verdict, wait, nowMs }: SealCardProps): { state: MarkSta
 /** The one thing to do next, and the time until the look that is asked for. */
 export function SealCard(props: SealCardProps) {
   const { bikeName, next, marks, ceiling, dose, unit, wait, nowMs } = props;
-  const text = sealTexts[next];
+  const sealantIn = marks.some((one) => one.mark === 'sealant');
+  const text = next === 'seated' && sealantIn ? seatedAgain : sealTexts[next];
   const mark = markOf(props);
   const lastSeating = marks.findLast((one) => one.mark === 'seated');
   const uneven = lastSeating?.mark === 'seated' && lastSeating.beadLine === 'uneven';

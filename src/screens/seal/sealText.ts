@@ -65,6 +65,13 @@ export const sealTexts: Record<SealNext, SealText> = {
   },
 };
 
+/** Seating with sealant in already: nothing is dry any more. */
+export const seatedAgain: SealText = {
+  icon: 'tyre',
+  order: 'Seat it again',
+  how: 'The sealant is in. Pump until both beads are home, then follow the bead line all round, on both sides.',
+};
+
 /** A mark named in a word or two, for its tile and for the undo bar. */
 export const markNames: Record<SealMark['mark'], string> = {
   seated: 'Seated',
