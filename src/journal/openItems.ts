@@ -5,11 +5,9 @@ import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
 import type { JointRow } from './rows.ts';
 
-/** Whether a joint wants a wrench: it has fasteners, or somebody gave a torque for it. */
+/** Whether a joint wants a wrench: it has fasteners that turn, or somebody gave a torque for it. */
 export function wantsTorque(joint: JointRow): boolean {
-  const { inspectAs } = jointKindRow(joint.kind);
-  const screwed =
-    joint.fasteners.length > 0 && (inspectAs === 'turn' || joint.targets.some(({ torque }) => torque));
+  const screwed = joint.fasteners.length > 0 && jointKindRow(joint.kind).inspectAs === 'turn';
   return screwed || joint.targets.some(({ torque }) => torque);
 }
 

@@ -1,9 +1,11 @@
+import { timeDueMs } from '../../planning/due.ts';
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, Id, PartAbout, Place } from '../entries.ts';
+import type { EntryBody, Id, OneWayChange, PartAbout, Place } from '../entries.ts';
 import { bikeOf as bikeOfPlace, isDemo } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { PartRow } from '../rows.ts';
 import { apart } from './joints.ts';
+import { rideCounts } from './rechecks.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -66,7 +68,13 @@ function jointsHolding(rows: Rows, bikeId: Id, part: PartRow) {
 }
 
 /** The looks that a part's one-way changes ask for go with it: they end on the bike it leaves and begin on the next. */
-function inspectionsMoved(rows: Rows, part: PartRow, to: Id | undefined, now: Circumstances): EntryBody[] {
+function inspectionsMoved(
+  rows: Rows,
+  part: PartRow,
+  to: Id | undefined,
+  now: Circumstances,
+  atMs: number,
+): EntryBody[] {
   const from = bikeOfPlace(part.place);
   const open = from === undefined ? [] : rows.group('recheck', `recheck@${from}`);
   const ended = open
@@ -83,7 +91,7 @@ function inspectionsMoved(rows: Rows, part: PartRow, to: Id | undefined, now: Ci
     );
   if (to === undefined) return ended;
   const begun = part.changes.flatMap(({ where, inspection }) =>
-    inspection ? [inspectionOf(rows, part, to, where, inspection, now)] : [],
+    inspection ? [inspectionOf(rows, part, to, { where, inspection }, now, atMs)] : [],
   );
   return [...ended, ...begun];
 }
@@ -106,12 +114,12 @@ export function movePart(rows: Rows, command: CommandOf<'move-part'>, now: Circu
   return [
     ...joints.flatMap((joint) => apart(rows, joint, `${part.name} taken off`)),
     present({ type: 'part-moved', partId: part.partId, from: part.place, to, why, condition, matters }),
-    ...inspectionsMoved(rows, part, bikeOfPlace(to), now),
+    ...inspectionsMoved(rows, part, bikeOfPlace(to), now, command.happenedAtMs ?? now.nowMs),
   ];
 }
 
 export function changePart(rows: Rows, command: CommandOf<'change-part'>, now: Circumstances): Ruling {
-  const { type: _type, happenedAtMs: _at, partId, ...change } = command;
+  const { type: _type, happenedAtMs: atMs = now.nowMs, partId, ...change } = command;
   const part = partOf(rows, partId);
   words(change.where, 'words-missing');
   words(change.how, 'words-missing');
@@ -127,20 +135,22 @@ export function changePart(rows: Rows, command: CommandOf<'change-part'>, now: C
     if (inspection.everyDays === undefined && inspection.everyKm === undefined) refuse('limit-missing');
     if (inspection.everyDays !== undefined) positive(inspection.everyDays, 3660);
     if (inspection.everyKm !== undefined) positive(inspection.everyKm, 100_000);
-    if (bikeId !== undefined) entries.push(inspectionOf(rows, part, bikeId, change.where, inspection, now));
+    const { where } = change;
+    if (bikeId !== undefined)
+      entries.push(inspectionOf(rows, part, bikeId, { where, inspection }, now, atMs));
   }
   return entries;
 }
 
+/** The look that a one-way change asks for, counted from the instant it happened or its part came to the bike. */
 function inspectionOf(
   rows: Rows,
   part: PartRow,
   bikeId: Id,
-  where: string,
-  inspection: { everyDays?: number; everyKm?: number; words: string },
+  { where, inspection }: { where: string; inspection: NonNullable<OneWayChange['inspection']> },
   now: Circumstances,
+  atMs: number,
 ): EntryBody {
-  const rides = rows.get('rides', bikeId);
   return present({
     type: 'recheck-set',
     recheckId: now.newId(),
@@ -152,9 +162,8 @@ function inspectionOf(
     dueRides: 1,
     dueKm: inspection.everyKm,
     dueDays: inspection.everyDays,
-    dueAtMs: inspection.everyDays === undefined ? undefined : now.nowMs + inspection.everyDays * 86_400_000,
+    dueAtMs: timeDueMs(atMs, inspection.everyDays),
     turn: 0,
-    ridesThen: rides?.count ?? 0,
-    kmThen: rides?.km ?? 0,
+    ...rideCounts(rows, bikeId),
   });
 }

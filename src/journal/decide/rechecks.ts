@@ -8,7 +8,7 @@ import {
   spanOfTurn,
 } from '../../standards/recheckSchedule.ts';
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, Id } from '../entries.ts';
+import type { EntryBody, Id, RecheckAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow, RecheckRow } from '../rows.ts';
 import {
@@ -21,7 +21,7 @@ import {
   refuse,
   words,
 } from './ruling.ts';
-import { checkTorque, snapshotOf } from './torque.ts';
+import { boltsOf, checkTorque, snapshotOf } from './torque.ts';
 
 function recheckOf(rows: Rows, recheckId: Id): RecheckRow {
   const recheck = rows.get('recheck', recheckId) ?? refuse('no-such-recheck');
@@ -46,9 +46,10 @@ function spanFor(rows: Rows, joint: JointRow, row: ScheduleRow, turn: number): S
   return span && { rides: span.afterRides, km: span.km, days: span.days };
 }
 
-function rideCounts(rows: Rows, bikeId: Id, ahead: { rides: number; km: number }) {
+/** What the bike had been ridden when a re-check was set. */
+export function rideCounts(rows: Rows, bikeId: Id): Pick<RecheckAbout, 'ridesThen' | 'kmThen'> {
   const rides = rows.get('rides', bikeId);
-  return { ridesThen: (rides?.count ?? 0) + ahead.rides, kmThen: (rides?.km ?? 0) + ahead.km };
+  return { ridesThen: rides?.count ?? 0, kmThen: rides?.km ?? 0 };
 }
 
 /** What a check of this joint asks for, by the figure there is today. */
@@ -66,7 +67,7 @@ function turnOf(
   turn: number,
   now: Circumstances,
   atMs: number,
-  then: { ridesThen: number; kmThen: number },
+  then: Pick<RecheckAbout, 'ridesThen' | 'kmThen'>,
 ): EntryBody[] {
   const span = spanFor(rows, joint, row, turn);
   if (!span) return [];
@@ -124,7 +125,7 @@ export function logRide(rows: Rows, command: CommandOf<'log-ride'>, now: Circums
       return recheckSetAtMs === undefined || (applied?.atMs ?? madeAtMs) > recheckSetAtMs;
     });
   // Counted from before this ride, so that "after one ride" is now.
-  const then = rideCounts(rows, bikeId, { rides: 0, km: 0 });
+  const then = rideCounts(rows, bikeId);
   const set = joints.flatMap((joint) =>
     recheckRows(joint.kind, cured(joint)).flatMap((row) => turnOf(rows, joint, row, 0, now, atMs, then)),
   );
@@ -144,7 +145,7 @@ export function setRecheck(rows: Rows, command: CommandOf<'set-recheck'>, now: C
       instruction: words(command.instruction, 'words-missing'),
       dueAtMs: timeDueMs(command.happenedAtMs ?? now.nowMs, dueDays),
       turn: 0,
-      ...rideCounts(rows, bikeId, { rides: 0, km: 0 }),
+      ...rideCounts(rows, bikeId),
     }),
   ];
 }
@@ -191,7 +192,7 @@ function nextTurn(
   now: Circumstances,
   atMs: number,
 ): EntryBody[] {
-  const then = rideCounts(rows, recheck.bikeId, { rides: 0, km: 0 });
+  const then = rideCounts(rows, recheck.bikeId);
   if (recheck.jointId === undefined) {
     if (recheck.dueDays === undefined && recheck.dueKm === undefined) return [];
     const { bikeId, partId, kind, title, instruction, dueDays, dueKm } = recheck;
@@ -237,10 +238,7 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
   ];
   if (broughtTo) {
     checkTorque(broughtTo, joint);
-    const bolts = Math.max(
-      1,
-      joint.fasteners.reduce((sum, { count }) => sum + count, 0),
-    );
+    const bolts = Math.max(1, boltsOf(joint));
     entries.push(
       present({
         type: 'torque-applied',

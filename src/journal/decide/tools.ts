@@ -2,7 +2,7 @@ import type { CommandOf } from '../commands.ts';
 import type { EntryBody, ToolAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow, ToolRow } from '../rows.ts';
-import { instructionFor } from './rechecks.ts';
+import { instructionFor, rideCounts } from './rechecks.ts';
 import { type Circumstances, clearing, positive, present, type Ruling, refuse, words } from './ruling.ts';
 
 function checkTool(about: Partial<ToolAbout>): void {
@@ -56,7 +56,6 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
   const rechecks = doneWith(rows, tool).map((joint): EntryBody => {
     const kind = joint.locked ? ('look-at-mark' as const) : ('retorque' as const);
     const { title, words: instruction } = instructionFor(joint, kind);
-    const rides = rows.get('rides', joint.bikeId);
     return {
       type: 'recheck-set',
       recheckId: now.newId(),
@@ -68,8 +67,7 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
       dueRides: 0,
       dueAtMs: command.happenedAtMs ?? now.nowMs,
       turn: 0,
-      ridesThen: rides?.count ?? 0,
-      kmThen: rides?.km ?? 0,
+      ...rideCounts(rows, joint.bikeId),
     };
   });
   return [{ type: 'tool-found-out', toolId: tool.toolId, why }, ...rechecks];

@@ -8,6 +8,7 @@ import type { Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
 import { type Circumstances, jointOf, positive, present, type Ruling, refuse, stepOf } from './ruling.ts';
+import { LONGEST_WAIT_MS } from './waits.ts';
 
 /** Two equal taps on one joint within this are one tap of a trembling knuckle. */
 const DOUBLE_TAP_MS = 1500;
@@ -101,7 +102,7 @@ export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now:
   const joint = jointOf(rows, command.jointId);
   const { stepId, grade, surface, primer, temperature, waitMs, note, photoIds } = command;
   if (temperature && !Number.isFinite(temperature.value)) refuse('not-a-number');
-  positive(waitMs, 60 * 86_400_000);
+  positive(waitMs, LONGEST_WAIT_MS);
   if (stepId !== undefined) {
     const step = stepOf(rows, stepId);
     if (step.kind === 'lock' && step.state === 'done') refuse('already-done', step.title);

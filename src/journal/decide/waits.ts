@@ -13,7 +13,7 @@ import {
   words,
 } from './ruling.ts';
 
-const LONGEST_WAIT_MS = 60 * 86_400_000;
+export const LONGEST_WAIT_MS = 60 * 86_400_000;
 /** Gauges for bicycle tyres end well below this. */
 const ABSURD_PRESSURE = 300;
 
