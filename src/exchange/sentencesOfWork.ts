@@ -9,7 +9,10 @@ interface Due {
   dueKm?: number;
 }
 
-/** When a re-check falls due. @example dueText({ dueRides: 1, dueDays: 30 }) //=> 'after 1 ride or 30 days' */
+/**
+ * When a re-check falls due.
+ * @example dueText({ dueRides: 1, dueDays: 30 }) //=> 'after 1 ride or 30 days, whichever comes first'
+ */
 export function dueText({ dueDays, dueRides, dueKm }: Due): string {
   const spans = [
     ...(dueRides === undefined ? [] : [dueRides === 0 ? 'none' : countWords(dueRides, 'ride')]),
@@ -17,7 +20,8 @@ export function dueText({ dueDays, dueRides, dueKm }: Due): string {
     ...(dueDays === undefined ? [] : [countWords(dueDays, 'day')]),
   ];
   if (spans.length === 0) return 'with no limit set';
-  return spans[0] === 'none' ? 'before the next ride' : `after ${spans.join(' or ')}, whichever comes first`;
+  if (spans[0] === 'none') return 'before the next ride';
+  return `after ${spans.join(' or ')}${spans.length > 1 ? ', whichever comes first' : ''}`;
 }
 
 /** The list at the bench, waits, re-checks, tools and notes. */

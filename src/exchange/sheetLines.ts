@@ -1,5 +1,5 @@
 import type { Id, OpenItem } from '../journal/entries.ts';
-import type { JointRow, PartRow } from '../journal/rows.ts';
+import type { JointRow, PartRow, RecheckRow } from '../journal/rows.ts';
 import type { AsBuilt } from '../logbook.ts';
 import { jointKindRow } from '../standards/jointKinds.ts';
 import { cautions } from '../standards/releaseRules.ts';
@@ -7,7 +7,7 @@ import { type Names, partCalled } from './names.ts';
 import { dayWords, remark } from './phrases.ts';
 import { dueText } from './sentencesOfWork.ts';
 import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
-import { sheetOfJoint } from './sheetOfJoint.ts';
+import { sheetOfJoint, type When } from './sheetOfJoint.ts';
 import { sheetOfPart } from './sheetOfPart.ts';
 import { riddenText, sheetOfRelease } from './sheetOfRelease.ts';
 
@@ -37,11 +37,24 @@ function standing({ bike }: AsBuilt, zone: string): SheetLine {
 function openLines(open: readonly OpenItem[]): SheetLine[] {
   // A check clears the bike for one release; that it is undone says nothing against the last one.
   const checks = open.filter(({ what }) => what === 'check-open').map(({ words }) => words);
+  const others = open.filter(({ what }) => what !== 'check-open');
   return [
-    ...open
-      .filter(({ what }) => what !== 'check-open')
-      .map(({ words, blocks }) => (blocks ? loud('Keeps it from riding', words) : field('Open', words))),
+    ...others.filter(({ blocks }) => blocks).map(({ words }) => loud('Keeps it from riding', words)),
+    ...others.filter(({ blocks }) => !blocks).map(({ words }) => field('Open', words)),
     ...(checks.length > 0 ? [field('Before the next release', checks.join('; '))] : []),
+  ];
+}
+
+/** What is due goes first; what comes later follows in the order it was set. */
+function recheckLines(rechecks: readonly RecheckRow[], { zone, atMs }: When): SheetLine[] {
+  const isDue = ({ dueAtMs }: RecheckRow) => dueAtMs !== undefined && dueAtMs <= atMs;
+  const text = (recheck: RecheckRow, due: string) =>
+    `${recheck.title}: ${due}, counted from ${dayWords(recheck.setAtMs, zone)}`;
+  return [
+    ...rechecks.filter(isDue).map((recheck) => loud('Next check', text(recheck, 'due'))),
+    ...rechecks
+      .filter((recheck) => !isDue(recheck))
+      .map((recheck) => field('Next check', text(recheck, dueText(recheck)))),
   ];
 }
 
@@ -107,15 +120,7 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
       parts.toSorted(byLabel).flatMap((part) => sheetOfPart(part, zone)),
       'no parts',
     ),
-    ...section(
-      'Re-checks',
-      rechecks.map((recheck) => {
-        const due = recheck.dueAtMs !== undefined && recheck.dueAtMs <= atMs;
-        const text = `${recheck.title}: ${due ? 'due' : dueText(recheck)}, counted from ${dayWords(recheck.setAtMs, zone)}`;
-        return due ? loud('Next check', text) : field('Next check', text);
-      }),
-      'no check is set',
-    ),
+    ...section('Re-checks', recheckLines(rechecks, when), 'no check is set'),
     ...section(
       'Defects',
       defects.map(({ words, restriction, foundAtMs, decision }) =>

@@ -8,7 +8,8 @@ import { betweenText, fastenerText, sealWords, targetText } from './sentencesOfJ
 import { doneBy, field, loud, type SheetLine, whenWords } from './sheetLine.ts';
 import { outcomeWords, toolWords } from './tradeWords.ts';
 
-interface When {
+/** The instant a sheet is of, and the zone its days are told in. */
+export interface When {
   zone: string;
   atMs: number;
 }

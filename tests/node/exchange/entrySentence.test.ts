@@ -67,6 +67,7 @@ const says: [EntryType, Partial<EntryBody>, string[]][] = [
   ['entry-corrected', { becomes: null }, ['struck out', 'misread the dial']],
   ['defect-found', {}, ['until 3 June 2026', 'up to 20 km', 'slowly']],
   ['recheck-set', {}, ['after 1 ride or 30 days, whichever comes first']],
+  ['recheck-set', { dueRides: undefined }, ['due after 30 days:']],
   ['seal-marked', {}, ['seated dry', 'even all round', '2,5 bar']],
 ];
 

@@ -42,6 +42,31 @@ test('what was open at a release stands out where it keeps the bike from riding,
   logbook.close();
 });
 
+test('what keeps the bike from riding and what is due stand before what only comes', async () => {
+  const { asBuilt, logbook, clock } = await builtBike();
+  const built = await asBuilt(clock.nowMs);
+  const [recheck] = built.rechecks;
+  if (!recheck) throw new Error('no re-check');
+  const lines = sheetLines(
+    {
+      ...built,
+      open: [
+        { what: 'step-open', words: 'a step', blocks: false },
+        { what: 'defect', words: 'a crack', blocks: true },
+      ],
+      rechecks: [
+        { ...recheck, title: 'Later', dueAtMs: built.atMs + 1 },
+        { ...recheck, title: 'Now', dueAtMs: built.atMs },
+      ],
+    },
+    circumstances,
+  );
+  const at = (text: string) => lines.findIndex((line) => line.text.startsWith(text));
+  expect(at('a crack')).toBeLessThan(at('a step'));
+  expect(at('Now: due')).toBeLessThan(at('Later: '));
+  logbook.close();
+});
+
 test('target, applied and found stand as three values, each as it was typed', async () => {
   const { asBuilt, logbook, clock } = await builtBike();
   await done(logbook, {
