@@ -4,6 +4,7 @@ import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
 import { claimDue } from './store/claim.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import type { AsBuilt } from './store/deepViews.ts';
+import type { DemoRemoval } from './store/demo.ts';
 import type { DueLine, HistoryLine, HistoryPage } from './store/read.ts';
 import * as stored from './store/read.ts';
 import type { RowCache } from './store/rowCache.ts';
@@ -58,7 +59,7 @@ export interface Logbook {
   claimDue(): Promise<DueLine[]>;
   /** Writes as if it were then. For the demo, whose days are invented; nothing else has a clock of its own. */
   runAsOf(atMs: number, command: Command, photos?: Photo[]): Promise<Done | Refused>;
-  removeDemo(): Promise<{ removed: number } | { inUseBy: string[] }>;
+  removeDemo(): Promise<DemoRemoval>;
   /** Resolves when the store is open, or is known not to open: see `state`. */
   opened: Promise<void>;
   now(): number;

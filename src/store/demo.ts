@@ -1,7 +1,7 @@
 import type { Entry, EntryHead, Id } from '../journal/entries.ts';
-import { DEMO } from '../journal/facts.ts';
+import { DEMO, isDemo } from '../journal/facts.ts';
 import type { Row } from '../journal/rows.ts';
-import type { Database } from './database.ts';
+import type { Database, JournalLine } from './database.ts';
 
 const GROUPS = [
   'part',
@@ -21,46 +21,53 @@ const GROUPS = [
 ];
 
 /** Every history of the demo: its bikes, parts and tools all carry the prefix. */
-const HISTORIES = () =>
+const histories = () =>
   ['b', 'p', 't'].map((kind) => IDBKeyRange.bound(`${kind}:${DEMO}`, `${kind}:${DEMO}\uffff`));
 
 function holdsDemo(row: Row): boolean {
-  if (row.is === 'joint') return row.partIds.some((id) => id.startsWith(DEMO));
-  return row.is === 'part' && row.partId.startsWith(DEMO);
+  if (row.is === 'joint') return row.partIds.some(isDemo);
+  return row.is === 'part' && isDemo(row.partId);
 }
+
+/** Whether a line tells of a part of the person's own, which has been on a bike of the demo. */
+const ofOwnPart = ({ places }: JournalLine): boolean =>
+  places.some((place) => place.startsWith('part/') && !isDemo(place.slice('part/'.length)));
+
+/** How many lines went, or which bikes stand in the way: the person's, with parts of the demo, or the other way. */
+export type DemoRemoval = { removed: number } | { inUseBy: string[] } | { holdOwn: string[] };
 
 /**
  * Takes the demo out again, lines and all: it was never the person's record. Nothing is removed while a
- * bike of the person's own holds a part of it.
+ * bike of the person's own holds a part of it, or a bike of it a part of the person's own.
  * @param head of the line that says it was done
  */
-export async function removeDemo(
-  db: Database,
-  head: EntryHead,
-): Promise<{ removed: number } | { inUseBy: string[] }> {
+export async function removeDemo(db: Database, head: EntryHead): Promise<DemoRemoval> {
   const tx = db.transaction(['journal', 'views', 'photos'], 'readwrite', { durability: 'strict' });
   const views = tx.objectStore('views');
   const journal = tx.objectStore('journal');
   const bikes = await views.index('group').getAll('bike');
   const inUseBy: string[] = [];
+  const holdOwn: string[] = [];
   for (const bike of bikes) {
-    if (bike.is !== 'bike' || bike.bikeId.startsWith(DEMO)) continue;
-    const held = [
-      ...(await views.index('group').getAll(`joint@${bike.bikeId}`)),
-      ...(await views.index('group').getAll(`part@${bike.bikeId}`)),
-    ];
-    if (held.some(holdsDemo)) inUseBy.push(bike.name);
+    if (bike.is !== 'bike') continue;
+    const parts = await views.index('group').getAll(`part@${bike.bikeId}`);
+    if (isDemo(bike.bikeId)) {
+      if (!parts.every(holdsDemo)) holdOwn.push(bike.name);
+      continue;
+    }
+    const joints = await views.index('group').getAll(`joint@${bike.bikeId}`);
+    if ([...joints, ...parts].some(holdsDemo)) inUseBy.push(bike.name);
   }
-  if (inUseBy.length > 0) {
+  if (inUseBy.length > 0 || holdOwn.length > 0) {
     await tx.done;
-    return { inUseBy };
+    return inUseBy.length > 0 ? { inUseBy } : { holdOwn };
   }
-  const demoBikes = bikes.flatMap((bike) =>
-    bike.is === 'bike' && bike.bikeId.startsWith(DEMO) ? [bike.bikeId] : [],
-  );
+  const demoBikes = bikes.flatMap((bike) => (bike.is === 'bike' && isDemo(bike.bikeId) ? [bike.bikeId] : []));
   const lines = new Map<number, { entryId: Id; photoIds: Id[] }>();
-  for (const range of HISTORIES()) {
-    for (const { seq, entry } of await journal.index('places').getAll(range)) {
+  for (const range of histories()) {
+    for (const line of await journal.index('places').getAll(range)) {
+      if (ofOwnPart(line)) continue;
+      const { seq, entry } = line;
       lines.set(seq, { entryId: entry.id, photoIds: (entry as { photoIds?: Id[] }).photoIds ?? [] });
     }
   }

@@ -42,7 +42,9 @@ export function useDemo(): Demo {
       async () => {
         const result = await logbook.removeDemo();
         if ('removed' in result) return undefined;
-        return `Parts of the demo are on ${result.inUseBy.join(', ')}. Take them off there first.`;
+        const [what, bikes] =
+          'inUseBy' in result ? ['the demo', result.inUseBy] : ['your own', result.holdOwn];
+        return `Parts of ${what} are on ${bikes.join(', ')}. Take them off there first.`;
       },
       'The demo could not be removed. Try again.',
     );

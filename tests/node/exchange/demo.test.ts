@@ -3,7 +3,9 @@ import { loadDemo } from '../../../src/exchange/demo.ts';
 import { checkPile } from '../../../src/fit/checkPile.ts';
 import { isAccepted } from '../../../src/fit/openFindings.ts';
 import { pileOf } from '../../../src/fit/pileOf.ts';
-import { openTestLogbook } from '../logbook/openTestLogbook.ts';
+import { openDatabase, VIEWS_META } from '../../../src/store/database.ts';
+import { rebuildIfOld } from '../../../src/store/rebuild.ts';
+import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
 test('the demo goes through the same door as anything else, and out again without a trace', async () => {
   const { logbook } = await openTestLogbook(Date.UTC(2026, 10, 25, 15));
@@ -21,6 +23,25 @@ test('the demo goes through the same door as anything else, and out again withou
   expect((await logbook.read('bikes', {})).map(({ name }) => name)).toEqual(['Mine']);
   expect(await logbook.read('due', { untilMs: Number.MAX_SAFE_INTEGER })).toEqual([]);
   logbook.close();
+}, 60_000);
+
+test('[J3] a part of one’s own that was on a bike of the demo outlives it', async () => {
+  const { logbook, name } = await openTestLogbook(Date.UTC(2026, 10, 25, 15));
+  await loadDemo(logbook);
+  const onFerry = { on: 'bike', bikeId: 'demo-ferry' } as const;
+  const saddle = { label: 'X-1', name: 'Saddle', kind: 'saddle', origin: 'found' } as const;
+  await done(logbook, { type: 'add-part', partId: 'mine', place: onFerry, ...saddle });
+  expect(await logbook.removeDemo()).toEqual({ holdOwn: ['Ferry'] });
+  await done(logbook, { type: 'move-part', partId: 'mine', to: { on: 'shelf' } });
+  expect(await logbook.removeDemo()).toMatchObject({ removed: expect.any(Number) });
+  expect((await logbook.read('parts', { at: 'shelf' })).map(({ partId }) => partId)).toEqual(['mine']);
+  logbook.close();
+  const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
+  const rows = await db.getAll('views');
+  await db.put('meta', { name: VIEWS_META, value: 0 });
+  await rebuildIfOld(db, () => {});
+  expect(await db.getAll('views')).toEqual(rows);
+  db.close();
 }, 60_000);
 
 test('the fit check of the demo bike on the bench: every bridge accepted, two things still to be measured', async () => {
