@@ -1,4 +1,4 @@
-import { type DBSchema, deleteDB, type IDBPDatabase, openDB } from 'idb';
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Photo } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import { type Row, VIEWS_VERSION } from '../journal/rows.ts';
@@ -71,5 +71,3 @@ export function openDatabase(name: string, watchers: Watchers): Promise<Database
     terminated: watchers.onLost,
   });
 }
-
-export { deleteDB as deleteDatabase };
