@@ -26,13 +26,27 @@ export interface RecheckFrameProps extends RecheckProps {
   actions: ComponentChildren;
   /** Tiles of this kind of check alone; they come first. */
   tiles?: ComponentChildren;
+  /** The number that matters: above the words, so that it is in sight on a phone lying down. */
+  figure?: ComponentChildren;
   children?: ComponentChildren;
 }
 
 /** The frame round one re-check: which it is, how late, what it asks for, and how to put it off. */
 export function RecheckFrame(props: RecheckFrameProps) {
-  const { view, recheck, joint, settings, nowMs, place, onAnswered, onBack, actions, tiles, children } =
-    props;
+  const {
+    view,
+    recheck,
+    joint,
+    settings,
+    nowMs,
+    place,
+    onAnswered,
+    onBack,
+    actions,
+    tiles,
+    figure,
+    children,
+  } = props;
   const { recheckId, title, instruction, dueAtMs, kind } = recheck;
   const [sheet, setSheet] = useState<'later' | 'drop'>();
   const { run, save, clear } = useRun();
@@ -67,6 +81,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
           }
           caption={late ? 'Re-check' : 'Re-check, done early'}
         >
+          {figure}
           <p class="bench-read">{instruction}</p>
           {children}
           <div class="tiles">

@@ -50,6 +50,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   return (
     <RecheckFrame
       {...props}
+      figure={<TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />}
       tiles={
         <Tile icon="spanner" onPress={() => setOpen('tool')} value={tool?.name}>
           Tool
@@ -80,7 +81,6 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         </Acts>
       }
     >
-      <TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
       <Figures joint={joint} unit={settings.torqueUnit} />
       {open === 'tool' && (
         <ToolSheet tools={tools} toolId={toolId} onTool={onTool} onClose={() => setOpen(undefined)} />
