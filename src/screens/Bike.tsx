@@ -69,7 +69,7 @@ function Sections({ card }: { card: Card }) {
         unit={unit}
       />
       <WaitsSection bikeId={bikeId} waits={waits} joints={joints} />
-      <RechecksSection bikeId={bikeId} rechecks={rechecks} joints={joints} />
+      <RechecksSection bikeId={bikeId} rechecks={rechecks} />
       <JointsSection bikeId={bikeId} joints={joints} />
       <PartsSection bikeId={bikeId} parts={parts} />
       <SealsSection joints={joints} seals={seals} />

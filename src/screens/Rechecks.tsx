@@ -7,7 +7,7 @@ import { Screen } from '../controls/Screen.tsx';
 import type { Id, Settings } from '../journal/entries.ts';
 import type { JointRow, RecheckRow } from '../journal/rows.ts';
 import type { Views } from '../logbook.ts';
-import { pullFigure } from '../standards/pullInstructions.ts';
+import { pullFigure } from '../standards/pullFigure.ts';
 import { useNow, useView } from './door.tsx';
 import { askedToday } from './rechecks/askedToday.ts';
 import { LookCheck } from './rechecks/LookCheck.tsx';

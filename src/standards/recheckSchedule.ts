@@ -1,5 +1,6 @@
 import type { JointKind } from './jointKinds.ts';
 import type { Sourced } from './known.ts';
+import { recheckTitles } from './recheckTitles.ts';
 
 export type InstructionKind =
   | 'retorque'
@@ -33,37 +34,37 @@ export interface RecheckRow extends Sourced {
 /** What each instruction asks for at the bench. */
 export const recheckInstructions: Record<InstructionKind, { title: string; words: string }> = {
   retorque: {
-    title: 'Pull to the target',
+    title: recheckTitles.retorque,
     words:
       'Pull slowly in the tightening direction until the target is reached, without loosening first. Note whether the bolt moved and how far.',
   },
   'look-at-mark': {
-    title: 'Look at the mark, do not turn',
+    title: recheckTitles['look-at-mark'],
     words:
       'The threadlocker has cured; turning breaks its bond. See that the paint mark still lines up. If it moved: take out, clean, apply afresh, and start a new cure.',
   },
   headset: {
-    title: 'Headset play',
+    title: recheckTitles.headset,
     words:
       'Hold the front brake and rock. On play: open the stem clamp, take up the top cap, close the clamp again, and write the new stem torque down.',
   },
   spokes: {
-    title: 'Spokes and truth',
+    title: recheckTitles.spokes,
     words:
       'Go round each side by sound or gauge, find the slack ones, bring tension level, then see that the wheel runs true.',
   },
   'brake-bed-in': {
-    title: 'Bed the brake in',
+    title: recheckTitles['brake-bed-in'],
     words:
       "Follow the pad maker's text. Otherwise slow down repeatedly from a moderate speed on a clear flat, never locking the wheel and never holding it stopped while hot.",
   },
   seal: {
-    title: 'Bead and pressure',
+    title: recheckTitles.seal,
     words:
       'Follow the bead line round both sides, read the pressure with the temperature, and look for wet spots at valve, tape and bead.',
   },
   inspect: {
-    title: 'Look it over',
+    title: recheckTitles.inspect,
     words: 'Clean it, then look in raking light for cracks, gaps, shift, wear and anything that works loose.',
   },
 };

@@ -2,6 +2,7 @@ import type { Photo } from '../journal/commands.ts';
 import type { Entry, Id, Settings } from '../journal/entries.ts';
 import { FIRST_SETTINGS } from '../journal/reducers/settings.ts';
 import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
+import { titleToday } from '../journal/titleToday.ts';
 import { upcast } from '../journal/upcasts.ts';
 import { type Database, type JournalLine, VIEWS_META } from './database.ts';
 
@@ -43,17 +44,18 @@ export interface DueLine {
   startedAtMs: number;
 }
 
-function dueLine(item: Row, bikes: Map<Id, string>): DueLine[] {
+function dueLine(item: Row, bikes: Map<Id, string>, joints: Map<Id, RowOf['joint']>): DueLine[] {
   if (item.is !== 'wait' && item.is !== 'recheck' && item.is !== 'defect') return [];
   const { key, bikeId, jointId, dueAtMs = 0 } = item;
   const common = { key, bikeId, bikeName: bikes.get(bikeId) ?? '', dueAtMs, ...(jointId ? { jointId } : {}) };
+  const joint = jointId === undefined ? undefined : joints.get(jointId);
   if (item.is === 'wait') {
     return [
       {
         ...common,
         is: 'wait',
         id: item.waitId,
-        title: item.title,
+        title: titleToday(item, joint).title,
         kind: item.waitKind,
         startedAtMs: item.startedAtMs,
       },
@@ -65,7 +67,7 @@ function dueLine(item: Row, bikes: Map<Id, string>): DueLine[] {
         ...common,
         is: 'recheck',
         id: item.recheckId,
-        title: item.title,
+        title: titleToday(item, joint).title,
         kind: item.kind,
         startedAtMs: item.setAtMs,
       },
@@ -87,13 +89,16 @@ function dueLine(item: Row, bikes: Map<Id, string>): DueLine[] {
 export async function due(db: Database, untilMs: number): Promise<DueLine[]> {
   const tx = db.transaction('views');
   const items = await tx.store.index('dueAtMs').getAll(IDBKeyRange.upperBound(untilMs));
-  const ids = [...new Set(items.flatMap((item) => ('bikeId' in item ? [item.bikeId] : [])))];
-  const bikes = (await Promise.all(ids.map((id) => tx.store.get(`bike/${id}`)))) as (
-    | RowOf['bike']
-    | undefined
-  )[];
-  const names = new Map(bikes.flatMap((bike) => (bike ? [[bike.bikeId, bike.name] as const] : [])));
-  return items.flatMap((item) => dueLine(item, names));
+  const keys = items.flatMap((item) => [
+    ...('bikeId' in item ? [`bike/${item.bikeId}`] : []),
+    ...('jointId' in item && item.jointId !== undefined ? [`joint/${item.jointId}`] : []),
+  ]);
+  const about = await Promise.all([...new Set(keys)].map((key) => tx.store.get(key)));
+  const names = new Map(
+    about.flatMap((row) => (row?.is === 'bike' ? [[row.bikeId, row.name] as const] : [])),
+  );
+  const joints = new Map(about.flatMap((row) => (row?.is === 'joint' ? [[row.jointId, row] as const] : [])));
+  return items.flatMap((item) => dueLine(item, names, joints));
 }
 
 /** A line of a history, with what later entries made of it. */

@@ -13,6 +13,7 @@ import type {
   ToolRow,
   WaitRow,
 } from '../journal/rows.ts';
+import { titleToday } from '../journal/titleToday.ts';
 import type { Database } from './database.ts';
 import type { AsBuilt, ReleaseNow } from './deepViews.ts';
 import * as stored from './read.ts';
@@ -95,6 +96,16 @@ interface DeepViews {
   releaseNow: typeof import('./deepViews.ts')['releaseNow'];
 }
 
+/** Waits or re-checks of one bike under the titles that hold today. */
+function today<T extends WaitRow | RecheckRow>(rows: T[], joints: JointRow[]): T[] {
+  return rows.map((row) =>
+    titleToday(
+      row,
+      joints.find(({ jointId }) => jointId === row.jointId),
+    ),
+  );
+}
+
 /**
  * How each view is read.
  * @param now clock, ms UTC
@@ -120,7 +131,13 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
           row('rides', bikeId),
         ]);
       const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
-      return bike && { bike, parts, joints, steps: inList, waits, rechecks, seals, defects, findings, rides };
+      return (
+        bike && {
+          ...{ bike, parts, joints, steps: inList, seals, defects, findings, rides },
+          waits: today(waits, joints),
+          rechecks: today(rechecks, joints),
+        }
+      );
     },
     bench: async (db, { bikeId }) => {
       const { row, group } = momentOf(db);
@@ -134,7 +151,7 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
         group('tool', 'tool'),
       ]);
       const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
-      return bike && { bike, steps: inList, joints, parts, waits, seals, tools };
+      return bike && { bike, steps: inList, joints, parts, waits: today(waits, joints), seals, tools };
     },
     joint: async (db, { jointId }) => {
       const { row, group } = momentOf(db);
@@ -152,9 +169,15 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
         joint,
         bike,
         parts: parts.filter((part) => part !== undefined),
-        waits: waits.filter((wait) => wait.jointId === jointId),
+        waits: today(
+          waits.filter((wait) => wait.jointId === jointId),
+          [joint],
+        ),
         seal,
-        rechecks: rechecks.filter((recheck) => recheck.jointId === jointId),
+        rechecks: today(
+          rechecks.filter((recheck) => recheck.jointId === jointId),
+          [joint],
+        ),
       };
     },
     part: async (db, { partId }) => {
@@ -171,7 +194,14 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
     parts: (db, { at }) => momentOf(db).group('part', `part@${at}`),
     tools: (db) => momentOf(db).group('tool', 'tool'),
     settings: (db) => stored.settings(db),
-    rechecks: (db, { bikeId }) => momentOf(db).group('recheck', `recheck@${bikeId}`),
+    rechecks: async (db, { bikeId }) => {
+      const { group } = momentOf(db);
+      const [rechecks, joints] = await Promise.all([
+        group('recheck', `recheck@${bikeId}`),
+        group('joint', `joint@${bikeId}`),
+      ]);
+      return today(rechecks, joints);
+    },
     release: async (db, { bikeId }) => (await theWriter()).releaseNow(db, bikeId, now()),
     history: (db, { place, after, limit }) => history(db, place, after, limit),
     entry: (db, { entryId }) => line(db, entryId),

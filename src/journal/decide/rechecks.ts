@@ -1,5 +1,6 @@
 import { timeDueMs } from '../../planning/due.ts';
-import { pullFigure, pullInstructions } from '../../standards/pullInstructions.ts';
+import { pullFigure } from '../../standards/pullFigure.ts';
+import { pullInstructions } from '../../standards/pullInstructions.ts';
 import {
   type InstructionKind,
   recheckInstructions,
@@ -11,6 +12,7 @@ import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, RecheckAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow, RecheckRow } from '../rows.ts';
+import { checkTitle } from '../titleToday.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -56,7 +58,7 @@ export function rideCounts(rows: Rows, bikeId: Id): Pick<RecheckAbout, 'ridesThe
 export function instructionFor(joint: JointRow, kind: InstructionKind): { title: string; words: string } {
   const { title, words } =
     kind === 'retorque' ? pullInstructions[pullFigure(joint)] : recheckInstructions[kind];
-  return { title: `${joint.name}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`, words };
+  return { title: checkTitle(joint.name, title), words };
 }
 
 /** The re-check of a joint for one turn of its schedule, or nothing where the schedule has ended. */

@@ -2,11 +2,10 @@ import { Button } from '../../controls/Button.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { ListRow } from '../../controls/ListRow.tsx';
 import type { Id } from '../../journal/entries.ts';
-import type { JointRow, RecheckRow } from '../../journal/rows.ts';
+import type { RecheckRow } from '../../journal/rows.ts';
 import { dayText } from '../dayText.ts';
 import { useNow } from '../door.tsx';
 import { lateText } from '../home/lateText.ts';
-import { askedToday } from '../rechecks/askedToday.ts';
 import { hrefOf } from '../route.ts';
 import { Rows } from './Rows.tsx';
 
@@ -24,11 +23,10 @@ function spanWords({ dueRides, dueKm }: RecheckRow): string {
 export interface RechecksSectionProps {
   bikeId: Id;
   rechecks: RecheckRow[];
-  joints: JointRow[];
 }
 
 /** Re-checks of this bike: what is due is shown line by line, the others are counted. */
-export function RechecksSection({ bikeId, rechecks, joints }: RechecksSectionProps) {
+export function RechecksSection({ bikeId, rechecks }: RechecksSectionProps) {
   const nowMs = useNow(MINUTE_MS);
   const at = ({ dueAtMs }: RecheckRow) => dueAtMs ?? Number.POSITIVE_INFINITY;
   const sorted = rechecks.toSorted((a, b) => at(a) - at(b));
@@ -51,12 +49,7 @@ export function RechecksSection({ bikeId, rechecks, joints }: RechecksSectionPro
           const when = Number.isFinite(dueAtMs) ? dayText(dueAtMs) : spanWords(recheck);
           return (
             <ListRow
-              title={
-                askedToday(
-                  recheck,
-                  joints.find(({ jointId }) => jointId === recheck.jointId),
-                ).title
-              }
+              title={recheck.title}
               state={late ? 'due' : 'noted'}
               stateWord={late ? lateText(nowMs - dueAtMs) : `Due ${when}`}
               href={href}

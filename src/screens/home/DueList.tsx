@@ -28,13 +28,6 @@ function titleOf({ is, kind, title }: DueLine): string {
   return is === 'defect' ? `Defect: ${title}` : title;
 }
 
-/** The joint a cure is about, where its title does not name it. */
-function JointOfWait({ jointId, title }: { jointId: string; title: string }) {
-  const joint = useView('joint', { jointId });
-  const name = joint.is === 'there' ? joint.value?.joint.name : undefined;
-  return name === undefined || name === title ? null : <>, {name}</>;
-}
-
 function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
   const leftMs = line.dueAtMs - nowMs;
   const late = leftMs <= 0;
@@ -43,12 +36,7 @@ function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
   return (
     <ListRow
       title={titleOf(line)}
-      detail={
-        <>
-          {line.bikeName}
-          {line.kind === 'cure' && line.jointId && <JointOfWait jointId={line.jointId} title={line.title} />}
-        </>
-      }
+      detail={line.bikeName}
       state={late ? 'due' : running ? 'waits' : 'noted'}
       stateWord={late ? lateText(-leftMs) : running ? `${span} left` : `Due in ${span}`}
       href={hrefOfDue(line)}

@@ -92,6 +92,24 @@ describe('[R1] announced once', () => {
   });
 });
 
+test('a notice, the due list and the bike name a joint as it is named today', async () => {
+  const { logbook, clock } = await openTestLogbook();
+  const { bikeId, jointId } = await aBike(logbook);
+  await torque(logbook, jointId);
+  await done(logbook, {
+    type: 'apply-locker',
+    ...{ jointId, grade: 'medium', surface: 'steel', primer: false, waitMs: 1000 },
+  });
+  await done(logbook, { type: 'describe-joint', jointId, name: 'Stem clamp' });
+  clock.nowMs += 2000;
+  const bodies: string[] = [];
+  await announceDue(logbook, ({ body }) => void bodies.push(body));
+  expect(bodies).toEqual(['Cured by the clock: Stem clamp']);
+  expect(await logbook.read('due', { untilMs: clock.nowMs })).toMatchObject([{ title: 'Stem clamp' }]);
+  expect((await logbook.read('bike', { bikeId }))?.waits).toMatchObject([{ title: 'Stem clamp' }]);
+  logbook.close();
+});
+
 describe('time zones', () => {
   const own = process.env['TZ'];
   afterEach(() => {
@@ -127,7 +145,7 @@ describe('time zones', () => {
       // The night of 24 to 25 October 2026 has the end of summer time in much of Europe.
       const later = await openTestLogbook(clock.nowMs + 12 * 3_600_000, name);
       expect(await later.logbook.read('due', { untilMs: Number.MAX_SAFE_INTEGER })).toEqual(before);
-      expect(await announceDue(later.logbook, () => {})).toMatchObject([{ title: 'Tyre' }]);
+      expect(await announceDue(later.logbook, () => {})).toMatchObject([{ is: 'wait', kind: 'seal' }]);
       later.logbook.close();
     },
   );

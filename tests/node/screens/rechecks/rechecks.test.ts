@@ -110,13 +110,18 @@ describe('what a re-check by torque asks for today', () => {
 
   test('set when a target was thought to be there, it says that none is known', () => {
     const now = askedToday(old, stem({ state: 'hand-tight' }));
-    expect(now.title).toBe('Stem: tight by hand? No figure is known, with a tool that shows right');
     expect(now.instruction).toMatch(/^Tightened with Beam.*nothing to pull to/);
   });
 
   test('a figure found since is pulled to', () => {
     const bare = askedToday(old, stem({ state: 'hand-tight' }));
     expect(askedToday(bare, stem({ targets: [{ source: 'makers-document', torque: nm(5) }] }))).toEqual(old);
+  });
+
+  test('[R3] dry when it was set and held by threadlocker since, it is looked at', () => {
+    const { instruction } = askedToday(old, stem({ locked: { atMs: 0 } as JointRow['locked'] & object }));
+    expect(instruction).toMatch(/^Tightened with Beam.*turning breaks its bond/);
+    expect(instruction).not.toMatch(/pull/i);
   });
 
   test('a look at the mark, and a task of no joint, stay as they are', () => {
