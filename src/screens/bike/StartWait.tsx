@@ -2,20 +2,29 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Choice } from '../../controls/Choice.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { SelectField } from '../../controls/SelectField.tsx';
 import { Sheet } from '../../controls/Sheet.tsx';
 import { TextField } from '../../controls/TextField.tsx';
 import type { Id } from '../../journal/entries.ts';
+import type { JointRow } from '../../journal/rows.ts';
 import { parseNumber } from '../../mechanics/quantity.ts';
 import { useRun } from '../door.tsx';
 import { SaveNotice } from './SaveNotice.tsx';
 
 const HOUR_MS = 3_600_000;
 
+export interface StartWaitProps {
+  bikeId: Id;
+  joints: readonly JointRow[];
+  onClose: () => void;
+}
+
 /** A wait of one's own: glue under a grip, paint on a tube. Threadlocker and tyres start theirs where they are logged. */
-export function StartWait({ bikeId, onClose }: { bikeId: Id; onClose: () => void }) {
+export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
   const { run, save } = useRun();
   const [title, setTitle] = useState('');
   const [typed, setTyped] = useState('');
+  const [jointId, setJointId] = useState('');
   const [kind, setKind] = useState<'adhesive' | 'other'>('adhesive');
   const [wrong, setWrong] = useState<{ title?: string; hours?: string }>({});
   const start = async () => {
@@ -29,7 +38,7 @@ export function StartWait({ bikeId, onClose }: { bikeId: Id; onClose: () => void
     if (!hours.ok || words === '') return;
     const waitMs = Math.round(hours.value * HOUR_MS);
     const done = await run(
-      { type: 'start-wait', bikeId, kind, title: words, waitMs },
+      { type: 'start-wait', bikeId, kind, title: words, waitMs, ...(jointId ? { jointId } : {}) },
       { undo: `${words} waits` },
     );
     if (done) onClose();
@@ -60,6 +69,18 @@ export function StartWait({ bikeId, onClose }: { bikeId: Id; onClose: () => void
           onTyped={setTyped}
           error={wrong.hours}
           hint="What the tin or the tube says."
+        />
+        <SelectField
+          label="At which joint"
+          hint="Adhesive that has not set where the rider can fall stops a release."
+          value={jointId}
+          onChoose={setJointId}
+          options={[
+            { value: '', label: 'No joint in particular' },
+            ...joints
+              .filter(({ state }) => state !== 'apart')
+              .map((joint) => ({ value: joint.jointId, label: joint.name })),
+          ]}
         />
         <Choice
           label="Kind"

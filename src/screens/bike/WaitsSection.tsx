@@ -49,7 +49,7 @@ export function WaitsSection({
           Start a wait
         </Button>
       </div>
-      {sheet === 'start' && <StartWait bikeId={bikeId} onClose={() => setSheet(undefined)} />}
+      {sheet === 'start' && <StartWait {...{ bikeId, joints }} onClose={() => setSheet(undefined)} />}
       {opened && <WaitSheet wait={opened} jointName={jointOf(opened)} onClose={() => setSheet(undefined)} />}
     </Fold>
   );
