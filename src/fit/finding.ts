@@ -25,7 +25,7 @@ export interface Finding {
   known: Known;
 }
 
-/** @example findingId('bar-in-stem', [stemFace, barFace]) */
+/** @example findingIdOf('bar-in-stem', [stemFace, barFace]) //=> 'bar-in-stem:bar.b~stem.c' */
 export const findingIdOf = (topic: string, faces: readonly FaceRef[]): string =>
   `${topic}:${faces
     .map(({ partId, faceId }) => `${partId}.${faceId}`)
@@ -49,17 +49,4 @@ export function finding(
     risk: '',
     ...rest,
   };
-}
-
-/**
- * Parts of the pile that already bridge a finding, best bridge first; null when something is still to be
- * bought or changed.
- * @example bridgedBy(barFinding) //=> ['own-shim']
- */
-export function bridgedBy({ bridges }: Pick<Finding, 'bridges'>): string[] | null {
-  for (const { links } of bridges) {
-    const partIds = links.flatMap(({ adapter }) => (adapter.partId === null ? [] : [adapter.partId]));
-    if (links.length > 0 && partIds.length === links.length) return partIds;
-  }
-  return null;
 }

@@ -3,7 +3,7 @@ import { decide } from '../../src/journal/decide.ts';
 import type { Entry, Id } from '../../src/journal/entries.ts';
 import { foldAll } from '../../src/journal/fold.ts';
 import { MemoryRows } from '../../src/journal/memoryRows.ts';
-import { openLogbook } from '../../src/logbook.ts';
+import { type Logbook, logbookFor } from '../../src/logbook.ts';
 import { openDatabase } from '../../src/store/database.ts';
 import * as writer from '../../src/store/writer.ts';
 
@@ -94,7 +94,8 @@ function fillBike(
 
 /** Fills the store; returns how many lines it holds afterwards. */
 export async function fill(name: string, sizes: Record<string, number>): Promise<number> {
-  const book = await openLogbook({ name, loadWriter: async () => writer });
+  const book = logbookFor({ name, loadWriter: async () => writer });
+  await book.opened;
   const { newId } = book;
   const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
   const startMs = Date.now() - 200 * DAY_MS;
@@ -129,7 +130,8 @@ const rest = () => new Promise((over) => setTimeout(over, REST_MS));
  * same page, both strict, and both after the same rest.
  */
 export async function taps(name: string, bikeId: Id, rounds: number): Promise<Taps> {
-  const book = await openLogbook({ name, loadWriter: async () => writer });
+  const book = logbookFor({ name, loadWriter: async () => writer });
+  await book.opened;
   const bytes = await bytesOfATap(name, book, bikeId);
   const bare = await bareStore();
   const tapMs: number[] = [];
@@ -162,11 +164,7 @@ export async function taps(name: string, bikeId: Id, rounds: number): Promise<Ta
   return { tapMs, putMs, bytes };
 }
 
-async function bytesOfATap(
-  name: string,
-  book: Awaited<ReturnType<typeof openLogbook>>,
-  bikeId: Id,
-): Promise<number> {
+async function bytesOfATap(name: string, book: Logbook, bikeId: Id): Promise<number> {
   const jointId = `${bikeId}-j0`;
   const result = await book.run({
     type: 'apply-torque',

@@ -8,7 +8,7 @@ import {
   pressureBar,
   unitLabel,
 } from '../../mechanics/units.ts';
-import { type FaceKind, faceKinds } from '../../standards/faceKinds.ts';
+import type { FaceKind } from '../../standards/faceKinds.ts';
 
 export type SizeUnit = LengthUnit | PressureUnit;
 
@@ -106,7 +106,3 @@ export function readSize(kind: FaceKind, key: string, size: SizeDraft): SizeRead
 export function printedSize({ value, unit }: Measured): number {
   return unit === '1' || unit === 'bar' ? value : convert<LengthUnit>(value, unit, 'mm');
 }
-
-/** @example dimensionLabel('steerer', 'diameterMm') //=> 'outside diameter' */
-export const dimensionLabel = (kind: FaceKind, key: string): string =>
-  faceKinds[kind].dimensions.find((row) => row.key === key)?.label ?? key;

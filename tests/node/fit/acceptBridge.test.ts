@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { acceptBridge } from '../../../src/fit/acceptBridge.ts';
 import { checkPile } from '../../../src/fit/checkPile.ts';
-import { bridgedBy, type Finding } from '../../../src/fit/finding.ts';
+import type { Finding } from '../../../src/fit/finding.ts';
 import { magpie } from '../../fixtures/magpie.ts';
 import { face, named, part } from '../../fixtures/pileParts.ts';
 
@@ -78,8 +78,6 @@ describe('what an accepted bridge asks to be entered', () => {
     if (!finding) throw new Error('the bar fits by itself');
     const plan = planOf(finding);
     expect(plan.fromShelf).toEqual(['own-shim']);
-    expect(bridgedBy(finding)).toEqual(['own-shim']);
-    expect(bridgedBy(about('bar-in-stem'))).toBeNull();
     expect(plan.parts).toEqual([]);
     expect(plan.joints[1]?.one).toEqual({ partId: 'own-shim', faceId: 'bar-clamp' });
   });

@@ -8,7 +8,7 @@ import { ENTRY_VERSION } from '../../../src/journal/entries.ts';
 import { foldAll } from '../../../src/journal/fold.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
 import { upcast, upcasts } from '../../../src/journal/upcasts.ts';
-import { openLogbook } from '../../../src/logbook.ts';
+import { logbookFor } from '../../../src/logbook.ts';
 import { DATABASE_VERSION, STORE_VERSION } from '../../../src/store/database.ts';
 import * as writer from '../../../src/store/writer.ts';
 
@@ -80,7 +80,8 @@ describe.each(files)('%s', (file) => {
   test('[X1] opens today with everything in it', async () => {
     const name = `past-${file}`;
     await lay(name, past);
-    const logbook = await openLogbook({ name, zone: () => 'UTC', loadWriter: async () => writer });
+    const logbook = logbookFor({ name, zone: () => 'UTC', loadWriter: async () => writer });
+    await logbook.opened;
     expect(logbook.state()).toEqual({ is: 'open' });
     const bikes = await logbook.read('bikes', {});
     expect(bikes.map(({ name: bike }) => bike).sort()).toEqual(past.holds.bikes);
@@ -120,7 +121,8 @@ test('[X1] a store of a newer version is left alone, and the app says so', async
       done();
     };
   });
-  const logbook = await openLogbook({ name, loadWriter: async () => writer });
+  const logbook = logbookFor({ name, loadWriter: async () => writer });
+  await logbook.opened;
   expect(logbook.state()).toEqual({ is: 'newer-version' });
   await expect(logbook.run({ type: 'start-bike', name: 'x' })).rejects.toThrow(/newer version/);
   logbook.close();
