@@ -1,19 +1,13 @@
 import { openDue } from '../src/logbook.ts';
 import { announceDue } from '../src/reminders/announceDue.ts';
+import { showNotice } from '../src/reminders/showNotice.ts';
 
 /** Says what fell due. Without leave to show notices nothing is claimed, so that the page can still say it. */
 export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
   if (!('Notification' in sw) || Notification.permission !== 'granted') return;
   const logbook = await openDue();
   try {
-    await announceDue(logbook, (notice) =>
-      sw.registration.showNotification(notice.title, {
-        body: notice.body,
-        tag: notice.tag,
-        icon: '/icons/icon-192.png',
-        data: { href: notice.href },
-      }),
-    );
+    await announceDue(logbook, (notice) => showNotice(sw.registration, notice));
     const badge = sw.navigator as { setAppBadge?: (count: number) => Promise<void> };
     await badge.setAppBadge?.(await logbook.overdue());
   } finally {

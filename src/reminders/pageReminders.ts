@@ -1,6 +1,7 @@
 import type { DueLine, Logbook } from '../logbook.ts';
 import { announceDue } from './announceDue.ts';
 import type { Notice } from './notice.ts';
+import { showNotice } from './showNotice.ts';
 
 /** A timer armed for longer is not trusted: the phone sleeps, and its clock is set. */
 const LONGEST_TIMER_MS = 30_000;
@@ -26,12 +27,7 @@ export function startPageReminders(logbook: Logbook, page: PageReminders): () =>
   async function show(notice: Notice): Promise<void> {
     if (!('Notification' in globalThis) || Notification.permission !== 'granted') return;
     const registration = await navigator.serviceWorker?.getRegistration();
-    await registration?.showNotification(notice.title, {
-      body: notice.body,
-      tag: notice.tag,
-      icon: '/icons/icon-192.png',
-      data: { href: notice.href },
-    });
+    if (registration) await showNotice(registration, notice);
   }
 
   async function look(): Promise<void> {
