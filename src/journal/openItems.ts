@@ -1,15 +1,9 @@
-import { jointKindRow } from '../standards/jointKinds.ts';
+import { wantsTorque } from '../standards/jointKinds.ts';
 import { rideCheck } from '../standards/rideCheck.ts';
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
 import type { JointRow } from './rows.ts';
-
-/** Whether a joint wants a wrench: it has fasteners that turn, or somebody gave a torque for it. */
-export function wantsTorque(joint: JointRow): boolean {
-  const screwed = joint.fasteners.length > 0 && jointKindRow(joint.kind).inspectAs === 'turn';
-  return screwed || joint.targets.some(({ torque }) => torque);
-}
 
 /** A joint that a re-check met moved or turned, and that nobody has tightened since. */
 function leftAsFound({ state, found, applied }: JointRow): boolean {

@@ -101,3 +101,17 @@ export function jointKindRow(kind: JointKind): JointKindRow & { readonly kind: J
   if (!row) throw new RangeError(`no such kind of joint: ${kind}`);
   return row as JointKindRow & { readonly kind: JointKind };
 }
+
+/**
+ * Whether a joint wants a wrench: it has fasteners that turn, or somebody gave a torque for it. A tyre on its rim
+ * does not.
+ * @example wantsTorque({ kind: 'rotor', fasteners: [{ thread: 'M5', count: 6 }], targets: [] }) //=> true
+ */
+export function wantsTorque(joint: {
+  kind: JointKind;
+  fasteners: readonly unknown[];
+  targets: readonly { torque?: unknown }[];
+}): boolean {
+  const screwed = joint.fasteners.length > 0 && jointKindRow(joint.kind).inspectAs === 'turn';
+  return screwed || joint.targets.some(({ torque }) => torque !== undefined);
+}

@@ -5,7 +5,7 @@ import type { Command } from '../../journal/commands.ts';
 import type { Between, Fastener, Id } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { stepsFor } from '../../planning/stepOrder.ts';
-import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
+import { type JointKind, jointKindRow, wantsTorque } from '../../standards/jointKinds.ts';
 import { firstFasteners } from '../joint/jointDraft.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
@@ -92,7 +92,7 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
       partNames: [now.nameOf(one), now.nameOf(other)],
       between: between.map(({ partId }) => (partId ? now.nameOf(partId) : '')),
       locker: false,
-      torqued: fasteners.length > 0 && jointKindRow(kind).inspectAs === 'turn',
+      torqued: wantsTorque({ kind, fasteners, targets: [] }),
     },
   ]);
   let place = inBuildOrder(now, order);

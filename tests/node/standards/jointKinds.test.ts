@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type JointKind, jointKindRow, jointKinds } from '../../../src/standards/jointKinds.ts';
+import { type JointKind, jointKindRow, jointKinds, wantsTorque } from '../../../src/standards/jointKinds.ts';
 
 describe('example of the docstring', () => {
   test('a rotor has six bolts', () => expect(jointKindRow('rotor').defaultFastenerCount).toBe(6));
+
+  test('and they want a wrench', () =>
+    expect(wantsTorque({ kind: 'rotor', fasteners: [{ thread: 'M5', count: 6 }], targets: [] })).toBe(true));
 });
 
 describe('kinds of joint', () => {
@@ -60,6 +63,19 @@ describe('kinds of joint', () => {
   ];
   test.each(before)('%s is built before %s (common practice, no source)', (first, second) =>
     expect(jointKindRow(first).buildOrder).toBeLessThan(jointKindRow(second).buildOrder),
+  );
+
+  // Common practice, no source: a spoke is tightened to a tension, a bead is seated; a figure that is given counts.
+  test.each([
+    ['spokes', 32, undefined, false],
+    ['bead', 0, undefined, false],
+    ['stem-steerer', 0, undefined, false],
+    ['cable-anchor', 1, undefined, false],
+    ['cable-anchor', 1, { value: 6 }, true],
+  ] as const)('%s with %s fasteners and the torque %j wants a wrench: %s', (kind, count, torque, wanted) =>
+    expect(
+      wantsTorque({ kind, fasteners: count ? [{ count }] : [], targets: torque ? [{ torque }] : [] }),
+    ).toBe(wanted),
   );
 
   test('a kind that does not exist is a programmer error', () =>
