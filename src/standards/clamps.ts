@@ -9,12 +9,13 @@ const size = (
   sizeMm: number,
   inside: FaceKind[],
   outside: FaceKind,
-  label: string,
+  met: string,
   source: string,
   known: InterfaceRow['known'],
 ): InterfaceRow => ({
   id,
-  label,
+  // Clamps go by their size at the bench: "old" or "widest" alone tells nobody which one is meant.
+  label: [`${sizeMm} mm`, met].filter(Boolean).join(', '),
   faces: {
     ...Object.fromEntries(inside.map((kind) => [kind, { boreMm: sizeMm }])),
     [outside]: { diameterMm: sizeMm },
@@ -23,20 +24,20 @@ const size = (
   known,
 });
 
-const bar = (sizeMm: number, label: string, source = bars): InterfaceRow =>
-  size(`bar-${sizeMm}`, sizeMm, ['bar-clamp'], 'bar-centre', label, source, 'seen');
-const grip = (sizeMm: number, label: string): InterfaceRow =>
-  size(`grip-${sizeMm}`, sizeMm, ['grip-bore', 'lever-clamp'], 'grip-area', label, bars, 'seen');
+const bar = (sizeMm: number, met: string, source = bars): InterfaceRow =>
+  size(`bar-${sizeMm}`, sizeMm, ['bar-clamp'], 'bar-centre', met, source, 'seen');
+const grip = (sizeMm: number, met: string): InterfaceRow =>
+  size(`grip-${sizeMm}`, sizeMm, ['grip-bore', 'lever-clamp'], 'grip-area', met, bars, 'seen');
 const seat = (sizeMm: number): InterfaceRow =>
   size(`seat-tube-${sizeMm}`, sizeMm, ['seat-clamp'], 'seat-tube-outside', '', seatClamps, 'memory');
 
-const quill = (sizeMm: number, label: string): InterfaceRow =>
+const quill = (sizeMm: number, met: string): InterfaceRow =>
   size(
     `quill-${sizeMm}`,
     sizeMm,
     ['steerer-inside'],
     'quill',
-    label,
+    met,
     'bar and stem size article of a parts maker',
     'seen',
   );
