@@ -57,19 +57,24 @@ function importsOf(path: string): Import[] {
   const text = readFileSync(path, 'utf8');
   const from = relative(top, path);
   const found = [
-    ...text.matchAll(/^(?:import|export) (type )?[^'"]*?from '([^']+)'/gm),
-    ...[...text.matchAll(/^import ()'([^']+)'/gm)],
-    ...[...text.matchAll(/typeof import\('([^']+)'\)/g)].map((match) => [match[0], 'type ', match[1]]),
-    ...[...text.matchAll(/(?<!typeof )import\('([^']+)'\)/g)].map((match) => [match[0], '', match[1]]),
+    ...[...text.matchAll(/^(?:import|export) ([^'"]*?)from '([^']+)'/gm)].map(([, names = '', to = '']) => ({
+      to,
+      typesOnly: onlyTypes(names),
+    })),
+    ...[...text.matchAll(/^import '([^']+)'/gm)].map(([, to = '']) => ({ to, typesOnly: false })),
+    ...[...text.matchAll(/(typeof )?\bimport\('([^']+)'\)/g)].map(([, type, to = '']) => ({
+      to,
+      typesOnly: type !== undefined,
+    })),
   ];
-  return found.map(([, type, to = '']) => ({
+  return found.map(({ to, typesOnly }) => ({
     from,
     to: to.startsWith('.')
       ? relative(top, join(path, '..', to))
       : to.startsWith('node:')
         ? to
         : packageName(to),
-    typesOnly: type === 'type ' || onlyTypes(text, to),
+    typesOnly,
   }));
 }
 
@@ -80,16 +85,11 @@ function packageName(specifier: string): string {
     .join('/');
 }
 
-/** `import { type A, type B } from` brings no code along. */
-function onlyTypes(text: string, to: string): boolean {
-  const statement = text.match(
-    new RegExp(`import \\{([^}]*)\\} from '${to.replaceAll(/[.*+?^$()|[\\]\\\\]/g, '\\\\$&')}'`),
-  );
-  const names = statement?.[1]
-    ?.split(',')
-    .map((name) => name.trim())
-    .filter((name) => name !== '');
-  return names !== undefined && names.length > 0 && names.every((name) => name.startsWith('type '));
+/** Neither `import type` nor `import { type A, type B }` brings code along. */
+function onlyTypes(names: string): boolean {
+  if (names.startsWith('type ')) return true;
+  const listed = /^\{([^}]*)\} $/.exec(names)?.[1]?.split(',') ?? [''];
+  return listed.map((name) => name.trim()).every((name, at) => name.startsWith('type ') || (at > 0 && !name));
 }
 
 /** Files of the page's own root, which belong to no folder. */
