@@ -7,6 +7,7 @@ import { WindowedList } from '../controls/WindowedList.tsx';
 import { entrySentence } from '../exchange/entrySentence.ts';
 import { countWords } from '../exchange/phrases.ts';
 import type { Entry, Id } from '../journal/entries.ts';
+import { Absent } from './Absent.tsx';
 import { useView } from './door.tsx';
 import { EntryRow } from './history/EntryRow.tsx';
 import { EntrySheet } from './history/EntrySheet.tsx';
@@ -17,8 +18,15 @@ import { usePages } from './history/usePages.ts';
 import { go, hrefOf, type Route } from './route.ts';
 import { Waits } from './Waits.tsx';
 
+interface Subject {
+  name: string | undefined;
+  back: Route;
+  /** What it would be, where nothing of that id was ever written down. */
+  what?: 'bike' | 'part' | 'joint';
+}
+
 /** What a history is of, by its place: `b:`, `p:`, `j:` or `t:` and the id. */
-function useSubject(place: string): { name: string | undefined; back: Route } {
+function useSubject(place: string): Subject {
   const id = place.slice(2);
   const of = place.charAt(0);
   const bike = useView('bikes', {});
@@ -27,15 +35,16 @@ function useSubject(place: string): { name: string | undefined; back: Route } {
   const tools = useView('tools', {});
   if (of === 'b') {
     const row = bike.is === 'there' ? bike.value.find(({ bikeId }) => bikeId === id) : undefined;
-    return { name: row?.name, back: { at: 'bike', bikeId: id } };
+    const gone = bike.is === 'there' && !row;
+    return { name: row?.name, back: gone ? { at: 'home' } : { at: 'bike', bikeId: id }, what: 'bike' };
   }
   if (of === 'p') {
     const name = part.is === 'there' ? part.value?.part.name : undefined;
-    return { name, back: { at: 'part', partId: id } };
+    return { name, back: { at: 'part', partId: id }, what: 'part' };
   }
   if (of === 'j') {
     const name = joint.is === 'there' ? joint.value?.joint.name : undefined;
-    return { name, back: { at: 'joint', jointId: id } };
+    return { name, back: { at: 'joint', jointId: id }, what: 'joint' };
   }
   const name = tools.is === 'there' ? tools.value.find(({ toolId }) => toolId === id)?.name : undefined;
   return { name, back: { at: 'tools' } };
@@ -45,7 +54,7 @@ const everything: Narrowing = { sought: '' };
 
 /** Everything that was written down about a bike, a part, a joint or a tool, newest first. */
 export function History({ place }: { place: string }) {
-  const { name, back } = useSubject(place);
+  const { name, back, what } = useSubject(place);
   const [narrowing, setNarrowing] = useState(everything);
   const narrowed = JSON.stringify(narrowing) !== JSON.stringify(everything);
   const { lines, whole, reading, failed, more } = usePages(place, narrowed);
@@ -90,7 +99,8 @@ export function History({ place }: { place: string }) {
           Reload the page and open it again. What is recorded is safe.
         </Notice>
       )}
-      {whole && lines.length === 0 && !failed && (
+      {whole && lines.length === 0 && !failed && what && <Absent what={what} seen={[]} />}
+      {whole && lines.length === 0 && !failed && !what && (
         <Notice kind="empty" title="Nothing written down yet">
           Whatever is done, measured or said appears here by itself.
         </Notice>

@@ -6,7 +6,8 @@ import { Notice } from '../controls/Notice.tsx';
 import { Screen } from '../controls/Screen.tsx';
 import { sheetText } from '../exchange/sheetLine.ts';
 import type { Id } from '../journal/entries.ts';
-import { useLogbook } from './door.tsx';
+import { Absent } from './Absent.tsx';
+import { useLogbook, useView } from './door.tsx';
 import { hrefOf } from './route.ts';
 import { Paper } from './sheet/Paper.tsx';
 import { saveText } from './sheet/saveText.ts';
@@ -21,9 +22,16 @@ export function BuildSheet({ bikeId }: { bikeId: Id }) {
   // Until the end of this minute, so that what was logged a moment ago is on it.
   const [atMs, setAtMs] = useState(() => Math.ceil(logbook.now() / MINUTE_MS) * MINUTE_MS);
   const seen = useSheet(bikeId, atMs);
+  const bikes = useView('bikes', {});
   const lines = seen.is === 'there' ? seen.value : [];
   const [first] = lines;
   const title = first?.is === 'title' ? first.text : 'As built';
+  if (bikes.is === 'there' && !bikes.value.some((bike) => bike.bikeId === bikeId))
+    return (
+      <Screen title={title} back={hrefOf({ at: 'home' })} waits={<Waits />}>
+        <Absent what="bike" seen={[bikes]} />
+      </Screen>
+    );
   return (
     <Screen
       title={title}
