@@ -16,7 +16,7 @@ import type {
 } from '../journal/rows.ts';
 import { upcast } from '../journal/upcasts.ts';
 import type { Database, JournalLine } from './database.ts';
-import * as read from './read.ts';
+import { momentOf } from './read.ts';
 
 export interface AsBuilt {
   bike: BikeRow | undefined;
@@ -117,7 +117,7 @@ export interface ReleaseNow {
  */
 export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promise<ReleaseNow | undefined> {
   const openInPile = await fitAtHand();
-  const { row, group } = read.momentOf(db);
+  const { row, group } = momentOf(db);
   const at = (kind: string) => `${kind}@${bikeId}`;
   const [bike, check, releases, rides, joints, ...others] = await Promise.all([
     row('bike', bikeId),

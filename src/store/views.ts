@@ -13,11 +13,21 @@ import type {
   ToolRow,
   WaitRow,
 } from '../journal/rows.ts';
+import { stepList } from '../journal/stepList.ts';
 import { titleToday } from '../journal/titleToday.ts';
 import type { Database } from './database.ts';
 import type { AsBuilt, ReleaseNow } from './deepViews.ts';
-import * as stored from './read.ts';
-import { type DueLine, type HistoryLine, type HistoryPage, history, line, momentOf, photo } from './read.ts';
+import {
+  type DueLine,
+  due,
+  type HistoryLine,
+  type HistoryPage,
+  history,
+  line,
+  momentOf,
+  photo,
+  settings,
+} from './read.ts';
 
 /** What can be asked of the logbook, and what is given. */
 export interface Views {
@@ -114,7 +124,7 @@ function today<T extends WaitRow | RecheckRow>(rows: T[], joints: JointRow[]): T
 export function readersFor(now: () => number, theWriter: () => Promise<DeepViews>): Readers {
   return {
     bikes: (db) => momentOf(db).group('bike', 'bike'),
-    due: (db, { untilMs }) => stored.due(db, untilMs),
+    due: (db, { untilMs }) => due(db, untilMs),
     bike: async (db, { bikeId }) => {
       const { row, group } = momentOf(db);
       const [bike, parts, joints, steps, waits, rechecks, seals, defects, findings, rides] =
@@ -130,10 +140,9 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
           group('finding', `finding@${bikeId}`),
           row('rides', bikeId),
         ]);
-      const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
       return (
         bike && {
-          ...{ bike, parts, joints, steps: inList, seals, defects, findings, rides },
+          ...{ bike, parts, joints, steps: stepList(steps), seals, defects, findings, rides },
           waits: today(waits, joints),
           rechecks: today(rechecks, joints),
         }
@@ -150,8 +159,9 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
         group('seal', `seal@${bikeId}`),
         group('tool', 'tool'),
       ]);
-      const inList = steps.filter((step) => step.state !== 'dropped').sort((a, b) => a.rank - b.rank);
-      return bike && { bike, steps: inList, joints, parts, waits: today(waits, joints), seals, tools };
+      return (
+        bike && { bike, steps: stepList(steps), joints, parts, waits: today(waits, joints), seals, tools }
+      );
     },
     joint: async (db, { jointId }) => {
       const { row, group } = momentOf(db);
@@ -193,7 +203,7 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
     },
     parts: (db, { at }) => momentOf(db).group('part', `part@${at}`),
     tools: (db) => momentOf(db).group('tool', 'tool'),
-    settings: (db) => stored.settings(db),
+    settings: (db) => settings(db),
     rechecks: async (db, { bikeId }) => {
       const { group } = momentOf(db);
       const [rechecks, joints] = await Promise.all([

@@ -4,6 +4,7 @@ import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { StepRow } from '../rows.ts';
+import { stepList } from '../stepList.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -25,12 +26,8 @@ const WAYS: Partial<Record<JointKind, 'press' | 'seat'>> = {
   headset: 'press',
 };
 
-/** The steps of a bike that are in the list, in order. */
-export function stepsOf(rows: Rows, bikeId: Id): StepRow[] {
-  return rows
-    .group('step', `step@${bikeId}`)
-    .filter((step) => step.state !== 'dropped')
-    .sort((a, b) => a.rank - b.rank);
+function stepsOf(rows: Rows, bikeId: Id): StepRow[] {
+  return stepList(rows.group('step', `step@${bikeId}`));
 }
 
 /** The rank behind a given step, or before all others. */
