@@ -1,4 +1,4 @@
-import type { JointRow } from '../journal/rows.ts';
+import type { JointRow, WaitRow } from '../journal/rows.ts';
 import type { AsBuilt } from '../logbook.ts';
 import { jointKindRow } from '../standards/jointKinds.ts';
 import type { Names } from './names.ts';
@@ -35,13 +35,18 @@ function workOn({ state, applied, fasteners, targets }: JointRow, { zone }: When
   ];
 }
 
-function lockerOf({ locked }: JointRow, { zone, atMs }: When): SheetLine[] {
+/** The locker and its cure, by the wait as it stands: it may have been changed, cut short, or moved with the clock. */
+function lockerOf({ locked }: JointRow, waits: readonly WaitRow[], { zone, atMs }: When): SheetLine[] {
   if (!locked) return [];
-  const cured = locked.curedAtMs <= atMs;
-  const text = `${locked.grade.replaceAll('-', ' ')}, on ${locked.surface.replaceAll('-', ' ')}, ${locked.primer ? 'with' : 'without'} primer, put on ${whenWords(locked.atMs, zone)}, ${cured ? 'cured since' : 'to be left until'} ${whenWords(locked.curedAtMs, zone)}`;
-  return [
-    cured ? field('Locker', text) : loud('Locker', `${text}, ${spanWords(locked.curedAtMs - atMs)} to go`),
-  ];
+  const put = `${locked.grade.replaceAll('-', ' ')}, on ${locked.surface.replaceAll('-', ' ')}, ${locked.primer ? 'with' : 'without'} primer, put on ${whenWords(locked.atMs, zone)}`;
+  const wait = waits.find(({ waitId }) => waitId === locked.waitId);
+  const { endedAtMs, dueAtMs, outcome } = wait ?? {};
+  if (endedAtMs !== undefined && outcome === 'cut-short')
+    return [loud('Locker', `${put}, its cure cut short ${whenWords(endedAtMs, zone)}`)];
+  const curedAtMs = endedAtMs ?? dueAtMs ?? locked.curedAtMs;
+  if (curedAtMs <= atMs) return [field('Locker', `${put}, cured since ${whenWords(curedAtMs, zone)}`)];
+  const left = `to be left until ${whenWords(curedAtMs, zone)}, ${spanWords(curedAtMs - atMs)} to go`;
+  return [loud('Locker', `${put}, ${left}`)];
 }
 
 function foundAt({ found, moved }: JointRow, { zone }: When): SheetLine[] {
@@ -56,7 +61,12 @@ function foundAt({ found, moved }: JointRow, { zone }: When): SheetLine[] {
 }
 
 /** A joint on the sheet: what meets, what lies between, the figures and whose they are, what the hand gave. */
-export function sheetOfJoint(joint: JointRow, { seals }: AsBuilt, names: Names, when: When): SheetLine[] {
+export function sheetOfJoint(
+  joint: JointRow,
+  { seals, waits }: AsBuilt,
+  names: Names,
+  when: When,
+): SheetLine[] {
   const { name, kind, partIds, between, fasteners, targets, matters, note, jointId } = joint;
   const seal = seals.find((row) => row.jointId === jointId)?.marks.at(-1);
   return [
@@ -73,7 +83,7 @@ export function sheetOfJoint(joint: JointRow, { seals }: AsBuilt, names: Names, 
       : [field('Data used', 'none')]),
     ...workOn(joint, when),
     ...foundAt(joint, when),
-    ...lockerOf(joint, when),
+    ...lockerOf(joint, waits, when),
     ...(seal ? [field('Seal', `${sealWords(seal)}, ${whenWords(seal.atMs, when.zone)}`)] : []),
     ...(note?.trim() ? [field('Note', note.trim())] : []),
   ];

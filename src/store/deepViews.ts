@@ -13,6 +13,7 @@ import type {
   RideCheckRow,
   RidesRow,
   SealRow,
+  WaitRow,
 } from '../journal/rows.ts';
 import { upcast } from '../journal/upcasts.ts';
 import type { Database, JournalLine } from './database.ts';
@@ -25,6 +26,8 @@ export interface AsBuilt {
   rides: RidesRow | undefined;
   atMs: number;
   seals: SealRow[];
+  /** Those that run and those that are over. */
+  waits: WaitRow[];
   defects: DefectRow[];
   rechecks: RecheckRow[];
   /** What was open at that instant, word for word. */
@@ -88,6 +91,7 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
     rides: rows.get('rides', bikeId),
     atMs,
     seals: rows.group('seal', `seal@${bikeId}`),
+    waits: ['wait', 'wait-over'].flatMap((kind) => rows.group('wait', `${kind}@${bikeId}`)),
     defects: rows.group('defect', `defect@${bikeId}`),
     rechecks: rows.group('recheck', `recheck@${bikeId}`),
     open: rows.get('bike', bikeId) ? openItems(rows, bikeId, atMs, openInPile) : [],

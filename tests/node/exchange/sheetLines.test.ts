@@ -67,6 +67,24 @@ test('what keeps the bike from riding and what is due stand before what only com
   logbook.close();
 });
 
+test('a cure stands on the sheet as its wait stands: longer for the cold, or cut short', async () => {
+  const { asBuilt, logbook, clock } = await builtBike();
+  const locker = { grade: 'medium', surface: 'steel', primer: false, waitMs: 24 * HOUR_MS };
+  const put = await done(logbook, { type: 'apply-locker', jointId: 'j1', ...locker });
+  const [waitId = ''] = put.map((entry) => (entry.type === 'locker-applied' ? entry.waitId : ''));
+  await done(logbook, { type: 'change-wait', waitId, waitMs: 48 * HOUR_MS, why: 'cold in here' });
+  const lockerAt = async (atMs: number) => textsOf(sheetLines(await asBuilt(atMs), circumstances), 'Locker');
+  const fromMs = clock.nowMs;
+  expect(await lockerAt(fromMs + 30 * HOUR_MS)).toEqual([
+    expect.stringMatching(/to be left until 5 May 2026/),
+  ]);
+  expect(await lockerAt(fromMs + 49 * HOUR_MS)).toEqual([expect.stringMatching(/cured since 5 May 2026/)]);
+  clock.nowMs += 2 * HOUR_MS;
+  await done(logbook, { type: 'end-wait', waitId, outcome: 'cut-short' });
+  expect(await lockerAt(fromMs + 49 * HOUR_MS)).toEqual([expect.stringMatching(/cure cut short 3 May 2026/)]);
+  logbook.close();
+});
+
 test('target, applied and found stand as three values, each as it was typed', async () => {
   const { asBuilt, logbook, clock } = await builtBike();
   await done(logbook, {
