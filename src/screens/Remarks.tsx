@@ -6,14 +6,15 @@ import type { DueLine } from '../logbook.ts';
 import type { Beside } from './App.tsx';
 import { spanText } from './dayText.ts';
 import { hasDrafts } from './draft.ts';
+import { dueWords } from './dueWords.ts';
 import { hrefOf } from './route.ts';
 
+/** What it is before where it is: a long name of the bike must not push it out of the line. */
 function wordsOf(lines: DueLine[]): string {
   const [first] = lines;
   if (!first) return '';
-  return lines.length === 1
-    ? `${first.bikeName}: ${first.title}`
-    : `${lines.length} things, first ${first.bikeName}: ${first.title}`;
+  const words = `${dueWords(first)}, ${first.bikeName}`;
+  return lines.length === 1 ? words : `${lines.length} things, first ${words}`;
 }
 
 /** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */

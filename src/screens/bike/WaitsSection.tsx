@@ -23,11 +23,12 @@ export function WaitsSection({
 }) {
   const nowMs = useNow(1000);
   const [sheet, setSheet] = useState<'start' | Id>();
+  const sorted = waits.toSorted((a, b) => (a.dueAtMs ?? 0) - (b.dueAtMs ?? 0));
   const opened = waits.find(({ waitId }) => waitId === sheet);
   const jointOf = ({ jointId }: WaitRow) => joints.find((joint) => joint.jointId === jointId)?.name;
   return (
     <Fold label="Waits" end={waits.length} open={waits.length > 0}>
-      {waits.map((wait) => {
+      {sorted.map((wait) => {
         const leftMs = (wait.dueAtMs ?? nowMs) - nowMs;
         const span = spanShort(Math.abs(leftMs));
         const atSeal = wait.waitKind === 'seal' && wait.jointId;

@@ -8,12 +8,11 @@ import type { Id } from '../../journal/entries.ts';
 import type { DueLine } from '../../logbook.ts';
 import { useNow, useView } from '../door.tsx';
 import { dueAhead } from '../dueAhead.ts';
+import { dueWords } from '../dueWords.ts';
 import { hrefOf } from '../route.ts';
-import { waitWords } from '../waitWords.ts';
+import { dueSections } from './dueSections.ts';
 import { lateText } from './lateText.ts';
 
-const DAY_MS = 86_400_000;
-const SOON_MS = 7 * DAY_MS;
 /** More than these at once stand in the way of the bikes below. */
 const SHOWN = 5;
 
@@ -23,11 +22,6 @@ function hrefOfDue({ is, kind, bikeId, jointId }: DueLine): string {
   return hrefOf({ at: 'bike', bikeId });
 }
 
-function titleOf({ is, kind, title }: DueLine): string {
-  if (is === 'wait') return waitWords(kind, title);
-  return is === 'defect' ? `Defect: ${title}` : title;
-}
-
 function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
   const leftMs = line.dueAtMs - nowMs;
   const late = leftMs <= 0;
@@ -35,7 +29,7 @@ function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
   const running = line.is === 'wait' && !late;
   return (
     <ListRow
-      title={titleOf(line)}
+      title={dueWords(line)}
       detail={line.bikeName}
       state={late ? 'due' : running ? 'waits' : 'noted'}
       stateWord={late ? lateText(-leftMs) : running ? `${span} left` : `Due in ${span}`}
@@ -63,10 +57,7 @@ function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; now
   );
 }
 
-/**
- * What is due, overdue first; what waits; what falls due within a week. A bike put away is not ridden, so its
- * re-checks and defects stay with it; what cures or seals on it goes on.
- */
+/** What is due, what waits, and what falls due within a week. */
 export function DueList({ away }: { away: ReadonlySet<Id> }) {
   const nowMs = useNow(1000);
   // Rounded, so that the question stays the same from one second to the next.
@@ -79,12 +70,7 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
     );
   }
   if (due.is === 'reading') return null;
-  const lines = due.value.filter(({ is, bikeId }) => is === 'wait' || !away.has(bikeId));
-  const late = lines.filter(({ dueAtMs }) => dueAtMs <= nowMs);
-  const running = lines.filter(({ is, dueAtMs }) => is === 'wait' && dueAtMs > nowMs);
-  const soon = lines.filter(
-    ({ is, dueAtMs }) => is !== 'wait' && dueAtMs > nowMs && dueAtMs <= nowMs + SOON_MS,
-  );
+  const { late, running, soon } = dueSections(due.value, away, nowMs);
   return (
     <>
       <Section label="Due" lines={late} nowMs={nowMs} />
