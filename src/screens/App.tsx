@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
-import { UndoPlace } from '../controls/Screen.tsx';
+import { Screen as Card, UndoPlace } from '../controls/Screen.tsx';
 import { UndoBar } from '../controls/UndoBar.tsx';
 import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
@@ -121,13 +121,15 @@ export function App({ logbook, beside }: AppProps) {
         )}
         <UndoPlace.Provider value={bar}>
           {Screen === 'failed' ? (
-            <Notice
-              kind="error"
-              title="This page could not be loaded"
-              action={<Button href="#/home">To the start</Button>}
-            >
-              Go to the start and try again. What is recorded is safe.
-            </Notice>
+            <Card title="Not loaded" back="#/home">
+              <Notice
+                kind="error"
+                title="This page could not be loaded"
+                action={<Button href="#/home">To the start</Button>}
+              >
+                Go to the start and try again. What is recorded is safe.
+              </Notice>
+            </Card>
           ) : Screen === 'loading' ? (
             <p class="app-loading" role="status">
               One moment…

@@ -1,9 +1,9 @@
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/Notice.tsx';
+import { Screen } from '../controls/Screen.tsx';
 import type { LogbookState } from '../logbook.ts';
 
-/** The states in which no screen can be shown, and what to do about each. */
-export function Closed({ state }: { state: LogbookState }) {
+function Why({ state }: { state: LogbookState }) {
   const reload = <Button onPress={() => location.reload()}>Reload</Button>;
   if (state.is === 'newer-version') {
     return (
@@ -34,4 +34,13 @@ export function Closed({ state }: { state: LogbookState }) {
     );
   }
   return null;
+}
+
+/** The states in which no screen can be shown, and what to do about each. */
+export function Closed({ state }: { state: LogbookState }) {
+  return (
+    <Screen title="Logbook">
+      <Why state={state} />
+    </Screen>
+  );
 }

@@ -46,6 +46,15 @@ const NAMED: Partial<Record<Route['at'], string>> = {
 };
 const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings']);
 
+/** What stands behind a percent sign and is no letter is taken as it is written: nothing has such a name. */
+function decoded(id: string): string {
+  try {
+    return decodeURIComponent(id);
+  } catch {
+    return id;
+  }
+}
+
 /**
  * The route an address names; an address that names none leads home.
  * @example routeOf('#/bike/b1') //=> { at: 'bike', bikeId: 'b1' }
@@ -54,7 +63,7 @@ export function routeOf(hash: string): Route {
   const [at = '', id = ''] = hash.replace(/^#\/?/, '').split('/');
   if (PLAIN.has(at)) return { at } as Route;
   const field = NAMED[at as Route['at']];
-  if (field && id !== '') return { at, [field]: decodeURIComponent(id) } as unknown as Route;
+  if (field && id !== '') return { at, [field]: decoded(id) } as unknown as Route;
   return { at: 'home' };
 }
 

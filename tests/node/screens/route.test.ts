@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { hrefOf, type Route, routeOf } from '../../../src/screens/route.ts';
+
+test.each<[string, Route]>([
+  ['#/bike/b1', { at: 'bike', bikeId: 'b1' }],
+  ['#/history/b%3Ab1', { at: 'history', place: 'b:b1' }],
+  ['#/tools', { at: 'tools' }],
+  // An address that names none leads home.
+  ['', { at: 'home' }],
+  ['#/bike/', { at: 'home' }],
+  ['#/nowhere/b1', { at: 'home' }],
+  // RFC 3986 section 2.1: a percent sign is followed by two hexadecimal digits; these bytes are no text either.
+  ['#/bike/50%', { at: 'bike', bikeId: '50%' }],
+  ['#/bike/%E0', { at: 'bike', bikeId: '%E0' }],
+])('%s', (hash, route) => expect(routeOf(hash)).toEqual(route));
+
+test.each<[Route, string]>([
+  [{ at: 'bike', bikeId: 'b1' }, '#/bike/b1'],
+  [{ at: 'history', place: 'b:b1' }, '#/history/b%3Ab1'],
+  [{ at: 'settings' }, '#/settings'],
+])('%j', (route, href) => {
+  expect(hrefOf(route)).toBe(href);
+  expect(routeOf(href)).toEqual(route);
+});
