@@ -90,7 +90,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
             Add a step
           </Button>
           {joints.length > 0 && (
-            <Button icon="tally" onPress={planSteps}>
+            <Button kind={steps.length > 0 ? 'plain' : 'main'} icon="tally" onPress={planSteps}>
               From the joints
             </Button>
           )}

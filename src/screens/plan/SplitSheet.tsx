@@ -16,6 +16,9 @@ export interface SplitSheetProps {
 /** One step made into several of the same kind: left and right, upper and lower. */
 export function SplitSheet({ step, save, onSplit, onClose }: SplitSheetProps) {
   const [titles, setTitles] = useState([`${step.title}, first`, `${step.title}, second`]);
+  // Two lines are for reading a long title to its end; a title itself has no second line.
+  const write = (index: number, typed: string) =>
+    setTitles(titles.map((old, place) => (place === index ? typed.replaceAll('\n', ' ') : old)));
   const given = titles.map((title) => title.trim()).filter((title) => title !== '');
   return (
     <Sheet
@@ -39,8 +42,9 @@ export function SplitSheet({ step, save, onSplit, onClose }: SplitSheetProps) {
           <TextField
             key={index}
             label={`Step ${index + 1}`}
+            lines={2}
             value={title}
-            onInput={(typed) => setTitles(titles.map((old, place) => (place === index ? typed : old)))}
+            onInput={(typed) => write(index, typed)}
             maxLength={120}
           />
         ))}

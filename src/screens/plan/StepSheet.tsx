@@ -116,35 +116,40 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
         </p>
         <SaveLine save={save} />
         <div class="plan-acts">
-          <Button icon="up" disabled={!before} onPress={() => moveTo(steps[index - 2]?.stepId ?? null)}>
+          <Button
+            size="greasy"
+            icon="up"
+            disabled={!before}
+            onPress={() => moveTo(steps[index - 2]?.stepId ?? null)}
+          >
             Earlier
           </Button>
-          <Button icon="down" disabled={!after} onPress={() => after && moveTo(after.stepId)}>
+          <Button size="greasy" icon="down" disabled={!after} onPress={() => after && moveTo(after.stepId)}>
             Later
           </Button>
-          <Button icon="plus" onPress={onAddBehind}>
+          <Button size="greasy" icon="plus" onPress={onAddBehind}>
             Add behind
           </Button>
-          <Button icon="pencil" onPress={() => ask('rename')}>
+          <Button size="greasy" icon="pencil" onPress={() => ask('rename')}>
             Change words
           </Button>
           {state === 'open' && (
             <>
-              <Button icon="saw" onPress={() => ask('split')}>
+              <Button size="greasy" icon="saw" onPress={() => ask('split')}>
                 Split
               </Button>
-              <Button icon="flag" onPress={() => ask('skip')}>
+              <Button size="greasy" icon="flag" onPress={() => ask('skip')}>
                 Skip
               </Button>
             </>
           )}
           {state !== 'open' && (
-            <Button icon="undo" onPress={() => ask('reopen')}>
+            <Button size="greasy" icon="undo" onPress={() => ask('reopen')}>
               Open again
             </Button>
           )}
           {state !== 'done' && (
-            <Button kind="danger" icon="cross" onPress={() => ask('drop')}>
+            <Button kind="danger" size="greasy" icon="cross" onPress={() => ask('drop')}>
               Drop
             </Button>
           )}
