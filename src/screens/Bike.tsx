@@ -79,11 +79,22 @@ function Sections({ card }: { card: Card }) {
   );
 }
 
-/** What is done next with the card: before there is a plan, the plan; after that, the bench. */
-function Acts({ card: { bike, steps } }: { card: Card }) {
+/** What is done next with the card: first its parts, then the plan, after that the bench. */
+function Acts({ card: { bike, parts, steps } }: { card: Card }) {
   const { bikeId } = bike;
   const next = nextStep(steps, bike.openStepId);
   const ride = <Button href={hrefOf({ at: 'ride', bikeId })}>Log a ride</Button>;
+  if (steps.length === 0 && parts.length === 0) {
+    return (
+      <>
+        <Button kind="main" icon="plus" href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}>
+          Add a part
+        </Button>
+        <Button href={hrefOf({ at: 'plan', bikeId })}>Plan</Button>
+        {ride}
+      </>
+    );
+  }
   if (steps.length === 0) {
     return (
       <>

@@ -12,6 +12,7 @@ export function NewBike() {
   const logbook = useLogbook();
   const [draft, change, clear] = useDraft('bike:new', { name: '', about: '' });
   const { run, save } = useRun();
+  const nameless = save.is === 'refused' && save.refused === 'name-missing';
   const start = async () => {
     if (save.is === 'saving') return;
     const bikeId = logbook.newId();
@@ -46,13 +47,13 @@ export function NewBike() {
           void start();
         }}
       >
-        <SaveNotice save={save} />
+        {!nameless && <SaveNotice save={save} />}
         <TextField
           label="Name"
           hint="What you call it at the bench."
           value={draft.name}
           onInput={(name) => change({ name })}
-          error={save.is === 'refused' && save.refused === 'name-missing' ? 'Write a name.' : undefined}
+          error={nameless ? 'Write a name.' : undefined}
           maxLength={120}
           required
         />

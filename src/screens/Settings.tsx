@@ -23,7 +23,11 @@ export function Settings() {
   const change: ChangeProps['change'] = (changed) => void run({ type: 'change-settings', change: changed });
   return (
     <Screen title="Settings" back={hrefOf({ at: 'home' })} waits={<Waits />}>
-      {seen.is === 'failed' && <Notice kind="error" title="The settings could not be read. Try again." />}
+      {seen.is === 'failed' && (
+        <Notice kind="error" title="The settings could not be read">
+          Reload the page. What is recorded is safe.
+        </Notice>
+      )}
       <SaveNotice save={save} />
       {settings && (
         <div class="stack">

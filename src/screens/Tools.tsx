@@ -69,7 +69,11 @@ export function Tools() {
         </Button>
       }
     >
-      {seen.is === 'failed' && <Notice kind="error" title="The tools could not be read. Try again." />}
+      {seen.is === 'failed' && (
+        <Notice kind="error" title="The tools could not be read">
+          Reload the page. What is recorded is safe.
+        </Notice>
+      )}
       {seen.is === 'there' && tools.length === 0 && (
         <Notice kind="empty" title="No tool yet">
           Write your torque tools down, with their scale and when they were last checked. A torque without a

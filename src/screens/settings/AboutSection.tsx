@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Fold } from '../../controls/Fold.tsx';
 import { Notice } from '../../controls/Notice.tsx';
-import { cautions } from '../../standards/releaseRules.ts';
+import { type CautionTopic, cautions } from '../../standards/releaseRules.ts';
 import { dayText } from '../dayText.ts';
 import { newestShipped, type Shipped } from './shipped.ts';
 
@@ -15,6 +15,16 @@ const licences: readonly [what: string, licence: string][] = [
   ['Atkinson Hyperlegible Next, the typeface', 'SIL Open Font License 1.1'],
 ];
 
+const topics: Record<CautionTopic, string> = {
+  release: 'Release',
+  brakes: 'Brakes',
+  steering: 'Steering',
+  carbon: 'Carbon',
+  'one-way-change': 'One-way change',
+  tyre: 'Tyre',
+  'somebody-else': 'Somebody else',
+};
+
 /** Which files run here, under which licences, and what to keep in mind. */
 export function AboutSection() {
   const [shipped, setShipped] = useState<Shipped>();
@@ -23,11 +33,11 @@ export function AboutSection() {
   }, []);
   return (
     <>
-      <Fold label="Cautions" end={Object.keys(cautions).length} open>
+      <Fold label="Cautions" end={Object.keys(topics).length} open>
         <div class="settings-demo stack">
-          {Object.entries(cautions).map(([topic, words]) => (
-            <Notice key={topic} kind="caution" title={titleOf(topic)}>
-              {words}
+          {Object.entries(topics).map(([topic, name]) => (
+            <Notice key={topic} kind="caution" title={name}>
+              {cautions[topic as CautionTopic]}
             </Notice>
           ))}
         </div>
@@ -50,10 +60,4 @@ export function AboutSection() {
       </Fold>
     </>
   );
-}
-
-/** @example titleOf('one-way-change') //=> 'One way change' */
-function titleOf(topic: string): string {
-  const words = topic.replaceAll('-', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
