@@ -125,7 +125,8 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
         </>
       )}
       {rested ? (
-        <Fold label="Check again, for the next release" end={rideCheck.length}>
+        // Keys, or the one takes over from the other that it stands open.
+        <Fold key="again" label="Check again, for the next release" end={rideCheck.length}>
           {list}
         </Fold>
       ) : (
@@ -134,7 +135,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
           {list}
         </>
       )}
-      <Fold label="Also open" end={others.length} open={others.length > 0}>
+      <Fold key="others" label="Also open" end={others.length} open={others.length > 0}>
         {others.length === 0 ? (
           <p class="release-none">Nothing else is open in the logbook.</p>
         ) : (
