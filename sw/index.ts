@@ -7,7 +7,6 @@ self.addEventListener('install', (event) => event.waitUntil(precache()));
 self.addEventListener('activate', (event) => event.waitUntil(takeOver(self).then(() => announce(self))));
 self.addEventListener('fetch', (event) => respond(self, event));
 self.addEventListener('message', (event) => event.data?.type === 'SKIP_WAITING' && self.skipWaiting());
-self.addEventListener('message', (event) => event.data?.type === 'LOOK' && event.waitUntil(announce(self)));
 self.addEventListener('periodicsync' as 'sync', (event) =>
   (event as ExtendableEvent).waitUntil(announce(self)),
 );

@@ -192,6 +192,22 @@ describe('what falls due', () => {
       db.close();
     }, count);
 
+  /** The way to wake the worker as a phone does now and then. */
+  async function alarm(): Promise<() => Promise<void>> {
+    const session = await phone.context.newCDPSession(phone.page);
+    const registered = new Promise<string>((found) => {
+      session.on('ServiceWorker.workerRegistrationUpdated', ({ registrations: [registration] }) => {
+        if (registration) found(registration.registrationId);
+      });
+    });
+    await session.send('ServiceWorker.enable');
+    const about = { origin: served.origin, registrationId: await registered, tag: 'due' };
+    return async () => void (await session.send('ServiceWorker.dispatchPeriodicSyncEvent', about));
+  }
+
+  const lookAtPage = () =>
+    phone.page.evaluate(() => void document.dispatchEvent(new Event('visibilitychange')));
+
   test('[R1] page and worker race for the same rows; each is announced once', async () => {
     await phone.context.grantPermissions(['notifications'], { origin: served.origin });
     await firstVisit(phone, served.origin);
@@ -219,20 +235,15 @@ describe('what falls due', () => {
       };
     });
     await putDueRows(ROWS);
-    await phone.page.evaluate(() => {
-      navigator.serviceWorker.controller?.postMessage({ type: 'LOOK' });
-      document.dispatchEvent(new Event('visibilitychange'));
-    });
+    const wake = await alarm();
+    await Promise.all([wake(), lookAtPage()]);
     const shownBy = async () => {
       const page = await phone.page.evaluate(() => (globalThis as unknown as { shown: string[] }).shown);
       const inWorker = await worker.evaluate(() => (globalThis as unknown as { shown: string[] }).shown);
       return [...page, ...inWorker];
     };
     await expect.poll(async () => (await shownBy()).length, { timeout: 15_000 }).toBe(ROWS);
-    await phone.page.evaluate(() => {
-      navigator.serviceWorker.controller?.postMessage({ type: 'LOOK' });
-      document.dispatchEvent(new Event('visibilitychange'));
-    });
+    await Promise.all([wake(), lookAtPage()]);
     await phone.page.waitForTimeout(800);
     const shown = await shownBy();
     expect(shown).toHaveLength(ROWS);
@@ -242,9 +253,9 @@ describe('what falls due', () => {
   test('without leave to show notices the worker claims nothing, and the page says it', async () => {
     await firstVisit(phone, served.origin);
     await putDueRows(2);
-    await phone.page.evaluate(() => navigator.serviceWorker.controller?.postMessage({ type: 'LOOK' }));
+    await (await alarm())();
     await phone.page.waitForTimeout(500);
-    await phone.page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    await lookAtPage();
     await phone.page
       .getByRole('complementary', { name: 'Remarks' })
       .getByText(/things, first/)
