@@ -11,6 +11,9 @@ export interface AskSheetProps {
   label: string;
   hint?: string | undefined;
   first?: string;
+  /** Several ruled lines, for a text that may have them already. */
+  lines?: number;
+  maxLength?: number;
   /** Words to tap instead of writing. */
   offers?: readonly string[];
   /** What the button says. */
@@ -27,6 +30,8 @@ export function AskSheet({
   label,
   hint,
   first = '',
+  lines,
+  maxLength = 300,
   offers = [],
   act,
   danger,
@@ -55,7 +60,14 @@ export function AskSheet({
         }}
       >
         <SaveNotice save={save} />
-        <TextField label={label} hint={hint} value={words} onInput={setWords} maxLength={300} />
+        <TextField
+          label={label}
+          hint={hint}
+          value={words}
+          onInput={setWords}
+          maxLength={maxLength}
+          {...(lines ? { lines } : {})}
+        />
         {offers.map((offer) => (
           <Button key={offer} wide onPress={() => setWords(offer)}>
             {offer}

@@ -59,6 +59,8 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
           title="What it is to become"
           label="About this bike"
           first={bike.about}
+          lines={4}
+          maxLength={2000}
           act="Write it down"
           save={save}
           onWords={(words) => describe({ about: words })}

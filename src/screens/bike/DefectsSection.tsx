@@ -21,13 +21,11 @@ export interface DefectsSectionProps {
 
 function limitWords({ dueAtMs, untilKm, restriction }: DefectRow, unit: DistanceUnit): string {
   const far = untilKm === undefined ? undefined : numberText(convert(untilKm, 'km', unit), 1);
-  return [
-    dueAtMs !== undefined && `until ${dayText(dueAtMs)}`,
-    far !== undefined && `until the bike has gone ${far} ${unitLabel[unit]}`,
-    restriction,
-  ]
-    .filter(Boolean)
-    .join(', ');
+  const limits = [
+    ...(dueAtMs === undefined ? [] : [dayText(dueAtMs)]),
+    ...(far === undefined ? [] : [`the bike has gone ${far} ${unitLabel[unit]}`]),
+  ].join(' or ');
+  return [limits && `Until ${limits}`, restriction].filter(Boolean).join('. ');
 }
 
 /** What was found wrong and is not mended yet. */

@@ -6,6 +6,7 @@ import type { EntryOf } from '../../journal/entries.ts';
 import type { WaitRow } from '../../journal/rows.ts';
 import { useNow, useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { waitWords } from '../waitWords.ts';
 import { SaveNotice } from './SaveNotice.tsx';
 
 type Outcome = EntryOf<'wait-ended'>['outcome'];
@@ -26,10 +27,15 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
     if (await run({ type: 'end-wait', waitId, outcome }, { undo })) onClose();
   };
   return (
-    <Sheet open title={jointName ?? title} onClose={onClose}>
+    <Sheet open title={waitWords(waitKind, title)} onClose={onClose}>
       <div class="stack">
         <SaveNotice save={save} />
-        <Countdown label={title} dueAtMs={dueAtMs} nowMs={nowMs} sinceMs={startedAtMs} />
+        <Countdown
+          label={waitKind === 'cure' ? 'Cure' : 'Wait'}
+          dueAtMs={dueAtMs}
+          nowMs={nowMs}
+          sinceMs={startedAtMs}
+        />
         {over ? (
           <Button kind="main" wide icon="check" onPress={() => end('looked', `${title}: looked at`)}>
             Looked at, it has set
@@ -52,7 +58,12 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
           </Button>
         )}
         {jointId && (
-          <Button wide icon="bolt" href={hrefOf({ at: 'joint', jointId })}>
+          <Button
+            wide
+            icon="bolt"
+            under={jointName === title ? undefined : jointName}
+            href={hrefOf({ at: 'joint', jointId })}
+          >
             To the joint
           </Button>
         )}
