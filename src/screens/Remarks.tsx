@@ -1,4 +1,5 @@
 import './remarks.css';
+import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Icon } from '../controls/Icon.tsx';
 import { Notice } from '../controls/Notice.tsx';
@@ -20,6 +21,7 @@ function wordsOf(lines: DueLine[]): string {
 /** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */
 export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean }) {
   const { update, fellDue, clockMoved } = beside;
+  const [putOff, setPutOff] = useState<Beside['update']>();
   if (!fellDue && !clockMoved && !update) return null;
   return (
     <aside aria-label="Remarks">
@@ -52,11 +54,18 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
         </Notice>
       )}
       {/* Never in the middle of a step, and never over something half typed. */}
-      {update && !atBench && !hasDrafts() && (
+      {update && update !== putOff && !atBench && !hasDrafts() && (
         <Notice
           kind="note"
           title="A newer version is ready"
-          action={<Button onPress={update.takeOver}>Use it now</Button>}
+          action={
+            <>
+              <Button onPress={update.takeOver}>Use it now</Button>
+              <Button kind="quiet" onPress={() => setPutOff(update)}>
+                Later
+              </Button>
+            </>
+          }
         >
           Otherwise it is used once all pages of this app have been closed. Nothing recorded is touched.
         </Notice>

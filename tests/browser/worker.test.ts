@@ -104,6 +104,11 @@ describe('an update', () => {
       location.hash = '#/home';
     });
     await phone.page.getByText('A newer version is ready').waitFor();
+    // Put off, it stays out of the way until the app is opened anew.
+    await phone.page.getByRole('button', { name: 'Later' }).click();
+    expect(await phone.page.getByText('A newer version is ready').count()).toBe(0);
+    await phone.page.reload();
+    await phone.page.getByText('A newer version is ready').waitFor();
     expect(await phone.page.evaluate(() => document.documentElement.dataset['version'])).toBeUndefined();
     await Promise.all([
       phone.page.waitForEvent('load'),
