@@ -24,7 +24,10 @@ export function chainPitches(drive: ChainDrive, axleMm: number): number {
  */
 export const shortestPitches = (drive: ChainDrive): number => chainPitches(drive, closestAxleMm(drive));
 
-/** Longest chain of use: the axle would stand at the farthest position taken. */
+/**
+ * Longest chain of use: the axle would stand at the farthest position taken.
+ * @example longestPitches({ ringTeeth: 36, sprocketTeeth: 15 }) //=> 340.53…
+ */
 export const longestPitches = (drive: ChainDrive): number => chainPitches(drive, FARTHEST_AXLE_MM);
 
 /** Growth of the chain per millimetre of axle travel, pitches/mm. */

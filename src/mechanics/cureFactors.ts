@@ -41,7 +41,11 @@ function between(points: readonly (readonly [at: number, factor: number])[], at:
   return lower[1] * (upper[1] / lower[1]) ** ((at - lower[0]) / (upper[0] - lower[0]));
 }
 
-/** Hours to riding strength on one curve, its likeliest figure. */
+/**
+ * Hours to riding strength on one curve, its likeliest figure.
+ * @throws RangeError when the curve never reaches it
+ * @example rideTimeHours({ atHours: [1, 3], percent: [[50, 50], [75, 75]] }) //=> 3
+ */
 export const rideTimeHours = (curve: CureCurve): number => {
   const hours = hoursToReach(curve, RIDE_PERCENT);
   if (!hours) throw new RangeError('a gap or temperature curve that never reaches riding strength');

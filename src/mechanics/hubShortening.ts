@@ -81,7 +81,7 @@ export function dishlessCut(hub: Pick<HubSeat, 'leftFlangeMm' | 'driveFlangeMm'>
   return splitCut(totalMm, (hub.leftFlangeMm - hub.driveFlangeMm) / 2);
 }
 
-/** The flange distances of `shortenHub` with what is needed to check them by hand. */
+/** The drive flange of `shortenHub` with what is needed to check it by hand. */
 export function driveFlangeWorking(hub: HubSeat, cut: HubCut): Working {
   return {
     result: shortenHub(hub, cut).driveFlangeMm,

@@ -66,12 +66,18 @@ export function holdingTorqueNm(joint: PressJoint, pressureMpa: number, friction
   return (pressForceN(joint, pressureMpa, friction) * joint.interfaceMm) / 2000;
 }
 
-/** Hoop stress at the bore of the outer part, MPa, tension. A thin shell splits here first. */
+/**
+ * Hoop stress at the bore of the outer part, MPa, tension. A thin shell splits here first.
+ * @example outerHoopMpa(joint, 48.75) //=> 111.25
+ */
 export function outerHoopMpa({ interfaceMm: d, outerMm: od }: PressJoint, pressureMpa: number): number {
   return (pressureMpa * (od ** 2 + d ** 2)) / (od ** 2 - d ** 2);
 }
 
-/** Hoop stress at the bore of a hollow inner part, MPa, compression is negative; a solid one has p throughout. */
+/**
+ * Hoop stress at the bore of a hollow inner part, MPa, compression is negative; a solid one has p throughout.
+ * @example innerHoopMpa(joint, 48.75) //=> -48.75
+ */
 export function innerHoopMpa({ interfaceMm: d, innerBoreMm: di }: PressJoint, pressureMpa: number): number {
   return di === 0 ? -pressureMpa : (-2 * pressureMpa * d ** 2) / (d ** 2 - di ** 2);
 }

@@ -33,7 +33,7 @@ const THREAD_RADIUS_MM = 1.05;
  * @returns band, degrees
  * @throws RangeError when a figure is out of range
  * Source: thread moment T·(P/2π + µ·r) on a round bar; an estimate, not measured.
- * @example windupDeg(1000, 290, 2).lo //=> 25.2…
+ * @example windupDeg(1000, 290, 2).lo //=> 24.99…
  */
 export function windupDeg(
   tensionN: number,

@@ -23,13 +23,19 @@ export function pitchDiameterMm(thread: ThreadSize): number {
   return thread.diameterMm - 0.649519 * thread.pitchMm;
 }
 
-/** Root diameter of the screw d3 = d − 1.226869 · P, mm. Source: ISO 724 / ISO 68-1 (from memory). */
+/**
+ * Root diameter of the screw d3 = d − 1.226869 · P, mm. Source: ISO 724 / ISO 68-1 (from memory).
+ * @example rootDiameterMm({ diameterMm: 5, pitchMm: 0.8, form: 'iso' }) //=> 4.018…
+ */
 export function rootDiameterMm(thread: ThreadSize): number {
   checked(thread);
   return thread.diameterMm - 1.226869 * thread.pitchMm;
 }
 
-/** Crest diameter of the female thread D1 = d − 1.082532 · P, mm. Source: ISO 724 (from memory). */
+/**
+ * Crest diameter of the female thread D1 = d − 1.082532 · P, mm. Source: ISO 724 (from memory).
+ * @example minorDiameterMm({ diameterMm: 5, pitchMm: 0.8, form: 'iso' }) //=> 4.133…
+ */
 export function minorDiameterMm(thread: ThreadSize): number {
   checked(thread);
   return thread.diameterMm - 1.082532 * thread.pitchMm;

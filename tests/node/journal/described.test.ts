@@ -1,9 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { described } from '../../../src/journal/reducers/described.ts';
 import { aBike, mm } from '../logbook/aBike.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
 const about = { kind: 'fork', origin: 'found' as const, label: 'red', name: 'Fork' };
 const shelf = { on: 'shelf' as const };
+
+test('what is cleared is gone: the example of its description', () => {
+  type Fork = { name: string; massG?: number };
+  const fork = { name: 'Fork', massG: 8200 };
+  expect(described<Fork, Fork>(fork, { cleared: ['massG'] }, ['name', 'massG'])).toEqual({ name: 'Fork' });
+});
 
 describe('what was written by mistake can be emptied', () => {
   test('[J7] of a part: the field is gone, the rest stays, the history tells it', async () => {

@@ -24,6 +24,9 @@ test.each([
   expect(chainPitches(town, axleMm)).toBeCloseTo(pitches, 3),
 );
 
+test('the longest chain of use on 36 × 15: 340.53 pitches', () =>
+  expect(longestPitches(town)).toBeCloseTo(340.53, 2));
+
 test.each([
   [36, 15, 86, 381.813],
   [36, 15, 80, 343.449],

@@ -13,6 +13,7 @@ const twoPoints = {
 
 describe('examples of the docstrings', () => {
   test('75 % after 3 h', () => expect(hoursToReach(twoPoints, 75)).toEqual({ lo: 3, mid: 3, hi: 3 }));
+  test('rideable after 3 h', () => expect(rideTimeHours(twoPoints)).toBe(3));
   test('10 °C colder, twice as long', () => expect(coldFactor(12)).toBeCloseTo(2, 12));
   test('M4 2 N·m, M8 12 N·m', () => expect(breakawayOnThreadNm(2, 4, 8)).toBeCloseTo(12, 9));
   test('no slow-down at 22 °C', () =>

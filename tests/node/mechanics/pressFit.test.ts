@@ -34,6 +34,8 @@ describe('examples of the docstrings', () => {
   test('pressure', () => expect(contactPressureMpa(textbookJoint, 0.04)).toBeCloseTo(48.75, 9));
   test('force', () => expect(pressForceN(textbookJoint, 48.75, 0.15)).toBeCloseTo(45945.8, 0));
   test('torque', () => expect(holdingTorqueNm(textbookJoint, 48.75, 0.15)).toBeCloseTo(1148.6, 1));
+  test('hoop outside', () => expect(outerHoopMpa(textbookJoint, 48.75)).toBeCloseTo(111.25, 9));
+  test('hoop inside', () => expect(innerHoopMpa(textbookJoint, 48.75)).toBe(-48.75));
 });
 
 // Regression: aluminium sleeve in a thin steel shell, computed here, no outside witness.

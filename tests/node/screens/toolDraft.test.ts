@@ -1,28 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { ToolRow } from '../../../src/journal/rows.ts';
-import { toolState } from '../../../src/planning/toolState.ts';
 import { changedTool, draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
 import { scaleText } from '../../../src/screens/tools/toolState.ts';
 
-const DAY_MS = 86_400_000;
 const tool = (about: Partial<ToolRow>): ToolRow => ({
   ...{ key: 'tool/t', is: 'tool', toolId: 't', lastMs: 0, name: 'Click wrench' },
   ...about,
-});
-
-describe('how far a tool can be trusted', () => {
-  test.each([
-    ['never-checked', {}, 0],
-    ['checked', { lastCheckMs: 0 }, 365 * DAY_MS],
-    ['check-overdue', { lastCheckMs: 0 }, 366 * DAY_MS],
-    ['check-overdue', { lastCheckMs: 0, checkEveryDays: 30 }, 31 * DAY_MS],
-    ['dropped', { lastCheckMs: DAY_MS, droppedAtMs: 2 * DAY_MS }, 3 * DAY_MS],
-    ['checked', { lastCheckMs: 3 * DAY_MS, droppedAtMs: 2 * DAY_MS }, 4 * DAY_MS],
-    ['dropped', { droppedAtMs: DAY_MS }, 2 * DAY_MS],
-    ['checked', { lastCheckMs: 0, droppedAtMs: null }, DAY_MS],
-  ] as const)('%s (12 months: ISO 6789-1, from memory)', (state, about, atMs) => {
-    expect(toolState(tool(about), atMs)).toBe(state);
-  });
 });
 
 describe('the form of a tool', () => {

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import type { ToolRow } from '../../../src/journal/rows.ts';
-import { toolState } from '../../../src/planning/toolState.ts';
 import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
 
 const typed = {
@@ -27,11 +26,4 @@ test.each([
   ['uses', { uses: 'many' }],
 ])('a %s that is no number is said at its field', (wrong, change) => {
   expect(readTool({ ...typed, ...change })).toMatchObject({ ok: false, wrong });
-});
-
-test('a tool that showed wrong counts as unchecked until it is checked again', () => {
-  const DAY = 86_400_000;
-  const foundOut = { atMs: 2 * DAY, why: 'clicks late' };
-  expect(toolState({ lastCheckMs: DAY, foundOut }, 3 * DAY)).toBe('check-overdue');
-  expect(toolState({ lastCheckMs: 3 * DAY, foundOut }, 4 * DAY)).toBe('checked');
 });
