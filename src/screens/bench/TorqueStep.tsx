@@ -98,7 +98,8 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
             />
           }
           middle={
-            all ? (
+            // Without a figure the main button opens the keypad by itself: a second way there says nothing.
+            all && ends.length > 0 ? (
               <Button size="greasy" onPress={() => setTyping(true)}>
                 Other value
               </Button>
