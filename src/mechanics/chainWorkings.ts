@@ -4,13 +4,11 @@ import { chainAngleDeg } from './chainline.ts';
 import { axleSettingMm } from './chainSlack.ts';
 import { axleWornMm } from './chainWear.ts';
 import { CHAIN_PITCH_MM, rollerCircleMm } from './pitchDiameter.ts';
-import type { Working, WorkingInput } from './working.ts';
+import { given, type Working, type WorkingInput } from './working.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
 
 const polygon = 'chain as a polygon, derived here; rigid links agree within 0.005 mm';
-
-const given = (name: string, value: number, unit: string): WorkingInput => ({ name, value, unit });
 
 function pathInputs(drive: ChainDrive, axleMm: number): WorkingInput[] {
   const { spanMm, ringWrapTeeth, sprocketWrapTeeth } = chainPath(drive, axleMm);

@@ -2,7 +2,7 @@ import { type Band, band, exactly } from './band.ts';
 import { hoursToReach } from './cureCurve.ts';
 import { type CureGrid, gapFactor, RIDE_PERCENT, rideTimeHours, temperatureFactor } from './cureFactors.ts';
 import { finite, notNegative } from './range.ts';
-import type { Known, Working } from './working.ts';
+import { given, type Known, type Working } from './working.ts';
 
 /** Below this nobody vouches for an anaerobic cure. */
 const COLDEST_C = 5;
@@ -135,10 +135,10 @@ export function cureTime(
       unit: 'h',
       formula: 't = t(75 %, slower surface) · f(temperature) · f(gap) · f(grade)',
       inputs: [
-        { name: 'time on the slower surface', value: ride, unit: 'h' },
-        { name: 'temperature', value: temperatureC, unit: '°C' },
-        { name: 'gap', value: gapMm, unit: 'mm' },
-        { name: 'slow-down of temperature, gap and grade together', value: slowdown, unit: '1' },
+        given('time on the slower surface', ride, 'h'),
+        given('temperature', temperatureC, '°C'),
+        given('gap', gapMm, 'mm'),
+        given('slow-down of temperature, gap and grade together', slowdown, '1'),
       ],
       source: grid.source,
       known: grid.known,

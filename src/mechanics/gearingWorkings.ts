@@ -1,9 +1,7 @@
 import { developmentM, gainRatio, gearInches, gearRatio, speedKmh } from './gearing.ts';
-import type { Working, WorkingInput } from './working.ts';
+import { given, type Working, type WorkingInput } from './working.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
-
-const given = (name: string, value: number, unit: string): WorkingInput => ({ name, value, unit });
 
 const teeth = (ringTeeth: number, sprocketTeeth: number): WorkingInput[] => [
   given('ring', ringTeeth, ''),

@@ -1,5 +1,5 @@
 import { inRange } from './range.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 /** A hub as it sits in the frame; null where the wheel has no rotor or nobody measured. */
 export interface HubSeat {
@@ -88,9 +88,9 @@ export function driveFlangeWorking(hub: HubSeat, cut: HubCut): Working {
     unit: 'mm',
     formula: 'drive flange from the middle = before + (cut at the drive end − cut at the left end)/2',
     inputs: [
-      { name: 'before', value: hub.driveFlangeMm, unit: 'mm' },
-      { name: 'cut at the drive end', value: cut.driveMm, unit: 'mm' },
-      { name: 'cut at the left end', value: cut.leftMm, unit: 'mm' },
+      given('before', hub.driveFlangeMm, 'mm'),
+      given('cut at the drive end', cut.driveMm, 'mm'),
+      given('cut at the left end', cut.leftMm, 'mm'),
     ],
     source: 'arithmetic of the shifted middle plane, derived here',
     known: 'computed',

@@ -1,6 +1,6 @@
 import { type Band, band } from './band.ts';
 import { finite, notNegative, positive } from './range.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 export interface Elastic {
   /** Young's modulus, GPa. */
@@ -117,11 +117,11 @@ export function pressFit(joint: PressJoint, interferenceMm: Band, friction: Band
       unit: 'MPa',
       formula: 'p = δ / { d·[ (1/Eo)·((Do²+d²)/(Do²−d²)+νo) + (1/Ei)·((d²+di²)/(d²−di²)−νi) ] }',
       inputs: [
-        { name: 'diametral interference δ', value: interferenceMm, unit: 'mm' },
-        { name: 'diameter where they meet d', value: joint.interfaceMm, unit: 'mm' },
-        { name: 'bore of the inner part di', value: joint.innerBoreMm, unit: 'mm' },
-        { name: 'outside of the outer part Do', value: joint.outerMm, unit: 'mm' },
-        { name: 'friction', value: friction, unit: '1' },
+        given('diametral interference δ', interferenceMm, 'mm'),
+        given('diameter where they meet d', joint.interfaceMm, 'mm'),
+        given('bore of the inner part di', joint.innerBoreMm, 'mm'),
+        given('outside of the outer part Do', joint.outerMm, 'mm'),
+        given('friction', friction, '1'),
       ],
       source: 'Lamé, thick rings, machine design textbooks',
       known: 'exact',

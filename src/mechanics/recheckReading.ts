@@ -1,6 +1,6 @@
 import { type Band, band } from './band.ts';
 import { notNegative, positive } from './range.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 /** What a re-check met. Torques in N·m. */
 export type RecheckFound =
@@ -72,9 +72,9 @@ function short(
       unit: '1',
       formula: 'F / F0 = (T moved / T sound) / breakaway',
       inputs: [
-        { name: 'torque at the first movement', value: movedAtNm, unit: 'N·m' },
-        { name: 'torque a sound joint shows', value: soundNm, unit: 'N·m' },
-        { name: 'breakaway over running friction', value: BREAKAWAY, unit: '1' },
+        given('torque at the first movement', movedAtNm, 'N·m'),
+        given('torque a sound joint shows', soundNm, 'N·m'),
+        given('breakaway over running friction', BREAKAWAY, '1'),
       ],
       source: 'torque and preload in proportion; breakaway from memory',
       known: 'memory',

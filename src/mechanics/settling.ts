@@ -1,7 +1,7 @@
 import { type Band, band, scaled } from './band.ts';
 import { notNegative, positive } from './range.ts';
 import { rootDiameterMm, type ThreadSize } from './threadGeometry.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 /** What the faces of one joint give, µm. Fine is Rz below 10, medium 10 to 40, coarse above. */
 export interface EmbedmentRow {
@@ -101,10 +101,10 @@ export function settlingLoss(stack: Stack, row: EmbedmentRow, preloadN: number):
       unit: 'N',
       formula: 'F = f / (δS + δP)',
       inputs: [
-        { name: 'bedding in f', value: embeddedUm, unit: 'µm' },
-        { name: 'screw δS', value: screw, unit: 'mm/N' },
-        { name: 'parts δP', value: parts, unit: 'mm/N' },
-        { name: 'preload', value: preloadN, unit: 'N' },
+        given('bedding in f', embeddedUm, 'µm'),
+        given('screw δS', screw, 'mm/N'),
+        given('parts δP', parts, 'mm/N'),
+        given('preload', preloadN, 'N'),
       ],
       source: 'VDI 2230, from memory',
       known: 'memory',

@@ -8,11 +8,9 @@ import {
   spokeStretchMm,
 } from './spokeLengthCorrections.ts';
 import { type StraightPullSide, straightPullLengthMm } from './spokeLengthStraightPull.ts';
-import type { Working, WorkingInput } from './working.ts';
+import { given, type Working } from './working.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
-
-const given = (name: string, value: number, unit: string): WorkingInput => ({ name, value, unit });
 
 /** An ordinary spoke. @example spokeLengthWorking({ erdMm: 384, pcdMm: 45, flangeMm: 34 }, 60).unit //=> 'mm' */
 export function spokeLengthWorking(side: WheelSide, crossingDeg: number): Working {

@@ -1,5 +1,5 @@
 import { inRange } from './range.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 /** Everything a threadless steerer passes through, from the crown race seat up, mm. */
 export interface SteererStack {
@@ -64,12 +64,12 @@ export function steererLengthWorking(stack: SteererStack, capGapMm = CAP_GAP_MM)
     unit: 'mm',
     formula: 'lower stack + head tube + upper stack + spacers + stem clamp − gap under the cap',
     inputs: [
-      { name: 'lower stack', value: stack.lowerStackMm, unit: 'mm' },
-      { name: 'head tube', value: stack.headTubeMm, unit: 'mm' },
-      { name: 'upper stack', value: stack.upperStackMm, unit: 'mm' },
-      { name: 'spacers', value: stack.spacersMm, unit: 'mm' },
-      { name: 'stem clamp', value: stack.stemClampMm, unit: 'mm' },
-      { name: 'gap under the cap', value: capGapMm, unit: 'mm' },
+      given('lower stack', stack.lowerStackMm, 'mm'),
+      given('head tube', stack.headTubeMm, 'mm'),
+      given('upper stack', stack.upperStackMm, 'mm'),
+      given('spacers', stack.spacersMm, 'mm'),
+      given('stem clamp', stack.stemClampMm, 'mm'),
+      given('gap under the cap', capGapMm, 'mm'),
     ],
     source: 'builder’s blog, worked example',
     known: 'seen',

@@ -1,5 +1,5 @@
 import { positive } from './range.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 /** Speeds further off than this spoil a braking run. EN 14766:2005, 4.6.7.5.1. */
 const SPEED_TOLERANCE_KMH = 1.5;
@@ -54,9 +54,9 @@ export function correctedDistanceM(
       unit: 'm',
       formula: 'Sc = (Vs / Vm)² · Sm',
       inputs: [
-        { name: 'measured distance Sm', value: measuredM, unit: 'm' },
-        { name: 'measured speed Vm', value: measuredKmh, unit: 'km/h' },
-        { name: 'speed wanted Vs', value: wantedKmh, unit: 'km/h' },
+        given('measured distance Sm', measuredM, 'm'),
+        given('measured speed Vm', measuredKmh, 'km/h'),
+        given('speed wanted Vs', wantedKmh, 'km/h'),
       ],
       source: 'EN 14766:2005 4.6.7.5.1, public copy',
       known: 'seen',

@@ -1,6 +1,6 @@
 import { type Band, band, scaled } from './band.ts';
 import { positive } from './range.ts';
-import type { Working } from './working.ts';
+import { given, type Working } from './working.ts';
 
 /**
  * Air in a tyre, litres: a ring of round section, V = (π²/4)·(D + W)·W². The rim well and its width make the
@@ -52,9 +52,9 @@ export function sealantDose(widthMm: number, beadSeatMm: number, porous: boolean
         ? 'dose per area · π²·(D + W)·W · share a porous wall drinks'
         : 'dose per area · π²·(D + W)·W',
       inputs: [
-        { name: 'dose per area', value: DOSE_ML_PER_M2, unit: 'mL/m²' },
-        { name: 'width W', value: widthMm, unit: 'mm' },
-        { name: 'bead seat D', value: beadSeatMm, unit: 'mm' },
+        given('dose per area', DOSE_ML_PER_M2, 'mL/m²'),
+        given('width W', widthMm, 'mm'),
+        given('bead seat D', beadSeatMm, 'mm'),
       ],
       source: 'fitted to published doses; own judgement for other sizes',
       known: 'proposal',
