@@ -2,6 +2,9 @@ import './UndoBar.css';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Button } from './Button.tsx';
 
+/** As long as the logbook grants an undo. */
+export const UNDO_MS = 10_000;
+
 export interface UndoBarProps {
   /** What was just written: "5 N·m applied". A new text starts the span anew. */
   text: string;
@@ -20,7 +23,7 @@ export interface UndoBarProps {
  * Ten seconds to take the last entry back, by the clock, as the logbook counts them. Nothing vanishes under a
  * finger: who is at the button when they are over is told so, and shown the way to the correction.
  */
-export function UndoBar({ text, onUndo, onGone, correctHref, spanMs = 10_000, agoMs = 0 }: UndoBarProps) {
+export function UndoBar({ text, onUndo, onGone, correctHref, spanMs = UNDO_MS, agoMs = 0 }: UndoBarProps) {
   const [leftMs, setLeftMs] = useState(spanMs - agoMs);
   // A live region is read out when its text changes, so it starts empty.
   const [told, setTold] = useState('');

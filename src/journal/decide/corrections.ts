@@ -6,7 +6,7 @@ import { type Circumstances, present, type Ruling, refuse, words } from './rulin
 import { checkTorque } from './torque.ts';
 
 /** How long undo is offered; two seconds of grace for a slow tap. */
-export const UNDO_MS = 10_000;
+const UNDO_MS = 10_000;
 const GRACE_MS = 2000;
 
 /** Fields that say what an entry is about; a correction changes what it says, never what it is about. */

@@ -1,4 +1,5 @@
 import { useContext, useEffect, useState } from 'preact/hooks';
+import { UNDO_MS } from '../../controls/UndoBar.tsx';
 import type { Entry, Settings } from '../../journal/entries.ts';
 import type { StepRow } from '../../journal/rows.ts';
 import { UndoSlot, useLogbook, useRun } from '../door.tsx';
@@ -18,8 +19,6 @@ import { useOpenStep } from './useOpenStep.ts';
 
 /** How long "Saved" stays in sight before the next step comes. */
 const SHOWN_MS = 1200;
-/** As long as the logbook grants an undo. */
-const UNDO_MS = 10_000;
 const END = 'end';
 
 interface Logged {
