@@ -43,7 +43,7 @@ const ofTopic: Readonly<Record<string, readonly JointKind[]>> = {
 const axles = new Set(['axle-in-slot', 'hub-between-ends']);
 
 /** The end of the bike a finding's parts belong to, where one of them tells. */
-export function endOfParts(parts: readonly PilePart[]): 'front' | 'rear' | undefined {
+function endOfParts(parts: readonly PilePart[]): 'front' | 'rear' | undefined {
   return parts.map(endOf).find((end) => end !== undefined);
 }
 

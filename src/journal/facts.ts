@@ -114,7 +114,7 @@ export function factKeys(entry: Entry): string[] {
 const LAST_MS = 9_999_999_999_999;
 
 /** The sorting part of a history place: newest first. */
-export function newestFirst(ms: number): string {
+function newestFirst(ms: number): string {
   return String(LAST_MS - Math.max(0, Math.round(ms))).padStart(13, '0');
 }
 

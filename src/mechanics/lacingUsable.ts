@@ -26,9 +26,9 @@ export interface Lacing {
 }
 
 /** Head radius about 2 and spoke radius 1 mm. Source: from memory. */
-export const HEAD_CLEARANCE_MM = 3;
+const HEAD_CLEARANCE_MM = 3;
 /** Nipples are said to bend spokes from 8 to 10° on. Source: from memory; workshop pages show it with large hubs. */
-export const STEEP_ENTRY_DEG = 10;
+const STEEP_ENTRY_DEG = 10;
 
 /**
  * Largest angle between the two holes at which the spoke still leaves its flange freely: there it is a tangent.

@@ -42,7 +42,7 @@ const LOOSENED_FROM = 0.5;
  * of the recommended torque (EN 15194 and EN 14766, public copies); fine axle threads read higher, own figure.
  */
 export const SOUND_LOOSENING = 0.7;
-export const SOUND_LOOSENING_FINE = 0.8;
+const SOUND_LOOSENING_FINE = 0.8;
 /** Breaking away takes up to 15 % more than running; from memory. */
 const BREAKAWAY: Band = band(1, 1.07, 1.15);
 

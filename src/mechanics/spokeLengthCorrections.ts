@@ -7,9 +7,9 @@ export interface SpokePiece {
 }
 
 /** Stiffness of drawn stainless spoke wire, GPa; material sheets print 187.5 to 200. */
-export const SPOKE_GPA = 193;
+const SPOKE_GPA = 193;
 /** Stiffness of aluminium rims, GPa, as wheel research takes it. */
-export const ALUMINIUM_GPA = 69;
+const ALUMINIUM_GPA = 69;
 
 /**
  * Pull per unit of stretch of a whole spoke, E·A: pieces in a row give way one after the other.

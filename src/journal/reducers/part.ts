@@ -3,7 +3,7 @@ import type { PartRow } from '../rows.ts';
 import { described, pick } from './described.ts';
 
 /** The group under which parts in this place are read together. */
-export function groupOfPlace(place: Place): string {
+function groupOfPlace(place: Place): string {
   return place.on === 'bike' ? `part@${place.bikeId}` : `part@${place.on}`;
 }
 

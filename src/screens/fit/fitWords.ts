@@ -47,7 +47,7 @@ export function partNames({ faces }: Finding, parts: readonly PilePart[]): strin
 }
 
 /** Rings by side. @example spacerWords({ what: 'cup-spacer', thicknessMm: 2.5, driveCount: 2, otherCount: 1 }) //=> '3 cup spacers of 2.5 mm: 2 on the drive side, 1 on the other' */
-export function spacerWords({ what, thicknessMm, driveCount, otherCount }: SpacerSet): string {
+function spacerWords({ what, thicknessMm, driveCount, otherCount }: SpacerSet): string {
   const name = what === 'cup-spacer' ? 'cup spacer' : 'axle washer';
   const count = driveCount + otherCount;
   return `${count} ${name}${count === 1 ? '' : 's'} of ${numberText(thicknessMm, 2)} mm: ${driveCount} on the drive side, ${otherCount} on the other`;

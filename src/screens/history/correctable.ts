@@ -75,7 +75,7 @@ export const correctableOf = (entry: Entry): Correctable[] =>
   (fields[entry.type] ?? []).filter((field) => stands(entry, field));
 
 /** The value of a field. @example valueAt(entry, 'mark.reading.pressure') */
-export function valueAt(entry: Entry, field: string): unknown {
+function valueAt(entry: Entry, field: string): unknown {
   return field
     .split('.')
     .reduce<unknown>((inside, key) => (inside as Record<string, unknown> | undefined)?.[key], entry);
