@@ -13,7 +13,8 @@ const another = ({ adapter, ...faces }: Link): Link => ({
 
 /**
  * Every part of the shelf goes into one joint at most. As many joints as possible get a single piece that is there;
- * where that piece is taken, the bridge stays, made of another like it, and says so.
+ * where that piece is taken, the bridge stays, made of another like it, and says so. Two stems to choose from count
+ * as two joints: whether both will be made, the pile does not tell.
  * @param findings of one pile, in any order: who gets what does not depend on it
  * @returns the same findings in the same order, no part of the shelf in two of them
  * @example allotShelf([barInStemA, barInStemB]).map(({ bridges }) => bridges[0]?.bridgeId) //=> ['part:shim', 'another:shim']
@@ -30,7 +31,9 @@ export function allotShelf(findings: readonly Finding[]): Finding[] {
       if (gone.length === 0) return bridge;
       return ofLinks(
         bridge.links.map((link) => (gone.includes(link) ? another(link) : link)),
-        gone.map(({ adapter }) => `${adapter.label} goes into another joint: one more like it is needed.`),
+        gone.map(
+          ({ adapter }) => `Another joint takes ${adapter.label}: to make both, one more like it is needed.`,
+        ),
       );
     });
     const bare = finding.bridges.filter(({ links }) => links.length === 0);

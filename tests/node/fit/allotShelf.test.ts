@@ -71,9 +71,20 @@ describe('[F3] what is on the shelf goes into one joint each', () => {
     );
     expect(two.map(({ bridges }) => bridges[0]?.bridgeId)).toEqual(['part:drawer', 'another:drawer']);
     expect(two[1]?.bridges[0]?.discouraged).toEqual([
-      'drawer goes into another joint: one more like it is needed.',
+      'Another joint takes drawer: to make both, one more like it is needed.',
     ]);
     expect(two[1]?.outcome).toBe('fits-with');
+  });
+
+  test('two stems to choose from for one bar are told the same: only to make both wants another', () => {
+    const stem = (partId: string) => part(partId, 'stem', [face('bar-clamp', { boreMm: 29 })]);
+    const bar = part('bar', 'bar', [face('bar-centre', { diameterMm: 25.4 })]);
+    const { findings } = checkPile([stem('stem-a'), stem('stem-b'), bar, shim('drawer', 29, 25.4)]);
+    const said = findings.map(({ bridges }) => [bridges[0]?.bridgeId, bridges[0]?.discouraged]);
+    expect(said).toEqual([
+      ['part:drawer', []],
+      ['another:drawer', ['Another joint takes drawer: to make both, one more like it is needed.']],
+    ]);
   });
 
   test('one that is on the table and would have to be got anyway stands before one more like the own', () => {
