@@ -51,7 +51,7 @@ export const sealTexts: Record<SealNext, SealText> = {
   verdict: {
     icon: 'pencil',
     order: 'Say how it stands',
-    how: 'You judge it, from what was read. The logbook does not.',
+    how: 'You judge it, not the logbook. One reading alone shows no loss: look again first.',
   },
   wait: {
     icon: 'hourglass',
