@@ -12,11 +12,10 @@ export interface CountdownProps {
   nowMs: number;
   /** When the wait began; with it a bar shows how much is gone. */
   sinceMs?: number | undefined;
-  locale?: string;
 }
 
 /** Time left, and the clock time it ends; once over, how long ago, in red pencil. */
-export function Countdown({ label, dueAtMs, nowMs, sinceMs, locale }: CountdownProps) {
+export function Countdown({ label, dueAtMs, nowMs, sinceMs }: CountdownProps) {
   const leftMs = dueAtMs - nowMs;
   const over = leftMs <= 0;
   const span = spanText(Math.abs(leftMs));
@@ -37,7 +36,7 @@ export function Countdown({ label, dueAtMs, nowMs, sinceMs, locale }: CountdownP
       )}
       <p class="countdown-due">
         <Icon name={over ? 'bell' : 'hourglass'} />
-        {over ? 'Was due' : 'Due'} {clockText(dueAtMs, nowMs, locale)}
+        {over ? 'Was due' : 'Due'} {clockText(dueAtMs, nowMs)}
       </p>
     </div>
   );

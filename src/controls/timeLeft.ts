@@ -41,16 +41,16 @@ export function spanShort(spanMs: number): string {
 }
 
 /**
- * The clock time of an instant, with its day where that is not today.
+ * The clock time of an instant, with its day where that is not today. In English as the words around it, whatever the
+ * language of the phone.
  * @param atMs instant, ms since 1970 UTC
  * @param nowMs the present, ms since 1970 UTC
- * @param locale BCP 47 tag; the browser's own when left out
  * @param timeZone IANA name; the phone's own when left out
- * @example clockText(0, 0, 'en-GB', 'UTC') //=> '00:00'
+ * @example clockText(0, 0, 'UTC') //=> '00:00'
  */
-export function clockText(atMs: number, nowMs: number, locale?: string, timeZone?: string): string {
+export function clockText(atMs: number, nowMs: number, timeZone?: string): string {
   const day = (ms: number) => new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(ms);
   const clock = { hour: '2-digit', minute: '2-digit', timeZone } as const;
   const dated = { weekday: 'short', day: 'numeric', month: 'short', ...clock } as const;
-  return new Intl.DateTimeFormat(locale, day(atMs) === day(nowMs) ? clock : dated).format(atMs);
+  return new Intl.DateTimeFormat('en-GB', day(atMs) === day(nowMs) ? clock : dated).format(atMs);
 }
