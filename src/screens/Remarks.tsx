@@ -24,7 +24,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
   const [putOff, setPutOff] = useState<Beside['update']>();
   if (!fellDue && !clockMoved && !update) return null;
   return (
-    <aside aria-label="Remarks">
+    <aside class="remarks" aria-label="Remarks">
       {fellDue && (
         <div class="fell-due">
           <a class="fell-due-words" href={hrefOf({ at: 'home' })} onClick={fellDue.seen}>
