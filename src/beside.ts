@@ -1,5 +1,6 @@
 import type { DueLine, Logbook } from './logbook.ts';
 import { startPageReminders } from './reminders/pageReminders.ts';
+import { stillDue, withAnew } from './reminders/unseen.ts';
 import type { Beside } from './screens/App.tsx';
 import { clockWatch } from './sensing/clockWatch.ts';
 import { bell } from './sensing/sound.ts';
@@ -104,16 +105,26 @@ export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): voi
     beside = { ...beside, ...change };
     draw(beside);
   };
+  const tellDue = (lines: DueLine[]) => {
+    const seen = () => tell({ fellDue: undefined });
+    tell({ fellDue: lines.length > 0 ? { lines, seen } : undefined });
+  };
+  let badged = -1;
   const ringer = bell();
   addEventListener('pointerdown', () => void ringer.unlock(), { once: true });
   startPageReminders(logbook, {
-    onDue(lines: DueLine[]) {
+    onDue(lines) {
       ringer.ring();
-      tell({ fellDue: { lines, seen: () => tell({ fellDue: undefined }) } });
+      tellDue(withAnew(beside.fellDue?.lines ?? [], lines));
     },
-    onCount(overdue) {
+    onOverdue(lines) {
+      const told = beside.fellDue?.lines ?? [];
+      const left = stillDue(told, lines);
+      if (left.length < told.length) tellDue(left);
+      if (lines.length === badged) return;
+      badged = lines.length;
       const badge = navigator as { setAppBadge?(count: number): Promise<void> };
-      void badge.setAppBadge?.(overdue).catch(() => {});
+      void badge.setAppBadge?.(lines.length).catch(() => {});
     },
   });
   watchClock((byMs) => {

@@ -10,8 +10,8 @@ const SOON_MS = 24 * 3_600_000;
 export interface PageReminders {
   /** Called with what fell due while the page is seen. */
   onDue(lines: DueLine[]): void;
-  /** Called with how many duties are overdue, whenever that changes. */
-  onCount(overdue: number): void;
+  /** Called after every look with all that is overdue: what was told may have been settled since. */
+  onOverdue(lines: DueLine[]): void;
 }
 
 /**
@@ -22,7 +22,6 @@ export interface PageReminders {
 export function startPageReminders(logbook: Logbook, page: PageReminders): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let stopped = false;
-  let counted = -1;
 
   async function show(notice: Notice): Promise<void> {
     if (!('Notification' in globalThis) || Notification.permission !== 'granted') return;
@@ -38,9 +37,9 @@ export function startPageReminders(logbook: Logbook, page: PageReminders): () =>
       const lines = await announceDue(logbook, show);
       if (lines.length > 0) page.onDue(lines);
       const ahead = await logbook.read('due', { untilMs: nowMs + SOON_MS });
-      const overdue = ahead.filter(({ dueAtMs }) => dueAtMs <= nowMs).length;
-      if (overdue !== counted) page.onCount(overdue);
-      counted = overdue;
+      // Seen from now and not from before the claim, or what fell due in between would not count as overdue.
+      const claimedMs = logbook.now();
+      page.onOverdue(ahead.filter(({ dueAtMs }) => dueAtMs <= claimedMs));
       const next = ahead.find(({ dueAtMs }) => dueAtMs > nowMs);
       const inMs = next ? Math.min(next.dueAtMs - nowMs, LONGEST_TIMER_MS) : LONGEST_TIMER_MS;
       if (!stopped) timer = setTimeout(look, inMs);
