@@ -1,6 +1,9 @@
 import { useState } from 'preact/hooks';
+import { BigNumber } from '../../controls/BigNumber.tsx';
 import { Button } from '../../controls/Button.tsx';
 import type { JointRow } from '../../journal/rows.ts';
+import { unitLabel } from '../../mechanics/units.ts';
+import { pullFigure } from '../../standards/pullFigure.ts';
 import { Acts } from '../bench/Acts.tsx';
 import { rulingTarget } from '../bench/rulingTarget.ts';
 import { useSteadyTap } from '../bench/steadyTap.ts';
@@ -8,6 +11,7 @@ import { useStepDraft } from '../bench/stepDraft.ts';
 import { Tile } from '../bench/Tile.tsx';
 import { ToolSheet } from '../bench/ToolSheet.tsx';
 import { TorqueTarget } from '../bench/TorqueTarget.tsx';
+import { figureText } from '../bench/targetWords.ts';
 import { useRun, useView } from '../door.tsx';
 import { Figures } from './Figures.tsx';
 import { Moved } from './Moved.tsx';
@@ -28,6 +32,8 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   const known = useView('tools', {});
   const tools = known.is === 'there' ? known.value : [];
   const ruling = rulingTarget(joint.targets);
+  // Without a target the wrench is set to what was applied: then that is the figure to read from afar.
+  const pulled = pullFigure(joint) === 'applied' ? joint.applied?.applied : undefined;
   const tool = tools.find((one) => one.toolId === toolId);
   const held = steady(async () => {
     if (save.is === 'saving') return;
@@ -50,7 +56,18 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   return (
     <RecheckFrame
       {...props}
-      figure={<TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />}
+      figure={
+        pulled ? (
+          <BigNumber
+            label="Applied"
+            value={figureText({ torque: pulled })}
+            unit={unitLabel[pulled.unit]}
+            source="No target, no source."
+          />
+        ) : (
+          <TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
+        )
+      }
       tiles={
         <Tile icon="spanner" onPress={() => setOpen('tool')} value={tool?.name}>
           Tool
