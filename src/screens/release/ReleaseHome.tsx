@@ -4,6 +4,7 @@ import { Button } from '../../controls/Button.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { Screen } from '../../controls/Screen.tsx';
+import { remark } from '../../exchange/phrases.ts';
 import { type RideCheckGroup, rideCheck } from '../../standards/rideCheck.ts';
 import { Acts } from '../bench/Acts.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
@@ -105,9 +106,10 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
           {over && <p>{why}</p>}
           {last && (
             <p>
-              {over ? `It read: ${says.toLowerCase()}. ` : `${says}. `}
-              {`Covers: ${last.covers}. Signed by ${last.by}. `}
-              {last.restrictions && !over && `Only: ${last.restrictions}. `}
+              {over ? `It read: ${says.toLowerCase()}.` : `${says}.`}
+              {remark('Covers', last.covers)}
+              {remark('Signed by', last.by)}
+              {!over && remark('Only', last.restrictions)}
             </p>
           )}
           {!over && why && <p>{why}</p>}
