@@ -48,7 +48,7 @@ export function Moved(props: MovedProps) {
   const ruling = rulingTarget(joint.targets);
   const ends = ruling.ok ? [ruling.target.torque, ...(ruling.target.upTo ? [ruling.target.upTo] : [])] : [];
   const unit = joint.applied?.applied.unit ?? ends[0]?.unit ?? settings.torqueUnit;
-  const advice = movedAt && movedAdvice(joint.applied?.applied, movedAt);
+  const advice = movedAt && movedAdvice(joint.applied?.applied, movedAt, joint.moved);
   const prints = gathered.photos.map((photo, index) => ({
     id: photo.photoId,
     photo,

@@ -138,17 +138,25 @@ describe('a joint met moved', () => {
     [2, /less than half/i],
     [5, /as it should/],
   ])('5 N·m applied, moved at %d N·m (limits of the reading: own judgement)', (movedAt, words) => {
-    expect(movedAdvice(nm(5), nm(movedAt))).toMatch(words);
+    expect(movedAdvice(nm(5), nm(movedAt), 0)).toMatch(words);
   });
 
   test('units may differ: 44.25 in·lbf are 5 N·m', () => {
     const movedAt = { value: 44.26, unit: '[in_i].[lbf_av]' as const, typed: '44.26' };
-    expect(movedAdvice(nm(5), movedAt)).toMatch(/as it should/);
+    expect(movedAdvice(nm(5), movedAt, 0)).toMatch(/as it should/);
   });
 
   test('nothing applied, nothing said', () => {
-    expect(movedAdvice(undefined, nm(4))).toBeUndefined();
+    expect(movedAdvice(undefined, nm(4), 0)).toBeUndefined();
   });
+
+  test.each([4.5, 3])(
+    '[R5] met moved before: at %d N·m nobody is told to bring it up once more',
+    (movedAt) => {
+      expect(movedAdvice(nm(5), nm(movedAt), 0)).toMatch(/Bring it up/);
+      expect(movedAdvice(nm(5), nm(movedAt), 1)).not.toMatch(/Bring it up/);
+    },
+  );
 
   test('the second time is one too many', () => {
     expect(keepsMoving(0)).toBe(false);
