@@ -36,12 +36,8 @@ function usePartForm(key: string, first: PartDraft, partId?: string) {
   const settings = useView('settings', {});
   const [tried, setTried] = useState(false);
   const label = draft.label ?? nextLabel((parts ?? []).map((part) => part.label));
-  const taken = parts?.find(
-    (part) =>
-      part.partId !== partId &&
-      label.trim() !== '' &&
-      part.label.trim().toLocaleLowerCase() === label.trim().toLocaleLowerCase(),
-  );
+  const holder = useView('label-holder', { label, partId });
+  const taken = holder.is === 'there' ? holder.value : undefined;
   const trouble = troubleOf(draft, taken?.name);
   // A form that was not tried yet is not red for being empty; a taken label is said at once.
   const shown = tried ? trouble : { label: trouble.label };

@@ -1,5 +1,6 @@
 import type { Photo } from '../journal/commands.ts';
 import type { Id, Settings } from '../journal/entries.ts';
+import { labelHolder } from '../journal/labelHolder.ts';
 import type {
   BikeRow,
   DefectRow,
@@ -83,6 +84,8 @@ export interface Views {
   };
   /** Parts in one place: `shelf`, `quarantine`, `scrapped`, `sold`, or a bike's id. */
   parts: { ask: { at: string }; gives: PartRow[] };
+  /** The part that keeps a label from another, as a command would be judged. */
+  'label-holder': { ask: { label: string; partId?: Id | undefined }; gives: PartRow | undefined };
   tools: { ask: unknown; gives: ToolRow[] };
   settings: { ask: unknown; gives: Settings };
   rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
@@ -115,6 +118,9 @@ function today<T extends WaitRow | RecheckRow>(rows: T[], joints: JointRow[]): T
     ),
   );
 }
+
+const allParts = async (db: Database): Promise<PartRow[]> =>
+  (await db.getAll('views', IDBKeyRange.bound('part/', 'part0', false, true))) as PartRow[];
 
 /**
  * How each view is read.
@@ -202,6 +208,7 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
       return { part, bike, joints: joints.filter(holds) };
     },
     parts: (db, { at }) => momentOf(db).group('part', `part@${at}`),
+    'label-holder': async (db, { label, partId }) => labelHolder(await allParts(db), partId, label),
     tools: (db) => momentOf(db).group('tool', 'tool'),
     settings: (db) => settings(db),
     rechecks: async (db, { bikeId }) => {

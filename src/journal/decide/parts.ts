@@ -1,8 +1,9 @@
 import { timeDueMs } from '../../planning/due.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, OneWayChange, PartAbout, Place } from '../entries.ts';
-import { bikeOf as bikeOfPlace, isDemo } from '../facts.ts';
+import { bikeOf as bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
+import { labelHolder } from '../labelHolder.ts';
 import type { PartRow } from '../rows.ts';
 import { apart } from './joints.ts';
 import { rideCounts } from './rechecks.ts';
@@ -22,14 +23,8 @@ function samePlace(a: Place, b: Place): boolean {
   return a.on === b.on && bikeOfPlace(a) === bikeOfPlace(b);
 }
 
-/** A label is written on one tag. What the demo brings carries invented labels and keeps none from anybody. */
 function checkLabel(rows: Rows, partId: Id, label: string): void {
-  const asWritten = (text: string) => text.trim().toLowerCase();
-  const sought = asWritten(label);
-  if (sought === '' || isDemo(partId)) return;
-  const holder = rows
-    .all('part')
-    .find((part) => part.partId !== partId && !isDemo(part.partId) && asWritten(part.label) === sought);
+  const holder = labelHolder(rows.all('part'), partId, label);
   if (holder) refuse('label-taken', holder.name);
 }
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { labelHolder } from '../../../src/journal/labelHolder.ts';
 import { sentenceOf } from '../../../src/screens/refusals.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
@@ -7,6 +8,21 @@ const part = (partId: string, label: string) => ({
   ...{ origin: 'found' as const, place: { on: 'shelf' as const } },
 });
 const taken = { refused: 'label-taken', about: 'Part p1' } as const;
+
+test.each([
+  [' red 1 ', 'p2', 'p1'],
+  ['Red 1', 'p1', undefined],
+  ['Red 1', undefined, 'p1'],
+  [' ', 'p2', undefined],
+  ['Red 1', 'demo-fork', undefined],
+  ['P-001', 'p2', undefined],
+])('[P4] %j for %s is kept by %s', (label, partId, holder) => {
+  const parts = [
+    { partId: 'p1', label: 'Red 1' },
+    { partId: 'demo-stem', label: 'P-001' },
+  ];
+  expect(labelHolder(parts, partId, label)?.partId).toBe(holder);
+});
 
 test('[P4] a label is on one part, wherever that part is, however it is written', async () => {
   const { logbook } = await openTestLogbook();
@@ -48,6 +64,11 @@ test('[P4] the demo may come although its labels are in use, and keeps none from
   await done(logbook, part('p1', 'P-001'));
   await done(logbook, part('demo-fork', 'P-001'));
   await done(logbook, part('demo-stem', 'P-002'));
+  // The form asks before the command does, and is told the same.
+  expect(await logbook.read('label-holder', { label: 'P-002' })).toBeUndefined();
   await done(logbook, part('p2', 'P-002'));
+  expect(await logbook.read('label-holder', { label: 'p-002' })).toMatchObject({ partId: 'p2' });
+  expect(await logbook.read('label-holder', { label: 'P-002', partId: 'p2' })).toBeUndefined();
+  expect(await logbook.read('label-holder', { label: 'P-002', partId: 'demo-fork' })).toBeUndefined();
   logbook.close();
 });
