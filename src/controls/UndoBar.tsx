@@ -15,21 +15,28 @@ export interface UndoBarProps {
   correctHref?: string | undefined;
   /** How long undo is offered, ms. */
   spanMs?: number;
-  /** How much of it is over when the bar appears: it goes along from screen to screen and keeps its time. */
-  agoMs?: number;
+  /** How much of it is over, asked whenever the bar is drawn anew: it goes along from screen to screen and keeps its time. */
+  agoMs?: () => number;
 }
 
 /**
  * Ten seconds to take the last entry back, by the clock, as the logbook counts them. Nothing vanishes under a
  * finger: who is at the button when they are over is told so, and shown the way to the correction.
  */
-export function UndoBar({ text, onUndo, onGone, correctHref, spanMs = UNDO_MS, agoMs = 0 }: UndoBarProps) {
-  const [leftMs, setLeftMs] = useState(spanMs - agoMs);
+export function UndoBar({
+  text,
+  onUndo,
+  onGone,
+  correctHref,
+  spanMs = UNDO_MS,
+  agoMs = () => 0,
+}: UndoBarProps) {
+  const [leftMs, setLeftMs] = useState(() => spanMs - agoMs());
   // A live region is read out when its text changes, so it starts empty.
   const [told, setTold] = useState('');
   const [late, setLate] = useState(false);
   const bar = useRef<HTMLDivElement>(null);
-  const begun = useRef(spanMs - agoMs);
+  const begun = useRef(leftMs);
   const over = useRef(() => {});
   const attended = () => bar.current?.contains(document.activeElement) ?? false;
   over.current = () => {

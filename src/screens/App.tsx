@@ -102,7 +102,7 @@ export function App({ logbook, beside }: AppProps) {
   const bar = undoable && (
     <UndoBar
       key={undoable.savedAtMs}
-      agoMs={logbook.now() - undoable.savedAtMs}
+      agoMs={() => logbook.now() - undoable.savedAtMs}
       text={undoable.words}
       correctHref={undoable.correctHref}
       onUndo={undo}

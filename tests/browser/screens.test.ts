@@ -289,6 +289,16 @@ describe('[C1] the undo bar keeps the ten seconds of the journal', () => {
     await page.getByRole('heading', { level: 1, name: /Hesitated over/ }).waitFor();
     expect(await link.count()).toBe(0);
   });
+
+  test('it goes along to another screen and keeps its time there', async () => {
+    await addPart('Carried along');
+    await page.waitForTimeout(3000);
+    await goTo('#/tools');
+    const undo = page.getByRole('button', { name: /^Undo/ });
+    expect(await undo.isVisible()).toBe(true);
+    // Ten seconds counted anew would end more than nine from here.
+    await undo.waitFor({ state: 'detached', timeout: 8500 });
+  });
 });
 
 test('every target on every screen is 24 by 24 px or more (WCAG 2.2 SC 2.5.8)', async () => {
