@@ -17,6 +17,9 @@ export interface StepCardProps {
   children?: ComponentChildren;
 }
 
+/** From here on a title would push the figure below the edge of the phone. */
+const LONG_TITLE = 48;
+
 /** One step at the bench. Anything but done carries a grease-pencil stroke down its edge. */
 export function StepCard({ title, icon, state, stateWord, caption, children }: StepCardProps) {
   return (
@@ -27,7 +30,7 @@ export function StepCard({ title, icon, state, stateWord, caption, children }: S
           <span class="caption">{caption}</span>
           <Mark state={state} word={stateWord} />
         </div>
-        <h2 class="step-title">
+        <h2 class={title.length > LONG_TITLE ? 'step-title step-title-long' : 'step-title'}>
           <Icon name={icon} sizePx={36} />
           <span>{title}</span>
         </h2>
