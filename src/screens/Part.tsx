@@ -15,6 +15,7 @@ import { JointLine } from './joint/JointLine.tsx';
 import { Cut } from './part/Cut.tsx';
 import { FacesSeen } from './part/FacesSeen.tsx';
 import { Facts } from './part/Facts.tsx';
+import { MeasureAnew } from './part/MeasureAnew.tsx';
 import { MovePart } from './part/MovePart.tsx';
 import { sentenceCase } from './part/sentenceCase.ts';
 import { WhereItWas } from './part/WhereItWas.tsx';
@@ -114,6 +115,7 @@ function KnownPart({ part, bike, joints }: Known) {
         {changes.length > 0 && (
           <section>
             <Ruler label="Changed for good" end={<b>{changes.length}</b>} />
+            <MeasureAnew part={part} />
             {changes.toReversed().map((change) => (
               <Cut key={change.entryId} change={change} />
             ))}
