@@ -56,10 +56,16 @@ const takesAway = new Set<string>(['file', 'saw', 'ream', 'grind', 'drill']);
 
 export type ReadChange = { ok: true; change: OneWayChange } | { ok: false; trouble: ChangeTrouble };
 
-const count = (text: string): number | undefined => {
+/** As far apart as the journal takes two looks. */
+const MOST_DAYS = 3660;
+const MOST_KM = 100_000;
+
+/** A span between two looks; undefined where the field is empty, null where what stands in it is none. */
+function span(text: string, most: number): number | undefined | null {
   const read = parseNumber(text);
-  return read.ok && read.value > 0 ? read.value : undefined;
-};
+  if (read.ok) return read.value > 0 && read.value <= most ? read.value : null;
+  return read.reason === 'empty' ? undefined : null;
+}
 
 /**
  * Reads the form.
@@ -88,8 +94,11 @@ export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[])
       convert<LengthUnit>(after.value, after.unit, 'mm')
   )
     trouble.after = 'Before and after are the same.';
-  const everyDays = count(draft.everyDays);
-  const everyKm = count(draft.everyKm);
+  const everyDays = span(draft.everyDays, MOST_DAYS);
+  const everyKm = span(draft.everyKm, MOST_KM);
+  if (draft.inspect && everyDays === null)
+    trouble.everyDays = `A number of days up to ${MOST_DAYS}, or nothing.`;
+  if (draft.inspect && everyKm === null) trouble.everyKm = `A number of km up to ${MOST_KM}, or nothing.`;
   if (draft.inspect && everyDays === undefined && everyKm === undefined)
     trouble.everyDays = 'Give days or km, or both.';
   if (draft.inspect && draft.inspectWords.trim() === '') trouble.inspectWords = 'Say what to look for.';
@@ -115,8 +124,8 @@ export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[])
         ? {
             inspection: {
               words: draft.inspectWords.trim(),
-              ...(everyDays === undefined ? {} : { everyDays }),
-              ...(everyKm === undefined ? {} : { everyKm }),
+              ...(typeof everyDays === 'number' ? { everyDays } : {}),
+              ...(typeof everyKm === 'number' ? { everyKm } : {}),
             },
           }
         : {}),

@@ -155,6 +155,17 @@ test('a change that cannot be undone wants both sizes and says what is missing',
     ok: false,
     trouble: { after: 'Before and after are the same.' },
   });
+  // What stands in one of two fields is not dropped because the other would do.
+  for (const everyDays of ['often', '-9', '0', '99999'])
+    expect(readChange({ ...full, everyDays }, 'mm', [])).toMatchObject({
+      ok: false,
+      trouble: { everyDays: expect.stringContaining('3660') },
+    });
+  expect(readChange({ ...full, everyDays: '' }, 'mm', [])).toMatchObject({
+    ok: true,
+    change: { inspection: { everyKm: 500 } },
+  });
+  expect(readChange({ ...full, inspect: false, everyDays: 'often' }, 'mm', [])).toMatchObject({ ok: true });
 });
 
 test('the shelf stands in groups, labels in the order of their numbers, found by every word', () => {
