@@ -97,13 +97,20 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
       .flatMap((joint) => openOfJoint(rows, joint, nowMs)),
     ...steps
       .filter(({ state }) => state === 'open')
-      .map(({ title }): OpenItem => ({ what: 'step-open', words: `Step not done: ${title}`, blocks: false })),
+      .map(
+        // Several steps bear the name of one joint; what is to be done tells them apart.
+        ({ title, kind }): OpenItem => ({
+          what: 'step-open',
+          words: `Step not done: ${title}, ${kind}`,
+          blocks: false,
+        }),
+      ),
     ...steps
       .filter(({ state }) => state === 'skipped')
       .map(
-        ({ title, why }): OpenItem => ({
+        ({ title, kind, why }): OpenItem => ({
           what: 'step-skipped',
-          words: `Step skipped: ${title}, ${why}`,
+          words: `Step skipped: ${title}, ${kind}: ${why}`,
           blocks: false,
         }),
       ),

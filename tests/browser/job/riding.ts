@@ -183,7 +183,7 @@ export function released(): void {
       const words = release?.open.map((item) => item.words).toSorted();
       expect(words).toEqual([
         'Saddle rails: torque without a source',
-        'Step skipped: Bell on bar, Part not here yet',
+        'Step skipped: Bell on bar, fit: Part not here yet',
       ]);
       const signed = await unfold(page, 'Signed so far');
       for (const line of words ?? []) await signed.getByText(line, { exact: true }).waitFor();

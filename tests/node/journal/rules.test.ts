@@ -542,6 +542,19 @@ describe('release', () => {
     expect(open).toContain('uncured');
   });
 
+  test('[L3] steps of one joint are told apart on the release by what was to be done', async () => {
+    const { logbook } = await openTestLogbook();
+    const { bikeId, jointId } = await aBike(logbook);
+    await torque(logbook, jointId);
+    for (const kind of ['fit', 'check'] as const)
+      await done(logbook, { type: 'add-step', bikeId, kind, title: 'Bell on bar' });
+    await release(logbook, bikeId);
+    const view = await logbook.read('release', { bikeId });
+    const words = view?.releases[0]?.open.map((item) => item.words);
+    expect(words).toContain('Step not done: Bell on bar, fit');
+    expect(words).toContain('Step not done: Bell on bar, check');
+  });
+
   test('[L4] a defect on a joint that matters cannot be ridden with, whatever the limit', async () => {
     const { logbook, clock } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook);
