@@ -1,3 +1,4 @@
+import { convert, type LengthUnit } from '../../mechanics/units.ts';
 import { timeDueMs } from '../../planning/due.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, OneWayChange, PartAbout, Place } from '../entries.ts';
@@ -30,6 +31,8 @@ function checkLabel(rows: Rows, partId: Id, label: string): void {
 
 const HEAVIEST_G = 100_000;
 const FARTHEST_KM = 1_000_000;
+/** Longer than anything of a bike, a tandem's frame included. */
+const LONGEST_MM = 3000;
 
 function checkFigures({ massG, kmBefore }: Partial<PartAbout>): void {
   if (massG !== undefined) positive(massG, HEAVIEST_G);
@@ -122,6 +125,8 @@ export function changePart(rows: Rows, command: CommandOf<'change-part'>, now: C
   if (!Number.isFinite(change.before.value) || !Number.isFinite(change.after.value)) refuse('not-a-number');
   if (change.before.value < 0 || change.after.value < 0) refuse('not-positive');
   if (change.left !== undefined && !(change.left.value >= 0)) refuse('not-a-number');
+  for (const { value, unit, typed } of [change.before, change.after, change.left ?? change.after])
+    if (convert<LengthUnit>(value, unit, 'mm') > LONGEST_MM) refuse('absurd-value', typed);
   const bikeId = bikeOfPlace(part.place);
   const entries: EntryBody[] = [present({ type: 'part-changed', partId, bikeId, ...change })];
   const { inspection } = change;

@@ -56,6 +56,9 @@ const takesAway = new Set<string>(['file', 'saw', 'ream', 'grind', 'drill']);
 
 export type ReadChange = { ok: true; change: OneWayChange } | { ok: false; trouble: ChangeTrouble };
 
+/** The longest the journal takes. */
+const LONGEST_MM = 3000;
+
 /** As far apart as the journal takes two looks. */
 const MOST_DAYS = 3660;
 const MOST_KM = 100_000;
@@ -76,8 +79,10 @@ export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[])
   const trouble: ChangeTrouble = {};
   const size = (field: 'before' | 'after' | 'left'): Typed<LengthUnit> | undefined => {
     const read = parseTyped<LengthUnit>(draft[field], lengthUnits, unit);
-    if (read.ok) return read.quantity;
-    if (field !== 'left' || read.reason !== 'empty') trouble[field] = sentences[read.reason];
+    if (read.ok && convert<LengthUnit>(read.quantity.value, read.quantity.unit, 'mm') > LONGEST_MM)
+      trouble[field] = 'No part of a bike is longer than 3 m. Check the number and the unit.';
+    else if (read.ok) return read.quantity;
+    else if (field !== 'left' || read.reason !== 'empty') trouble[field] = sentences[read.reason];
     return undefined;
   };
   const before = size('before');

@@ -100,4 +100,24 @@ describe('what was written by mistake can be emptied', () => {
     });
     logbook.close();
   });
+
+  test.each(['before', 'after', 'left'])(
+    '[J5] a change whose size %s is 4 m never enters the journal',
+    async (field) => {
+      const { logbook } = await openTestLogbook();
+      await done(logbook, {
+        ...{ type: 'add-part', partId: 'p1', label: '', name: 'Fork', kind: 'fork' },
+        ...{ origin: 'found', place: { on: 'shelf' } },
+      });
+      const mm = (value: number) => ({ value, unit: 'mm' as const, typed: String(value) });
+      expect(
+        await logbook.run({
+          ...{ type: 'change-part', partId: 'p1', cut: 'file', where: 'seat', how: 'file', why: 'race' },
+          ...{ before: mm(27), after: mm(26.4), left: mm(3) },
+          [field]: { value: 400, unit: 'cm', typed: '400 cm' },
+        }),
+      ).toEqual({ refused: 'absurd-value', about: '400 cm' });
+      logbook.close();
+    },
+  );
 });

@@ -155,6 +155,11 @@ test('a change that cannot be undone wants both sizes and says what is missing',
     ok: false,
     trouble: { after: 'Before and after are the same.' },
   });
+  for (const left of ['99999999', '400 cm'])
+    expect(readChange({ ...full, left }, 'mm', [])).toMatchObject({
+      ok: false,
+      trouble: { left: expect.stringContaining('3 m') },
+    });
   // What stands in one of two fields is not dropped because the other would do.
   for (const everyDays of ['often', '-9', '0', '99999'])
     expect(readChange({ ...full, everyDays }, 'mm', [])).toMatchObject({
