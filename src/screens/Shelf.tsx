@@ -61,7 +61,8 @@ export function Shelf() {
       )}
       {parts?.length === 0 && (
         <Notice kind="empty" title="Nothing on the shelf">
-          Parts lie here that are on no bike: bought ahead, taken off, put aside. A name is enough to begin.
+          Parts lie here that are on no bike: bought ahead, taken off, put aside. A name and a kind are enough
+          to begin.
         </Notice>
       )}
       {parts && parts.length > READ_AT_A_GLANCE && (

@@ -62,6 +62,10 @@ export interface PartTrouble {
   faces?: string;
 }
 
+/** The most the journal takes. */
+const HEAVIEST_G = 100_000;
+const FARTHEST_KM = 1_000_000;
+
 const number = (text: string): number | undefined => {
   const read = parseNumber(text);
   return read.ok ? read.value : undefined;
@@ -76,9 +80,16 @@ export function troubleOf(draft: PartDraft, taken: string | undefined): PartTrou
   if (draft.name.trim() === '') trouble.name = 'It needs a name.';
   if (draft.kind === '') trouble.kind = 'Choose what it is; “other part” is a choice too.';
   if (taken !== undefined) trouble.label = `That label is on ${taken}. Choose a free one.`;
-  if (draft.mass.trim() !== '' && !number(draft.mass)) trouble.mass = 'A mass in grams, or nothing.';
-  if (!draft.kmUnknown && draft.km.trim() !== '' && number(draft.km) === undefined)
-    trouble.km = 'A distance in km, or say that nobody knows.';
+  const massG = number(draft.mass);
+  if (draft.mass.trim() !== '' && !massG)
+    trouble.mass = 'Type the grams in digits alone, as 820 or 820,5, or leave it empty.';
+  else if (massG !== undefined && massG > HEAVIEST_G)
+    trouble.mass = 'No part of a bike weighs over 100 kg. The mass is in grams.';
+  const km = draft.kmUnknown ? undefined : number(draft.km);
+  if (!draft.kmUnknown && draft.km.trim() !== '' && km === undefined)
+    trouble.km = 'Type the km in digits alone, or say that nobody knows.';
+  else if (km !== undefined && km > FARTHEST_KM)
+    trouble.km = 'More than a million km cannot be right. Check the number.';
   if (draft.faces.some(faceUnreadable)) trouble.faces = 'A size cannot be read. Mend it or empty it.';
   return trouble;
 }

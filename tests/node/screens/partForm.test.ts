@@ -94,6 +94,20 @@ describe('the form of a part', () => {
     expect(saidAbout(about)).toEqual({ label: 'P-002', name: 'Fork', kind: 'fork', origin: 'unknown' });
   });
 
+  test.each([
+    ['mass', '820 g', 'digits'],
+    ['mass', '0', 'digits'],
+    ['mass', '99999999', '100 kg'],
+    ['km', '-5', 'digits'],
+    ['km', '99999999', 'million'],
+  ] as const)('%s %s is told at its field', (field, typed, word) => {
+    const draft = { ...emptyPart, name: 'Fork', kind: 'fork' };
+    expect(troubleOf({ ...draft, [field]: typed }, undefined)).toEqual({
+      [field]: expect.stringContaining(word),
+    });
+    expect(troubleOf({ ...draft, [field]: '820,5' }, undefined)).toEqual({});
+  });
+
   test('a part opened and closed again has not changed; what is emptied is cleared', () => {
     const row = part({ serial: '47', kmBefore: 'unknown', massG: 820 });
     const draft = draftOfPart(row);
