@@ -44,7 +44,8 @@ describe('[L5] what the fit check leaves open', () => {
     await writePile(logbook);
     const seen = await fitLines(logbook);
     const open = checkPile(pile);
-    expect(seen).toHaveLength(open.findings.length + open.toMeasure.length);
+    // And one line for the joints that nobody has logged.
+    expect(seen).toHaveLength(open.findings.length + open.toMeasure.length + 1);
     expect(seen).toContain('Fit: Chainline: How straight the chain runs is not known yet.');
     expect(seen).toContain(
       'Fit: Bar in stem: The 26 mm bar is too thin for the 31.8 mm clamp: 5.8 mm of play.',
@@ -97,6 +98,24 @@ describe('[L5] what the fit check leaves open', () => {
       findings.some(({ findingId }) => findingId === CHAINLINE),
     );
     expect(settled?.group).toBe('fits');
+    logbook.close();
+  });
+
+  test('parts that go together without a joint are named until there is one, and again when it is apart', async () => {
+    const { logbook } = await openTestLogbook();
+    await writePile(logbook);
+    const alone = async () =>
+      (await fitLines(logbook)).find((words) => words.startsWith('Fit: No joint is logged')) ?? '';
+    expect(await alone()).toContain('pedals');
+    await done(logbook, {
+      type: 'make-joint',
+      ...{ jointId: 'j1', bikeId: BIKE, kind: 'pedal', name: 'Pedals', partIds: ['pedals', 'cranks'] },
+      ...{ between: [], fasteners: [], targets: [] },
+    });
+    expect(await alone()).not.toBe('');
+    expect(await alone()).not.toContain('pedals');
+    await done(logbook, { type: 'take-joint-apart', jointId: 'j1', why: 'they squeak' });
+    expect(await alone()).toContain('pedals');
     logbook.close();
   });
 
