@@ -9,7 +9,15 @@ export interface WaitInSight {
   /** On which bike. */
   where: string;
   dueAtMs: number;
+  /** What it is when its time is over, if nobody is late then: "Cured". */
+  overWord?: string | undefined;
 }
+
+/** Who is late comes first, then what ends next; what is over and needs nobody comes last. */
+const inTurn = (nowMs: number) => (one: WaitInSight, other: WaitInSight) => {
+  const quiet = ({ dueAtMs, overWord }: WaitInSight) => Number(dueAtMs <= nowMs && overWord !== undefined);
+  return quiet(one) - quiet(other) || one.dueAtMs - other.dueAtMs;
+};
 
 export interface WaitsStripProps {
   waits: readonly WaitInSight[];
@@ -18,21 +26,23 @@ export interface WaitsStripProps {
   href: string;
 }
 
-/** One line under the heading of every screen: the wait that ends first, and how many more there are. */
+/** One line under the heading of every screen: the wait that comes first, and how many more there are. */
 export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
-  const [first, ...others] = waits.toSorted((one, other) => one.dueAtMs - other.dueAtMs);
+  const [first, ...others] = waits.toSorted(inTurn(nowMs));
   if (!first) return null;
   const leftMs = first.dueAtMs - nowMs;
-  const over = leftMs <= 0;
+  const done = leftMs <= 0 ? first.overWord : undefined;
+  const late = leftMs <= 0 && done === undefined;
+  const span = `${spanShort(Math.abs(leftMs))} ${late ? 'late' : 'left'}`;
   return (
-    <a class={over ? 'waits waits-over' : 'waits'} href={href}>
-      <Icon name={over ? 'bell' : 'hourglass'} />
+    <a class={late ? 'waits waits-over' : 'waits'} href={href}>
+      <Icon name={done ? 'check' : late ? 'bell' : 'hourglass'} />
       <span class="waits-label">
         {first.label}
         <span class="waits-where">, {first.where}</span>
       </span>
       <span class="waits-left">
-        {spanShort(Math.abs(leftMs))} {over ? 'late' : 'left'}
+        {done ?? span}
         {others.length > 0 && ` +${others.length}`}
       </span>
     </a>

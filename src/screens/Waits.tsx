@@ -1,7 +1,7 @@
 import { WaitsStrip } from '../controls/WaitsStrip.tsx';
 import { useNow, useView } from './door.tsx';
 import { dueAhead } from './dueAhead.ts';
-import { waitWords } from './waitWords.ts';
+import { overWord, waitWords } from './waitWords.ts';
 
 /** What waits on any bike, in sight on every screen. */
 export function Waits() {
@@ -15,6 +15,7 @@ export function Waits() {
       label: waitWords(line.kind, line.title),
       where: line.bikeName,
       dueAtMs: line.dueAtMs,
+      overWord: overWord(line.kind),
     }));
   return <WaitsStrip waits={waits} nowMs={nowMs} href="#/home" />;
 }

@@ -1,5 +1,15 @@
 const kinds: Record<string, string> = { cure: 'Threadlocker', seal: 'Seal', adhesive: 'Adhesive' };
 
+/** What cures is done when its time is over, whoever looks; a seal wants somebody. Common practice, no source. */
+const cured: Record<string, string> = { cure: 'Cured', adhesive: 'Cured' };
+
+/**
+ * What a wait of this kind is once its time is over, where it needs nobody then; nothing where somebody is late.
+ * @param kind of the wait
+ * @example overWord('cure') //=> 'Cured'
+ */
+export const overWord = (kind: string): string | undefined => cured[kind];
+
 /**
  * What waits, in few words: its kind, unless its own name says it already.
  * @param kind of the wait

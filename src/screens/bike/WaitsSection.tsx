@@ -7,7 +7,7 @@ import type { Id } from '../../journal/entries.ts';
 import type { JointRow, WaitRow } from '../../journal/rows.ts';
 import { useNow } from '../door.tsx';
 import { hrefOf } from '../route.ts';
-import { waitWords } from '../waitWords.ts';
+import { overWord, waitWords } from '../waitWords.ts';
 import { StartWait } from './StartWait.tsx';
 import { WaitSheet } from './WaitSheet.tsx';
 
@@ -31,14 +31,15 @@ export function WaitsSection({
       {sorted.map((wait) => {
         const leftMs = (wait.dueAtMs ?? nowMs) - nowMs;
         const span = spanShort(Math.abs(leftMs));
+        const over = leftMs > 0 ? undefined : overWord(wait.waitKind);
         const atSeal = wait.waitKind === 'seal' && wait.jointId;
         return (
           <ListRow
             key={wait.waitId}
             title={waitWords(wait.waitKind, wait.title)}
             detail={jointOf(wait) === wait.title ? undefined : jointOf(wait)}
-            state={leftMs > 0 ? 'waits' : 'due'}
-            stateWord={leftMs > 0 ? `${span} left` : `Over since ${span}`}
+            state={over ? 'done' : leftMs > 0 ? 'waits' : 'due'}
+            stateWord={over ? `${over} ${span} ago` : leftMs > 0 ? `${span} left` : `Over since ${span}`}
             {...(atSeal
               ? { href: hrefOf({ at: 'seal', jointId: atSeal }) }
               : { onPress: () => setSheet(wait.waitId) })}

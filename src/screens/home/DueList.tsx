@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { ListRow } from '../../controls/ListRow.tsx';
+import type { MarkState } from '../../controls/Mark.tsx';
 import { Notice } from '../../controls/Notice.tsx';
 import { Ruler } from '../../controls/Ruler.tsx';
 import { spanShort } from '../../controls/timeLeft.ts';
@@ -10,6 +11,7 @@ import { useNow, useView } from '../door.tsx';
 import { dueAhead } from '../dueAhead.ts';
 import { dueWords } from '../dueWords.ts';
 import { hrefOf } from '../route.ts';
+import { overWord } from '../waitWords.ts';
 import { dueSections } from './dueSections.ts';
 import { lateText } from './lateText.ts';
 
@@ -22,19 +24,23 @@ function hrefOfDue({ is, kind, bikeId, jointId }: DueLine): string {
   return hrefOf({ at: 'bike', bikeId });
 }
 
-function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
-  const leftMs = line.dueAtMs - nowMs;
-  const late = leftMs <= 0;
+/** How a line stands by the clock. */
+function stateOf({ is, kind, dueAtMs }: DueLine, nowMs: number): { state: MarkState; stateWord: string } {
+  const leftMs = dueAtMs - nowMs;
   const span = spanShort(Math.abs(leftMs));
-  const running = line.is === 'wait' && !late;
+  if (leftMs > 0)
+    return is === 'wait'
+      ? { state: 'waits', stateWord: `${span} left` }
+      : { state: 'noted', stateWord: `Due in ${span}` };
+  const over = is === 'wait' ? overWord(kind) : undefined;
+  return over
+    ? { state: 'done', stateWord: `${over} ${span} ago` }
+    : { state: 'due', stateWord: lateText(-leftMs) };
+}
+
+function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
   return (
-    <ListRow
-      title={dueWords(line)}
-      detail={line.bikeName}
-      state={late ? 'due' : running ? 'waits' : 'noted'}
-      stateWord={late ? lateText(-leftMs) : running ? `${span} left` : `Due in ${span}`}
-      href={hrefOfDue(line)}
-    />
+    <ListRow title={dueWords(line)} detail={line.bikeName} {...stateOf(line, nowMs)} href={hrefOfDue(line)} />
   );
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { waitWords } from '../../../src/screens/waitWords.ts';
+import { overWord, waitWords } from '../../../src/screens/waitWords.ts';
 
 test.each([
   ['seal', 'Rear bead', 'Seal: Rear bead'],
@@ -10,4 +10,14 @@ test.each([
   ['other', 'Paint on the shim', 'Paint on the shim'],
 ])('%s, called %s, is told as %s', (kind, title, words) => {
   expect(waitWords(kind, title)).toBe(words);
+});
+
+test.each([
+  ['cure', 'Cured'],
+  ['adhesive', 'Cured'],
+  // Somebody has to look at the tyre, and at what the person waits for.
+  ['seal', undefined],
+  ['other', undefined],
+])('%s, its time over, is %s', (kind, word) => {
+  expect(overWord(kind)).toBe(word);
 });
