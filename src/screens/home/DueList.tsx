@@ -76,11 +76,11 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
     );
   }
   if (due.is === 'reading') return null;
-  const { late, running, soon } = dueSections(due.value, away, nowMs);
+  const { late, waits, soon } = dueSections(due.value, away, nowMs);
   return (
     <>
       <Section label="Due" lines={late} nowMs={nowMs} />
-      <Section label="Waits" lines={running} nowMs={nowMs} />
+      <Section label="Waits" lines={waits} nowMs={nowMs} />
       <Section label="Due within a week" lines={soon} nowMs={nowMs} />
     </>
   );
