@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { JointRow } from '../../journal/rows.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../../mechanics/units.ts';
+import { useLogbook } from '../door.tsx';
 import { FiguresSheet } from '../workings/FiguresSheet.tsx';
 import { BetweenSheet, betweenWord } from './BetweenSheet.tsx';
 import { Extras } from './Extras.tsx';
@@ -21,13 +22,15 @@ export interface TorqueExtrasProps extends StepProps {
 export function TorqueExtras(props: TorqueExtrasProps) {
   const { view, step, joint, settings, onTool, onLogged, gathered, nm } = props;
   const { draft, change } = gathered;
+  const logbook = useLogbook();
   const [open, setOpen] = useState<'tool' | 'between' | 'locker' | 'figures'>();
   const close = () => setOpen(undefined);
   const tool = view.tools.find(({ toolId }) => toolId === draft.toolId);
   const outside = tool && nm ? outsideScale(tool, torqueNm(nm.value, nm.unit)) : false;
-  const cures = view.waits.some(
+  const cure = view.waits.find(
     ({ waitId, endedAtMs }) => waitId === joint.locked?.waitId && endedAtMs === undefined,
   );
+  const cured = (cure?.dueAtMs ?? 0) <= logbook.now();
   return (
     <>
       {outside && (
@@ -39,7 +42,11 @@ export function TorqueExtras(props: TorqueExtrasProps) {
         <Tile icon="spanner" onPress={() => setOpen('tool')} value={tool?.name} loud={outside}>
           Tool
         </Tile>
-        <Tile icon="drop" onPress={() => setOpen('locker')} value={cures ? 'On, cures' : undefined}>
+        <Tile
+          icon="drop"
+          onPress={() => setOpen('locker')}
+          value={cure && (cured ? 'On, cured' : 'On, cures')}
+        >
           {'Thread\u00adlocker'}
         </Tile>
         <Tile
