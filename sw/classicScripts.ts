@@ -99,8 +99,8 @@ export function classicScripts(source: string): Plugin {
           }),
     },
     async generateBundle(_options, bundle) {
-      const texts = await registered(bundle as Bundle);
-      for (const chunk of chunksOf(bundle as Bundle)) {
+      const texts = await registered(bundle);
+      for (const chunk of chunksOf(bundle)) {
         const text = texts.get(chunk.fileName);
         if (text === undefined) {
           delete bundle[chunk.fileName];

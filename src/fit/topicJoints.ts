@@ -58,18 +58,20 @@ export function jointKindsOf(topic: string, parts: readonly PilePart[]): readonl
   return ofTopic[topic] ?? ['other'];
 }
 
+/**
+ * Whether a joint is still together and holds all these parts.
+ * @example holds({ kind: 'pedal', state: 'torqued', partIds: ['pedals', 'cranks'], between: [] }, ['cranks']) //=> true
+ */
+export const holds = (joint: KeptJoint, partIds: readonly string[]): boolean =>
+  joint.state !== 'apart' && partIds.every((partId) => joint.partIds.includes(partId));
+
 /** A joint of the bike, still together, of one of these kinds, that holds all these parts. */
 export function jointHolding<J extends KeptJoint>(
   joints: readonly J[],
   kinds: readonly JointKind[],
   partIds: readonly string[],
 ): J | undefined {
-  return joints.find(
-    (joint) =>
-      joint.state !== 'apart' &&
-      kinds.includes(joint.kind) &&
-      partIds.every((partId) => joint.partIds.includes(partId)),
-  );
+  return joints.find((joint) => kinds.includes(joint.kind) && holds(joint, partIds));
 }
 
 const bridges: readonly string[] = ['adapter', 'shim', 'spacer', 'washer'];

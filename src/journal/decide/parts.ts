@@ -31,7 +31,7 @@ function checkLabel(rows: Rows, partId: Id, label: string): void {
 
 const HEAVIEST_G = 100_000;
 const FARTHEST_KM = 1_000_000;
-/** Longer than anything of a bike, a tandem's frame included. */
+/** Longer than anything of a bike, a tandem's frame included. Own judgement, no source. */
 const LONGEST_MM = 3000;
 
 function checkFigures({ massG, kmBefore }: Partial<PartAbout>): void {
