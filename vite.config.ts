@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { pageScripts } from './sw/chunks.ts';
-import { classicScripts } from './sw/classicScripts.ts';
-import { precache } from './sw/precache.ts';
+import { pageScripts } from './sw/build/chunks.ts';
+import { classicScripts } from './sw/build/classicScripts.ts';
+import { precache } from './sw/build/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
 const top = fileURLToPath(new URL('.', import.meta.url));

@@ -1,11 +1,10 @@
 import { v7 } from 'uuid';
+import type { AsBuilt, DueLine, HistoryLine, HistoryPage } from './journal/answers.ts';
 import type { Command, Photo, Refused } from './journal/commands.ts';
 import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
 import { claimDue } from './store/claim.ts';
 import { type Database, openDatabase } from './store/database.ts';
-import type { AsBuilt } from './store/deepViews.ts';
 import type { DemoRemoval } from './store/demo.ts';
-import type { DueLine, HistoryLine, HistoryPage } from './store/read.ts';
 import * as stored from './store/read.ts';
 import type { RowCache } from './store/rowCache.ts';
 import { readersFor, type ViewName, type Views } from './store/views.ts';

@@ -1,4 +1,4 @@
-import type { PrecacheEntry } from './precache.ts';
+import type { PrecacheEntry } from './build/precache.ts';
 
 declare const __PRECACHE__: PrecacheEntry[];
 declare const __VERSION__: string;

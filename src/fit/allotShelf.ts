@@ -1,6 +1,6 @@
-import { type Bridge, bestFirst, ofLinks } from './bridge.ts';
+import { type Bridge, bestFirst, ofLinks } from './bridges/bridge.ts';
+import type { Link } from './bridges/links.ts';
 import type { Finding } from './finding.ts';
-import type { Link } from './links.ts';
 
 const ownParts = ({ links }: Bridge): string[] =>
   links.flatMap(({ adapter }) => (adapter.partId === null ? [] : [adapter.partId]));

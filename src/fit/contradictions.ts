@@ -1,15 +1,15 @@
 import { type LengthUnit, unitLabel } from '../mechanics/units.ts';
-import type { FaceKind } from '../standards/faceKinds.ts';
+import type { FaceKind } from '../standards/faces/faceKinds.ts';
+import { mm } from './bridges/rule.ts';
 import { CONTRADICTION } from './contradictionTopic.ts';
-import type { Face, Measured } from './face.ts';
+import type { Face, Measured } from './faces/face.ts';
+import { dimensionOf, isPlausible } from './faces/plausible.ts';
+import { readDimension } from './faces/readDimension.ts';
+import { measuredBand } from './faces/reading.ts';
+import { spanOf, standardOf, standardsFor } from './faces/standardOf.ts';
 import { type Finding, finding } from './finding.ts';
 import type { PilePart } from './pile.ts';
 import { askAt } from './placed.ts';
-import { dimensionOf, isPlausible } from './plausible.ts';
-import { readDimension } from './readDimension.ts';
-import { measuredBand } from './reading.ts';
-import { mm } from './rule.ts';
-import { spanOf, standardOf, standardsFor } from './standardOf.ts';
 
 export type Contradiction =
   | {

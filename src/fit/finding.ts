@@ -1,5 +1,5 @@
 import type { Known } from '../standards/known.ts';
-import type { Bridge } from './bridge.ts';
+import type { Bridge } from './bridges/bridge.ts';
 import type { FaceRef } from './pile.ts';
 import type { Ask, Outcome } from './verdict.ts';
 

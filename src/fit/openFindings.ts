@@ -4,6 +4,9 @@ import type { Finding } from './finding.ts';
 import type { PilePart } from './pile.ts';
 import { alreadyBetween, type KeptJoint } from './topicJoints.ts';
 
+/** What is to be done about a finding, in one word: its outcome, or that its way was accepted. */
+export type GroupId = Finding['outcome'] | 'accepted';
+
 /** What became of a finding before: the way accepted, or a note that it stays open. */
 export interface KeptFinding {
   findingId: string;

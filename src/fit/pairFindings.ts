@@ -1,8 +1,8 @@
-import { faceInPile } from './faceInPile.ts';
+import { type Links, linksOf } from './bridges/links.ts';
+import { mates } from './bridges/mates.ts';
+import { ruleFor } from './bridges/meet.ts';
+import { faceInPile } from './faces/faceInPile.ts';
 import { type Finding, findingIdOf } from './finding.ts';
-import { type Links, linksOf } from './links.ts';
-import { mates } from './mates.ts';
-import { ruleFor } from './meet.ts';
 import { bridgingKinds } from './partKinds.ts';
 import { mayTouch, type PilePart, shelfOf } from './pile.ts';
 import { asksOfPair } from './placed.ts';

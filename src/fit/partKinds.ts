@@ -1,4 +1,4 @@
-import type { FaceKind } from '../standards/faceKinds.ts';
+import type { FaceKind } from '../standards/faces/faceKinds.ts';
 
 interface PartKindRow {
   label: string;

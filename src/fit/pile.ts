@@ -1,6 +1,6 @@
-import type { Face } from './face.ts';
+import { type Bridging, bridgingPart } from './bridges/shelfAdapter.ts';
+import type { Face } from './faces/face.ts';
 import { bridgingKinds, type PartKind } from './partKinds.ts';
-import { type Bridging, bridgingPart } from './shelfAdapter.ts';
 
 /** A part as the fit check sees it. */
 export interface PilePart {

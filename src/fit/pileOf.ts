@@ -1,4 +1,4 @@
-import type { Face } from './face.ts';
+import type { Face } from './faces/face.ts';
 import { type PartKind, partKinds } from './partKinds.ts';
 import type { PilePart } from './pile.ts';
 

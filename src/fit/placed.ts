@@ -1,10 +1,10 @@
-import type { FaceKind } from '../standards/faceKinds.ts';
-import type { Face } from './face.ts';
+import type { FaceKind } from '../standards/faces/faceKinds.ts';
+import { askFor } from './bridges/rule.ts';
+import type { Face } from './faces/face.ts';
+import { type Reading, readingOf } from './faces/reading.ts';
 import type { PlacedAsk } from './finding.ts';
 import type { PartKind } from './partKinds.ts';
 import type { FaceRef, PilePart } from './pile.ts';
-import { type Reading, readingOf } from './reading.ts';
-import { askFor } from './rule.ts';
 import type { Ask } from './verdict.ts';
 
 /** A face together with the part it belongs to. */

@@ -1,5 +1,5 @@
 import type { Band } from '../mechanics/band.ts';
-import type { FaceKind } from '../standards/faceKinds.ts';
+import type { FaceKind } from '../standards/faces/faceKinds.ts';
 import type { Known, Sourced } from '../standards/known.ts';
 
 export type Outcome = 'fits' | 'fits-with' | 'one-way-only' | 'does-not-fit' | 'not-known';

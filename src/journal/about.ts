@@ -1,5 +1,5 @@
-import type { Face } from '../fit/face.ts';
-import type { FemaleMaterial, Lubricant, ScrewMaterial } from '../mechanics/preloadRefusal.ts';
+import type { Face } from '../fit/faces/face.ts';
+import type { FemaleMaterial, Lubricant, ScrewMaterial } from '../mechanics/screws/preloadRefusal.ts';
 import type {
   LengthUnit,
   PressureUnit,
@@ -8,9 +8,9 @@ import type {
   Typed,
   VolumeUnit,
 } from '../mechanics/units.ts';
+import type { InstructionKind } from '../standards/checks/recheckSchedule.ts';
 import type { JointKind } from '../standards/jointKinds.ts';
-import type { InstructionKind } from '../standards/recheckSchedule.ts';
-import type { ToolClass } from '../standards/toolClasses.ts';
+import type { ToolClass } from '../standards/screws/toolClasses.ts';
 
 export type Id = string;
 

@@ -1,5 +1,5 @@
+import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { wantsTorque } from '../standards/jointKinds.ts';
-import { rideCheck } from '../standards/rideCheck.ts';
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';

@@ -1,5 +1,5 @@
-import { pullFigure } from '../standards/pullFigure.ts';
-import { pullTitles, recheckTitles } from '../standards/recheckTitles.ts';
+import { pullFigure } from '../standards/checks/pullFigure.ts';
+import { pullTitles, recheckTitles } from '../standards/checks/recheckTitles.ts';
 import type { JointRow, RecheckRow, WaitRow } from './rows.ts';
 
 /** What a title says behind the name of the joint. */

@@ -1,4 +1,4 @@
-import { Notice } from '../controls/Notice.tsx';
+import { Notice } from '../controls/frames/Notice.tsx';
 import type { Seen } from './door.tsx';
 
 /** Where what is not in the logbook can be looked for. */

@@ -1,14 +1,14 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
-import { Notice } from '../controls/Notice.tsx';
-import { Screen as Card, UndoPlace } from '../controls/Screen.tsx';
-import { UndoBar } from '../controls/UndoBar.tsx';
+import { Notice } from '../controls/frames/Notice.tsx';
+import { Screen as Card, UndoPlace } from '../controls/frames/Screen.tsx';
+import { UndoBar } from '../controls/frames/UndoBar.tsx';
 import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
+import { sentenceOf } from '../words/refusals.ts';
 import { Closed } from './Closed.tsx';
 import { Door, type Undoable, UndoSlot } from './door.tsx';
 import { Remarks } from './Remarks.tsx';
-import { sentenceOf } from './refusals.ts';
 import { type Route, routeOf } from './route.ts';
 import { loadedScreen, loadScreen, type ScreenComponent } from './scripts.ts';
 

@@ -1,6 +1,6 @@
 import { Button } from '../controls/Button.tsx';
-import { Notice } from '../controls/Notice.tsx';
-import { Screen } from '../controls/Screen.tsx';
+import { Notice } from '../controls/frames/Notice.tsx';
+import { Screen } from '../controls/frames/Screen.tsx';
 import type { LogbookState } from '../logbook.ts';
 
 function Why({ state }: { state: LogbookState }) {

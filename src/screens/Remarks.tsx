@@ -1,13 +1,13 @@
 import './remarks.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
+import { Notice } from '../controls/frames/Notice.tsx';
 import { Icon } from '../controls/Icon.tsx';
-import { Notice } from '../controls/Notice.tsx';
 import type { DueLine } from '../logbook.ts';
+import { spanText } from '../words/dayText.ts';
+import { dueWords } from '../words/dueWords.ts';
 import type { Beside } from './App.tsx';
-import { spanText } from './dayText.ts';
 import { hasDrafts } from './draft.ts';
-import { dueWords } from './dueWords.ts';
 import { hrefOf } from './route.ts';
 
 /** What it is before where it is: a long name of the bike must not push it out of the line. */

@@ -1,7 +1,7 @@
-import { WaitsStrip } from '../controls/WaitsStrip.tsx';
+import { WaitsStrip } from '../controls/frames/WaitsStrip.tsx';
+import { dueAhead } from '../practice/dueAhead.ts';
+import { overWord, waitWords } from '../words/waitWords.ts';
 import { useNow, useView } from './door.tsx';
-import { dueAhead } from './dueAhead.ts';
-import { overWord, waitWords } from './waitWords.ts';
 
 /** What waits on any bike, in sight on every screen. */
 export function Waits() {

@@ -3,8 +3,8 @@ import { useCallback, useContext, useEffect, useLayoutEffect, useState } from 'p
 import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
+import { sentenceOf } from '../words/refusals.ts';
 import { historyPlace } from './historyPlace.ts';
-import { sentenceOf } from './refusals.ts';
 import { hrefOf } from './route.ts';
 
 export const Door = createContext<Logbook | undefined>(undefined);

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import type { Logbook } from '../logbook.ts';
-import { dueAhead } from './dueAhead.ts';
+import { dueAhead } from '../practice/dueAhead.ts';
 import type { Route } from './route.ts';
 
 export type ScreenComponent = ComponentType<Record<string, string>>;
@@ -8,29 +8,29 @@ type Load = () => Promise<ScreenComponent>;
 
 /** Every screen is a script of its own, loaded when somebody goes there. */
 const screens: Record<Route['at'], Load> = {
-  home: async () => (await import('./Home.tsx')).Home as ScreenComponent,
-  'new-bike': async () => (await import('./NewBike.tsx')).NewBike as ScreenComponent,
-  bike: async () => (await import('./Bike.tsx')).Bike as ScreenComponent,
-  bench: async () => (await import('./Bench.tsx')).Bench as ScreenComponent,
-  plan: async () => (await import('./Plan.tsx')).Plan as ScreenComponent,
-  fit: async () => (await import('./Fit.tsx')).Fit as ScreenComponent,
-  shelf: async () => (await import('./Shelf.tsx')).Shelf as ScreenComponent,
-  'new-part': async () => (await import('./PartForm.tsx')).NewPart as ScreenComponent,
-  part: async () => (await import('./Part.tsx')).Part as ScreenComponent,
-  'edit-part': async () => (await import('./PartForm.tsx')).EditPart as ScreenComponent,
-  'change-part': async () => (await import('./ChangePart.tsx')).ChangePart as ScreenComponent,
-  'new-joint': async () => (await import('./JointForm.tsx')).NewJoint as ScreenComponent,
-  joint: async () => (await import('./Joint.tsx')).Joint as ScreenComponent,
-  'edit-joint': async () => (await import('./JointForm.tsx')).EditJoint as ScreenComponent,
-  seal: async () => (await import('./Seal.tsx')).Seal as ScreenComponent,
-  release: async () => (await import('./Release.tsx')).Release as ScreenComponent,
-  ride: async () => (await import('./Ride.tsx')).Ride as ScreenComponent,
-  rechecks: async () => (await import('./Rechecks.tsx')).Rechecks as ScreenComponent,
-  history: async () => (await import('./History.tsx')).History as ScreenComponent,
-  sheet: async () => (await import('./Sheet.tsx')).BuildSheet as ScreenComponent,
-  workings: async () => (await import('./Workings.tsx')).Workings as ScreenComponent,
-  tools: async () => (await import('./Tools.tsx')).Tools as ScreenComponent,
-  settings: async () => (await import('./Settings.tsx')).Settings as ScreenComponent,
+  home: async () => (await import('./home/Home.tsx')).Home as ScreenComponent,
+  'new-bike': async () => (await import('./bike/NewBike.tsx')).NewBike as ScreenComponent,
+  bike: async () => (await import('./bike/Bike.tsx')).Bike as ScreenComponent,
+  bench: async () => (await import('./bench/Bench.tsx')).Bench as ScreenComponent,
+  plan: async () => (await import('./plan/Plan.tsx')).Plan as ScreenComponent,
+  fit: async () => (await import('./fit/Fit.tsx')).Fit as ScreenComponent,
+  shelf: async () => (await import('./shelf/Shelf.tsx')).Shelf as ScreenComponent,
+  'new-part': async () => (await import('./part/PartForm.tsx')).NewPart as ScreenComponent,
+  part: async () => (await import('./part/Part.tsx')).Part as ScreenComponent,
+  'edit-part': async () => (await import('./part/PartForm.tsx')).EditPart as ScreenComponent,
+  'change-part': async () => (await import('./part/ChangePart.tsx')).ChangePart as ScreenComponent,
+  'new-joint': async () => (await import('./joint/JointForm.tsx')).NewJoint as ScreenComponent,
+  joint: async () => (await import('./joint/Joint.tsx')).Joint as ScreenComponent,
+  'edit-joint': async () => (await import('./joint/JointForm.tsx')).EditJoint as ScreenComponent,
+  seal: async () => (await import('./seal/Seal.tsx')).Seal as ScreenComponent,
+  release: async () => (await import('./release/Release.tsx')).Release as ScreenComponent,
+  ride: async () => (await import('./ride/Ride.tsx')).Ride as ScreenComponent,
+  rechecks: async () => (await import('./rechecks/Rechecks.tsx')).Rechecks as ScreenComponent,
+  history: async () => (await import('./history/History.tsx')).History as ScreenComponent,
+  sheet: async () => (await import('./sheet/Sheet.tsx')).BuildSheet as ScreenComponent,
+  workings: async () => (await import('./workings/Workings.tsx')).Workings as ScreenComponent,
+  tools: async () => (await import('./tools/Tools.tsx')).Tools as ScreenComponent,
+  settings: async () => (await import('./settings/Settings.tsx')).Settings as ScreenComponent,
 };
 
 const loaded = new Map<Route['at'], ScreenComponent>();

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Photo } from '../logbook.ts';
 import { photoFromFile } from '../sensing/photo.ts';
-import { photoWords } from './bike/photoWords.ts';
+import { photoWords } from './bike/sheets/photoWords.ts';
 import { useLogbook } from './door.tsx';
 import { usePhotoDraft } from './draft.ts';
 

@@ -1,5 +1,6 @@
+import type { DueLine } from '../journal/answers.ts';
 import type { Database } from './database.ts';
-import { type DueLine, due } from './read.ts';
+import { due } from './read.ts';
 
 /** Claims older than this belong to duties long done with. */
 const FORGET_MS = 400 * 86_400_000;

@@ -1,49 +1,13 @@
+import type { AsBuilt, Ridden } from '../journal/answers.ts';
 import type { Entry, EntryOf, Id, OpenItem } from '../journal/entries.ts';
 import { fitAtHand } from '../journal/fitAtHand.ts';
 import { effective, foldAll } from '../journal/fold.ts';
 import { MemoryRows } from '../journal/memoryRows.ts';
 import { openItems } from '../journal/openItems.ts';
-import type {
-  BikeRow,
-  DefectRow,
-  JointRow,
-  PartRow,
-  RecheckRow,
-  ReleaseRow,
-  RideCheckRow,
-  RidesRow,
-  SealRow,
-  WaitRow,
-} from '../journal/rows.ts';
+import type { BikeRow, JointRow, ReleaseRow, RideCheckRow, RidesRow } from '../journal/rows.ts';
 import { upcast } from '../journal/upcasts.ts';
 import type { Database, JournalLine } from './database.ts';
 import { momentOf } from './read.ts';
-
-export interface AsBuilt {
-  bike: BikeRow | undefined;
-  parts: PartRow[];
-  joints: JointRow[];
-  rides: RidesRow | undefined;
-  atMs: number;
-  seals: SealRow[];
-  /** Those that run and those that are over. */
-  waits: WaitRow[];
-  defects: DefectRow[];
-  rechecks: RecheckRow[];
-  /** What was open at that instant, word for word. */
-  open: OpenItem[];
-  /** Every release until then, with what had been ridden when it was signed. */
-  releases: (ReleaseRow['releases'][number] & { ridden: Ridden })[];
-  /** What was looked over before riding, oldest first. */
-  inspections: { groupId: string; atMs: number; items: EntryOf<'ride-check-confirmed'>['items'] }[];
-}
-
-/** Total time in service: rides, distance and minutes. */
-export interface Ridden {
-  count: number;
-  km: number;
-  minutes: number;
-}
 
 function riddenUntil(entries: Entry[], bikeId: Id, atMs: number): Ridden {
   const rides = entries.filter(

@@ -1,5 +1,6 @@
+import type { DueLine, HistoryLine, HistoryPage } from '../journal/answers.ts';
 import type { Photo } from '../journal/commands.ts';
-import type { Entry, Id, Settings } from '../journal/entries.ts';
+import type { Id, Settings } from '../journal/entries.ts';
 import { FIRST_SETTINGS } from '../journal/reducers/settings.ts';
 import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
 import { titleToday } from '../journal/titleToday.ts';
@@ -27,21 +28,6 @@ export function momentOf(db: Database): Moment {
 
 export async function settings(db: Database): Promise<Settings> {
   return (await momentOf(db).row('settings', 'app'))?.settings ?? FIRST_SETTINGS;
-}
-
-/** A duty with a time: a wait, a re-check, or a defect with a date, and the bike it is on. */
-export interface DueLine {
-  key: string;
-  is: 'wait' | 'recheck' | 'defect';
-  id: Id;
-  bikeId: Id;
-  bikeName: string;
-  jointId?: Id;
-  title: string;
-  /** The kind of wait or re-check. */
-  kind: string;
-  dueAtMs: number;
-  startedAtMs: number;
 }
 
 function dueLine(item: Row, bikes: Map<Id, string>, joints: Map<Id, RowOf['joint']>): DueLine[] {
@@ -99,19 +85,6 @@ export async function due(db: Database, untilMs: number): Promise<DueLine[]> {
   );
   const joints = new Map(about.flatMap((row) => (row?.is === 'joint' ? [[row.jointId, row] as const] : [])));
   return items.flatMap((item) => dueLine(item, names, joints));
-}
-
-/** A line of a history, with what later entries made of it. */
-export interface HistoryLine {
-  seq: number;
-  entry: Entry;
-  fixes: RowOf['fix']['fixes'];
-}
-
-export interface HistoryPage {
-  lines: HistoryLine[];
-  /** Where the next page starts; absent at the end. */
-  next?: [string, number];
 }
 
 /**

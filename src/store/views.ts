@@ -1,3 +1,4 @@
+import type { AsBuilt, DueLine, HistoryLine, HistoryPage } from '../journal/answers.ts';
 import type { Photo } from '../journal/commands.ts';
 import type { Id, Settings } from '../journal/entries.ts';
 import { labelHolder } from '../journal/labelHolder.ts';
@@ -17,18 +18,8 @@ import type {
 import { stepList } from '../journal/stepList.ts';
 import { titleToday } from '../journal/titleToday.ts';
 import type { Database } from './database.ts';
-import type { AsBuilt, ReleaseNow } from './deepViews.ts';
-import {
-  type DueLine,
-  due,
-  type HistoryLine,
-  type HistoryPage,
-  history,
-  line,
-  momentOf,
-  photo,
-  settings,
-} from './read.ts';
+import type { ReleaseNow } from './deepViews.ts';
+import { due, history, line, momentOf, photo, settings } from './read.ts';
 
 /** What can be asked of the logbook, and what is given. */
 export interface Views {

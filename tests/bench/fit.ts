@@ -1,10 +1,10 @@
 import { checkPile } from '../../src/fit/checkPile.ts';
-import { completeSets } from '../../src/fit/completeSets.ts';
-import { faceInPile } from '../../src/fit/faceInPile.ts';
+import { faceInPile } from '../../src/fit/faces/faceInPile.ts';
 import { pairFindings } from '../../src/fit/pairFindings.ts';
 import { bridgingKinds } from '../../src/fit/partKinds.ts';
 import { type PilePart, shelfOf } from '../../src/fit/pile.ts';
-import { bikeSlots } from '../../src/fit/setSlots.ts';
+import { completeSets } from '../../src/fit/sets/completeSets.ts';
+import { bikeSlots } from '../../src/fit/sets/setSlots.ts';
 import { everyRow } from '../fixtures/everyRow.ts';
 import { everySet } from '../fixtures/everySet.ts';
 import { frame, shelfOfParts } from './fitPiles.ts';

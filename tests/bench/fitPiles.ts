@@ -1,4 +1,4 @@
-import type { Face } from '../../src/fit/face.ts';
+import type { Face } from '../../src/fit/faces/face.ts';
 import type { PartKind } from '../../src/fit/partKinds.ts';
 import type { PilePart } from '../../src/fit/pile.ts';
 

@@ -1,8 +1,8 @@
-import { isNativeRotorMm } from '../../standards/brakeMounts.ts';
-import type { Face } from '../face.ts';
-import { readingOf, traitOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
-import { standardOf } from '../standardOf.ts';
+import { isNativeRotorMm } from '../../standards/interfaces/brakeMounts.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf, traitOf } from '../faces/reading.ts';
+import { standardOf } from '../faces/standardOf.ts';
 import type { Judgement } from '../verdict.ts';
 
 /** Half of this is how far the pads would stand off the rotor's edge. */

@@ -1,6 +1,6 @@
-import type { Face } from '../face.ts';
-import { traitOf } from '../reading.ts';
-import { askFor, type Rule, unknown } from '../rule.ts';
+import { askFor, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { traitOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 
 function capOnSteerer(cap: Face, steerer: Face): Judgement {

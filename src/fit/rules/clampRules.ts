@@ -1,4 +1,4 @@
-import type { Rule } from '../rule.ts';
+import type { Rule } from '../bridges/rule.ts';
 import { capRule } from './capRule.ts';
 import { sizedRule } from './sized.ts';
 

@@ -1,8 +1,8 @@
-import { BICYCLE_ROLLER_MM, chains } from '../../standards/chains.ts';
-import type { FaceKind } from '../../standards/faceKinds.ts';
-import type { Face } from '../face.ts';
-import { readingOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import type { FaceKind } from '../../standards/faces/faceKinds.ts';
+import { BICYCLE_ROLLER_MM, chains } from '../../standards/interfaces/chains.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 
 const BOLT_CIRCLE_SLACK_MM = 0.4;

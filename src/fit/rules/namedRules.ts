@@ -1,12 +1,12 @@
-import type { DriveThreadRow } from '../../standards/driveThreads.ts';
-import { driveThreads } from '../../standards/driveThreads.ts';
-import type { FaceKind } from '../../standards/faceKinds.ts';
+import type { FaceKind } from '../../standards/faces/faceKinds.ts';
+import type { DriveThreadRow } from '../../standards/interfaces/driveThreads.ts';
+import { driveThreads } from '../../standards/interfaces/driveThreads.ts';
+import { taperCross } from '../../standards/interfaces/spindles.ts';
 import type { Known } from '../../standards/known.ts';
-import { taperCross } from '../../standards/spindles.ts';
-import type { Face } from '../face.ts';
-import { traitOf } from '../reading.ts';
-import { askFor, type Rule, unknown } from '../rule.ts';
-import { standardOf } from '../standardOf.ts';
+import { askFor, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { traitOf } from '../faces/reading.ts';
+import { standardOf } from '../faces/standardOf.ts';
 import type { Judgement } from '../verdict.ts';
 
 interface NamedPair {

@@ -1,7 +1,7 @@
-import type { Face } from '../face.ts';
-import { readingOf, traitOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
-import { standardOf } from '../standardOf.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf, traitOf } from '../faces/reading.ts';
+import { standardOf } from '../faces/standardOf.ts';
 import type { Judgement } from '../verdict.ts';
 import { sizedRule } from './sized.ts';
 

@@ -1,8 +1,8 @@
-import { shells } from '../../standards/shells.ts';
-import { systemWidths } from '../../standards/spindles.ts';
-import type { Face } from '../face.ts';
-import { readingOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { shells } from '../../standards/interfaces/shells.ts';
+import { systemWidths } from '../../standards/interfaces/spindles.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 import { sizedRule } from './sized.ts';
 

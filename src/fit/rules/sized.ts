@@ -1,8 +1,8 @@
-import type { FaceKind } from '../../standards/faceKinds.ts';
+import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 import type { Known } from '../../standards/known.ts';
-import type { Face } from '../face.ts';
-import { type Reading, readingOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { type Reading, readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 
 /** Gap limits: hole minus rod, mm, both ends belonging to the fit. */

@@ -1,6 +1,6 @@
-import { slotFiling } from '../../standards/axles.ts';
-import { traitOf } from '../reading.ts';
-import { mm, type Rule } from '../rule.ts';
+import { slotFiling } from '../../standards/interfaces/axles.ts';
+import { mm, type Rule } from '../bridges/rule.ts';
+import { traitOf } from '../faces/reading.ts';
 import { sizedRule } from './sized.ts';
 
 /** Beyond this the end has not enough metal left beside the axle. */

@@ -1,8 +1,8 @@
+import { coldSet, spacingSlack } from '../../standards/interfaces/spacings.ts';
 import type { Known } from '../../standards/known.ts';
-import { coldSet, spacingSlack } from '../../standards/spacings.ts';
-import type { Face } from '../face.ts';
-import { readingOf, traitOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf, traitOf } from '../faces/reading.ts';
 import type { Judgement, OneWayChange } from '../verdict.ts';
 
 const frameEnds = 'hub column on frame ends: 1 mm over an end is about 2°, a set axle beats washers';

@@ -1,9 +1,9 @@
-import { straightSideWidthBreaks } from '../../mechanics/pressureCeiling.ts';
-import { beadSeatsMatch, widthOnRim } from '../../mechanics/tyreFit.ts';
-import { widthTables } from '../../standards/tyreWidths.ts';
-import type { Face } from '../face.ts';
-import { readingOf, traitOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { straightSideWidthBreaks } from '../../mechanics/tyres/pressureCeiling.ts';
+import { beadSeatsMatch, widthOnRim } from '../../mechanics/tyres/tyreFit.ts';
+import { widthTables } from '../../standards/tyres/tyreWidths.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf, traitOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 
 const encyclopaedia = { source: 'encyclopaedia article on ISO 5775', known: 'seen' } as const;

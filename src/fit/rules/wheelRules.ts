@@ -1,6 +1,6 @@
-import type { Face } from '../face.ts';
-import { readingOf } from '../reading.ts';
-import { askFor, mm, type Rule, unknown } from '../rule.ts';
+import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 import { sizedRule } from './sized.ts';
 import { tyreRule } from './tyreRule.ts';

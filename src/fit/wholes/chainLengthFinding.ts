@@ -1,10 +1,10 @@
-import { axlePositions } from '../axlePosition.ts';
-import { type Bridge, oneWayBridge } from '../bridge.ts';
+import { type Bridge, oneWayBridge } from '../bridges/bridge.ts';
+import { mm } from '../bridges/rule.ts';
+import { readingOf, traitOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { onlyFace, type Placed, readAll } from '../placed.ts';
-import { readingOf, traitOf } from '../reading.ts';
-import { mm } from '../rule.ts';
+import { axlePositions } from './axlePosition.ts';
 
 /** More than this off the front of a slot is a new frame end, not a file. */
 const FILE_MOST_MM = 4;

@@ -3,13 +3,13 @@ import {
   chainAngleDeg,
   judgeChainline,
   rearChainlineMm,
-} from '../../mechanics/chainline.ts';
-import { chainlines } from '../../standards/chainlines.ts';
+} from '../../mechanics/drive/chainline.ts';
+import { chainlines } from '../../standards/interfaces/chainlines.ts';
+import { mm } from '../bridges/rule.ts';
+import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { onlyFace, readAll } from '../placed.ts';
-import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
 
 /** Where the chain runs at either end, from the middle plane of the bike, positive to the drive side. */
 export interface Chainline {

@@ -1,10 +1,10 @@
-import { rearChainlineMm } from '../../mechanics/chainline.ts';
-import { type HubCut, type HubSeat, shortenHub, splitCut } from '../../mechanics/hubShortening.ts';
+import { rearChainlineMm } from '../../mechanics/drive/chainline.ts';
+import { type HubCut, type HubSeat, shortenHub, splitCut } from '../../mechanics/wheels/hubShortening.ts';
+import { mm } from '../bridges/rule.ts';
+import { readingOf } from '../faces/reading.ts';
 import type { Finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { askAt, onlyFace } from '../placed.ts';
-import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
 
 /** Air a rotor keeps beside the frame end: our own choice. */
 const ROTOR_AIR_MM = 2;

@@ -1,12 +1,12 @@
-import { rollerCircleMm } from '../../mechanics/pitchDiameter.ts';
+import { rollerCircleMm } from '../../mechanics/drive/pitchDiameter.ts';
 import { positive } from '../../mechanics/range.ts';
-import { driveThreads } from '../../standards/driveThreads.ts';
-import { ringMounts } from '../../standards/ringMounts.ts';
+import { driveThreads } from '../../standards/interfaces/driveThreads.ts';
+import { ringMounts } from '../../standards/interfaces/ringMounts.ts';
+import { mm } from '../bridges/rule.ts';
+import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { askAt } from '../placed.ts';
-import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
 
 /** Seat radius under a tooth: half a roller and its play below the pitch circle. */
 const ROLLER_SEAT_MM = 3.88;

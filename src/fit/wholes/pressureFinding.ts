@@ -1,8 +1,12 @@
-import { type CeilingGround, type CeilingRefusal, pressureCeiling } from '../../mechanics/pressureCeiling.ts';
+import {
+  type CeilingGround,
+  type CeilingRefusal,
+  pressureCeiling,
+} from '../../mechanics/tyres/pressureCeiling.ts';
+import { readingOf, traitOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import { mayTouch, type PilePart } from '../pile.ts';
 import { askAt, facesOf } from '../placed.ts';
-import { readingOf, traitOf } from '../reading.ts';
 
 const limitedBy: Record<CeilingGround, string> = {
   tyre: 'printed on the tyre',

@@ -1,9 +1,9 @@
-import { rotorWear } from '../../mechanics/rotor.ts';
+import { rotorWear } from '../../mechanics/brakes/rotor.ts';
+import { mm } from '../bridges/rule.ts';
+import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { askAt, facesOf } from '../placed.ts';
-import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
 
 /** What is left of each rotor that somebody measured; a rotor nobody measured is left alone. */
 export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {

@@ -1,8 +1,8 @@
+import { mm } from '../bridges/rule.ts';
+import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { facesOf, onlyFace } from '../placed.ts';
-import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
 
 /** The pads reach about this far over the rotor's edge either way. */
 const DESIGN_POINT_MM = 1;

@@ -1,9 +1,9 @@
-import { CAP_GAP_MM, steererSpare } from '../../mechanics/steererLength.ts';
-import { steererGap } from '../../standards/headsets.ts';
+import { CAP_GAP_MM, steererSpare } from '../../mechanics/clamps/steererLength.ts';
+import { steererGap } from '../../standards/interfaces/headsets.ts';
+import { mm } from '../bridges/rule.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { onlyFace, readAll } from '../placed.ts';
-import { mm } from '../rule.ts';
 
 /** Whether the steerer reaches through head tube, headset and stem. Too short is never bridged. */
 export function steererFindings(parts: readonly PilePart[]): Finding[] {

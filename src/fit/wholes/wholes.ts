@@ -1,4 +1,4 @@
-import type { FaceKind } from '../../standards/faceKinds.ts';
+import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 import { contradictionFindings } from '../contradictions.ts';
 import type { Finding } from '../finding.ts';
 import type { PartKind } from '../partKinds.ts';

@@ -1,12 +1,12 @@
-import type { FaceKind } from '../../standards/faceKinds.ts';
-import type { Bridge } from '../bridge.ts';
-import type { Face } from '../face.ts';
+import type { FaceKind } from '../../standards/faces/faceKinds.ts';
+import type { Bridge } from '../bridges/bridge.ts';
+import { mates } from '../bridges/mates.ts';
+import { mm } from '../bridges/rule.ts';
+import type { Face } from '../faces/face.ts';
+import { readingOf } from '../faces/reading.ts';
 import type { Finding, PlacedAsk } from '../finding.ts';
-import { mates } from '../mates.ts';
 import { faceInPlace, type PilePart } from '../pile.ts';
 import { askAt, asksOfPair } from '../placed.ts';
-import { readingOf } from '../reading.ts';
-import { mm } from '../rule.ts';
 
 /** A piece between two parts that also changes how wide one of the two is. */
 interface Widening {

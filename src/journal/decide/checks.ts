@@ -1,4 +1,4 @@
-import { neverDeferred } from '../../standards/releaseRules.ts';
+import { neverDeferred } from '../../standards/checks/releaseRules.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody } from '../entries.ts';
 import type { Rows } from '../fold.ts';

@@ -1,13 +1,13 @@
 import { timeDueMs } from '../../planning/due.ts';
-import { pullFigure } from '../../standards/pullFigure.ts';
-import { pullInstructions } from '../../standards/pullInstructions.ts';
+import { pullFigure } from '../../standards/checks/pullFigure.ts';
+import { pullInstructions } from '../../standards/checks/pullInstructions.ts';
 import {
   type InstructionKind,
   recheckInstructions,
   recheckRows,
   type RecheckRow as ScheduleRow,
   spanOfTurn,
-} from '../../standards/recheckSchedule.ts';
+} from '../../standards/checks/recheckSchedule.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, RecheckAbout } from '../entries.ts';
 import type { Rows } from '../fold.ts';

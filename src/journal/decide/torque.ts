@@ -1,8 +1,8 @@
-import { plausibleTorque } from '../../mechanics/torquePlausible.ts';
+import { plausibleTorque } from '../../mechanics/screws/torquePlausible.ts';
 import type { TorqueUnit, Typed } from '../../mechanics/units.ts';
 import { torqueNm } from '../../mechanics/units.ts';
 import { toolState } from '../../planning/toolState.ts';
-import { threadNamed } from '../../standards/threads.ts';
+import { threadNamed } from '../../standards/screws/threads.ts';
 import type { CommandOf } from '../commands.ts';
 import type { Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';

@@ -1,19 +1,19 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Stamp } from '../../controls/Stamp.tsx';
-import { StepCard } from '../../controls/StepCard.tsx';
+import { Stamp } from '../../controls/figures/Stamp.tsx';
+import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { AnyUnit, Typed } from '../../mechanics/units.ts';
-import { whenText } from '../dayText.ts';
+import { whenText } from '../../words/dayText.ts';
+import { quantityText } from '../../words/quantityText.ts';
 import { useRun, useView } from '../door.tsx';
-import { quantityText } from '../quantityText.ts';
 import { hrefOf } from '../route.ts';
-import { BenchFrame } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
-import { ReasonSheet, reopenReasons } from './ReasonSheet.tsx';
-import { StepFoot } from './StepFoot.tsx';
+import { BenchFrame } from './frame/BenchFrame.tsx';
+import { ReasonSheet, reopenReasons } from './frame/ReasonSheet.tsx';
+import { StepFoot } from './frame/StepFoot.tsx';
+import { Tile } from './frame/Tile.tsx';
 import type { StepProps } from './stepProps.ts';
 import { stepMark, stepWords } from './stepWords.ts';
-import { Tile } from './Tile.tsx';
 
 /** What was logged at the step, in a few lines under the stamp. */
 function logged(

@@ -1,10 +1,10 @@
 import { Button } from '../../controls/Button.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { StepRow } from '../../journal/rows.ts';
 import { hrefOf } from '../route.ts';
-import { BenchFrame, type BenchView } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
-import { StepFoot } from './StepFoot.tsx';
+import { BenchFrame, type BenchView } from './frame/BenchFrame.tsx';
+import { StepFoot } from './frame/StepFoot.tsx';
 import { stepMark, stepWords } from './stepWords.ts';
 
 export interface EndOfListProps {

@@ -1,10 +1,10 @@
 import { Button } from '../../controls/Button.tsx';
-import { StepCard } from '../../controls/StepCard.tsx';
+import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { StepRow } from '../../journal/rows.ts';
+import { anyCounted, uncounted } from '../../practice/boltCount.ts';
 import { useRun } from '../door.tsx';
-import { BenchFrame, type BenchView } from './BenchFrame.tsx';
-import { anyCounted, uncounted } from './boltCount.ts';
-import { SaveLine } from './SaveLine.tsx';
+import { BenchFrame, type BenchView } from './frame/BenchFrame.tsx';
+import { SaveLine } from './frame/SaveLine.tsx';
 import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';

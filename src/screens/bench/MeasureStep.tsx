@@ -1,17 +1,17 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
+import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { IconName } from '../../controls/Icon.tsx';
-import { StepCard } from '../../controls/StepCard.tsx';
 import { type AnyUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
 import { useRun } from '../door.tsx';
-import { BenchFrame } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
-import { Extras } from './Extras.tsx';
-import { NumberPad } from './NumberPad.tsx';
-import { StepFoot } from './StepFoot.tsx';
+import { BenchFrame } from './frame/BenchFrame.tsx';
+import { StepFoot } from './frame/StepFoot.tsx';
+import { Tile } from './frame/Tile.tsx';
 import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
-import { Tile } from './Tile.tsx';
+import { Extras } from './torque/Extras.tsx';
+import { NumberPad } from './torque/NumberPad.tsx';
 
 const kinds = {
   length: ['mm', 'cm', '[in_i]'],

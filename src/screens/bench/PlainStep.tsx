@@ -1,16 +1,16 @@
 import { Button } from '../../controls/Button.tsx';
-import { StepCard } from '../../controls/StepCard.tsx';
+import { StepCard } from '../../controls/frames/StepCard.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
-import { BenchFrame } from './BenchFrame.tsx';
 import { useBenchKeys } from './benchKeys.ts';
-import { Extras } from './Extras.tsx';
-import { StepFoot } from './StepFoot.tsx';
+import { BenchFrame } from './frame/BenchFrame.tsx';
+import { StepFoot } from './frame/StepFoot.tsx';
+import { Tile } from './frame/Tile.tsx';
 import { useSteadyTap } from './steadyTap.ts';
 import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';
-import { Tile } from './Tile.tsx';
+import { Extras } from './torque/Extras.tsx';
 
 /** A step that is done when it is done: fit, press, seat, cut, adjust, check. */
 export function PlainStep(props: StepProps) {

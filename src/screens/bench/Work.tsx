@@ -1,19 +1,19 @@
 import { useContext, useEffect, useState } from 'preact/hooks';
-import { UNDO_MS } from '../../controls/UndoBar.tsx';
+import { UNDO_MS } from '../../controls/frames/UndoBar.tsx';
 import type { Entry, Settings } from '../../journal/entries.ts';
 import type { StepRow } from '../../journal/rows.ts';
+import { neighbour, type Place, stepAfter, stepInHand } from '../../practice/stepInHand.ts';
 import { UndoSlot, useLogbook, useRun } from '../door.tsx';
-import type { BenchView } from './BenchFrame.tsx';
 import { ClosedStep } from './ClosedStep.tsx';
 import { EndOfList } from './EndOfList.tsx';
+import type { BenchView } from './frame/BenchFrame.tsx';
 import { Interrupted } from './Interrupted.tsx';
-import { LockStep } from './LockStep.tsx';
+import { LockStep } from './locker/LockStep.tsx';
 import { MeasureStep } from './MeasureStep.tsx';
 import { PlainStep } from './PlainStep.tsx';
 import { takeChosen } from './sitting.ts';
-import { neighbour, type Place, stepAfter, stepInHand } from './stepInHand.ts';
 import type { StepProps } from './stepProps.ts';
-import { TorqueStep } from './TorqueStep.tsx';
+import { TorqueStep } from './torque/TorqueStep.tsx';
 import { useInterruption } from './useInterruption.ts';
 import { useOpenStep } from './useOpenStep.ts';
 

@@ -1,10 +1,10 @@
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { Photo } from '../../logbook.ts';
-import type { CureSurface } from '../../standards/cureGrid.ts';
-import type { LockerGrade } from '../../standards/lockers.ts';
+import { type BoltCount, uncounted } from '../../practice/boltCount.ts';
+import type { CureSurface } from '../../standards/screws/cureGrid.ts';
+import type { LockerGrade } from '../../standards/screws/lockers.ts';
 import { useDraft } from '../draft.ts';
 import { useNewPhotos } from '../useNewPhotos.ts';
-import { type BoltCount, uncounted } from './boltCount.ts';
 
 /** What is gathered at a step before it is logged. Mirrored, so that a killed app keeps the count. */
 export interface StepDraft extends BoltCount {

@@ -1,6 +1,6 @@
 import type { Entry, Settings } from '../../journal/entries.ts';
 import type { JointRow, StepRow } from '../../journal/rows.ts';
-import type { BenchView } from './BenchFrame.tsx';
+import type { BenchView } from './frame/BenchFrame.tsx';
 
 /** What every kind of step at the bench is given. */
 export interface StepProps {

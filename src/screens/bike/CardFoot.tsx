@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
-import { AskSheet } from './AskSheet.tsx';
-import { NoteSheet } from './NoteSheet.tsx';
-import { SaveNotice } from './SaveNotice.tsx';
+import { AskSheet } from './sheets/AskSheet.tsx';
+import { NoteSheet } from './sheets/NoteSheet.tsx';
+import { SaveNotice } from './sheets/SaveNotice.tsx';
 
 /** The lower edge of the card: notes, history, the sheet to hand on, and what is done to the card as a whole. */
 export function CardFoot({ bike }: { bike: BikeRow }) {

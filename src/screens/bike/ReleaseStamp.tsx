@@ -1,9 +1,9 @@
 import { Button } from '../../controls/Button.tsx';
-import { Stamp } from '../../controls/Stamp.tsx';
+import { Stamp } from '../../controls/figures/Stamp.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
-import { dayText } from '../dayText.ts';
+import { type ReleaseState, releaseState } from '../../practice/releaseState.ts';
+import { dayText } from '../../words/dayText.ts';
 import { hrefOf } from '../route.ts';
-import { type ReleaseState, releaseState } from './releaseState.ts';
 
 /** The stamp alone, for whoever stands on the release already. */
 export function StampOf({ state }: { state: ReleaseState }) {

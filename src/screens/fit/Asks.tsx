@@ -1,10 +1,10 @@
-import { ListRow } from '../../controls/ListRow.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import type { Ask } from '../../fit/verdict.ts';
-import type { FaceKindRow } from '../../standards/faceKind.ts';
-import { faceKinds } from '../../standards/faceKinds.ts';
-import { sentenceCase } from '../part/sentenceCase.ts';
+import type { FaceKindRow } from '../../standards/faces/faceKind.ts';
+import { faceKinds } from '../../standards/faces/faceKinds.ts';
+import { sentenceCase } from '../../words/sentenceCase.ts';
 import { hrefOf } from '../route.ts';
 
 function askLabel({ kind, key }: Ask): string {

@@ -1,7 +1,7 @@
-import { Choice } from '../../controls/Choice.tsx';
-import type { Bridge } from '../../fit/bridge.ts';
-import { bridgeFacts } from './bridgeFacts.ts';
-import { bridgeWords } from './fitWords.ts';
+import { Choice } from '../../controls/fields/Choice.tsx';
+import type { Bridge } from '../../fit/bridges/bridge.ts';
+import { bridgeFacts } from '../../practice/pile/bridgeFacts.ts';
+import { bridgeWords } from '../../words/fitWords.ts';
 
 export interface BridgesProps {
   bridges: readonly Bridge[];

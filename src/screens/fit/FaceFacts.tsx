@@ -1,11 +1,11 @@
-import { faceKnown } from '../../exchange/faceText.ts';
-import type { Face } from '../../fit/face.ts';
+import type { Face } from '../../fit/faces/face.ts';
+import { readingOf } from '../../fit/faces/reading.ts';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
-import { readingOf } from '../../fit/reading.ts';
-import { faceKinds } from '../../standards/faceKinds.ts';
+import { faceKinds } from '../../standards/faces/faceKinds.ts';
+import { faceKnown } from '../../words/faceText.ts';
+import { numberText } from '../../words/quantityText.ts';
 import { Facts } from '../part/Facts.tsx';
-import { numberText } from '../quantityText.ts';
 
 /** Sizes nobody measured or read on the part, that follow from the standard it names. */
 function fromStandard(face: Face): string[] {

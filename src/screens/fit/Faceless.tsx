@@ -1,10 +1,10 @@
-import { Fold } from '../../controls/Fold.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Notice } from '../../controls/Notice.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { partKinds } from '../../fit/partKinds.ts';
 import type { PilePart } from '../../fit/pile.ts';
-import { faceKinds } from '../../standards/faceKinds.ts';
-import { Rows } from '../bike/Rows.tsx';
+import { faceKinds } from '../../standards/faces/faceKinds.ts';
+import { Rows } from '../bike/sections/Rows.tsx';
 import { hrefOf } from '../route.ts';
 
 /** Parts that could be held against others if anybody had written down where they meet them. */

@@ -1,11 +1,11 @@
-import { ListRow } from '../../controls/ListRow.tsx';
-import type { MarkState } from '../../controls/Mark.tsx';
+import type { MarkState } from '../../controls/figures/Mark.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Finding } from '../../fit/finding.ts';
+import type { GroupId } from '../../fit/openFindings.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import type { FindingRow, JointRow } from '../../journal/rows.ts';
-import { sentenceCase } from '../part/sentenceCase.ts';
-import type { GroupId } from './findingGroups.ts';
-import { partNames, topicWords, wayWords } from './fitWords.ts';
+import { partNames, topicWords, wayWords } from '../../words/fitWords.ts';
+import { sentenceCase } from '../../words/sentenceCase.ts';
 
 const marks: Record<GroupId, { state: MarkState; word: string } | undefined> = {
   'does-not-fit': { state: 'held', word: 'Does not fit' },

@@ -1,23 +1,23 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Fold } from '../../controls/Fold.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import { isAccepted } from '../../fit/openFindings.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { alreadyBetween } from '../../fit/topicJoints.ts';
 import type { FindingRow } from '../../journal/rows.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
-import { sentenceCase } from '../part/sentenceCase.ts';
+import { acceptCommands, type Situation } from '../../practice/pile/acceptCommands.ts';
+import { nearMisses } from '../../practice/pile/nearMisses.ts';
+import { knownWords, topicWords } from '../../words/fitWords.ts';
+import { sentenceCase } from '../../words/sentenceCase.ts';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { go, hrefOf } from '../route.ts';
 import { Asks } from './Asks.tsx';
-import { acceptCommands, type Situation } from './acceptCommands.ts';
 import { Bridges } from './Bridges.tsx';
 import { FaceFacts } from './FaceFacts.tsx';
-import { knownWords, topicWords } from './fitWords.ts';
-import { nearMisses } from './nearMisses.ts';
 import { useRunAll } from './useRunAll.ts';
 
 export interface FindingSheetProps {

@@ -1,12 +1,12 @@
-import { Fold } from '../../controls/Fold.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { alreadyBetween } from '../../fit/topicJoints.ts';
 import type { FindingRow, JointRow } from '../../journal/rows.ts';
-import { Rows } from '../bike/Rows.tsx';
+import { type FindingGroup, rowOf } from '../../practice/pile/findingGroups.ts';
+import { groupWords } from '../../words/fitWords.ts';
+import { Rows } from '../bike/sections/Rows.tsx';
 import { FindingLine } from './FindingLine.tsx';
-import { type FindingGroup, rowOf } from './findingGroups.ts';
-import { groupWords } from './fitWords.ts';
 
 export interface FindingsProps {
   groups: readonly FindingGroup[];

@@ -1,4 +1,5 @@
-import type { FindingGroup, GroupId } from './findingGroups.ts';
+import type { GroupId } from '../../fit/openFindings.ts';
+import type { FindingGroup } from '../../practice/pile/findingGroups.ts';
 
 const words: Record<GroupId, (count: number) => string> = {
   'does-not-fit': (count) => `${count} ${count === 1 ? 'does' : 'do'} not fit`,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type CompleteSets, completeSets, type SetsOptions } from '../../fit/completeSets.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { type CompleteSets, completeSets, type SetsOptions } from '../../fit/sets/completeSets.ts';
 
 type Tie = NonNullable<SetsOptions['tie']>;
 

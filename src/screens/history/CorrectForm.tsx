@@ -1,16 +1,16 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { DateTimeField } from '../../controls/DateTimeField.tsx';
+import { DateTimeField } from '../../controls/fields/DateTimeField.tsx';
+import { NumberField } from '../../controls/fields/NumberField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { type CorrectDraft, correctableOf, draftAt, readCorrection } from '../../drafts/correctable.ts';
 import type { Entry } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
 import { useFirstWrong } from '../firstWrong.ts';
-import { type CorrectDraft, correctableOf, draftAt, readCorrection } from './correctable.ts';
 
 export interface CorrectFormProps {
   line: HistoryLine;

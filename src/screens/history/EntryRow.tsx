@@ -1,8 +1,8 @@
 import { Icon } from '../../controls/Icon.tsx';
-import { entrySentence } from '../../exchange/entrySentence.ts';
-import type { Names } from '../../exchange/names.ts';
 import type { HistoryLine } from '../../logbook.ts';
-import { clockText, whenText } from '../dayText.ts';
+import { clockText, whenText } from '../../words/dayText.ts';
+import { entrySentence } from '../../words/history/entrySentence.ts';
+import type { Names } from '../../words/history/names.ts';
 import { entryHeads } from './entryHeads.ts';
 import { isLate, readsNow } from './timeline.ts';
 

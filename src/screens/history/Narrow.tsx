@@ -1,8 +1,8 @@
-import { Fold } from '../../controls/Fold.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
-import { TextField } from '../../controls/TextField.tsx';
-import type { Names } from '../../exchange/names.ts';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
 import type { HistoryLine } from '../../logbook.ts';
+import type { Names } from '../../words/history/names.ts';
 import { entryAbout } from './entryAbout.ts';
 import { type EntryGroup, groupLabels } from './entryHeads.ts';
 import type { Narrowing } from './timeline.ts';

@@ -1,6 +1,6 @@
-import { dayWords } from '../../exchange/phrases.ts';
 import type { Entry, Id } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
+import { dayWords } from '../../words/phrases.ts';
 import { entryAbout } from './entryAbout.ts';
 import { type EntryGroup, entryHeads } from './entryHeads.ts';
 

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type Names, partCalled } from '../../exchange/names.ts';
 import type { Entry, Id } from '../../journal/entries.ts';
 import type { Logbook } from '../../logbook.ts';
+import { type Names, partCalled } from '../../words/history/names.ts';
 import { useLogbook } from '../door.tsx';
 import { entryAbout } from './entryAbout.ts';
 

@@ -1,10 +1,10 @@
 import './home.css';
+import { Stamp } from '../../controls/figures/Stamp.tsx';
 import { Icon } from '../../controls/Icon.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Stamp } from '../../controls/Stamp.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
-import { type ReleaseState, releaseState } from '../bike/releaseState.ts';
-import { dayText } from '../dayText.ts';
+import { type ReleaseState, releaseState } from '../../practice/releaseState.ts';
+import { dayText } from '../../words/dayText.ts';
 import { hrefOf } from '../route.ts';
 
 function notReleased(state: ReleaseState): string {

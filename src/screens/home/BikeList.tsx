@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Fold } from '../../controls/Fold.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { TextField } from '../../controls/TextField.tsx';
-import { WindowedList } from '../../controls/WindowedList.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { WindowedList } from '../../controls/lists/WindowedList.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
 import { BikeLine } from './BikeLine.tsx';
 

@@ -1,5 +1,5 @@
 import { Button } from '../../controls/Button.tsx';
-import { Notice } from '../../controls/Notice.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
 import type { Demo } from './useDemo.ts';
 
 /** Says that the demo is in the logbook, or on its way, and takes it out in one tap. */

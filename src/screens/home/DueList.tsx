@@ -1,19 +1,19 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import type { MarkState } from '../../controls/Mark.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { spanShort } from '../../controls/timeLeft.ts';
+import type { MarkState } from '../../controls/figures/Mark.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { DueLine } from '../../logbook.ts';
+import { dueAhead } from '../../practice/dueAhead.ts';
+import { dueSections } from '../../practice/dueSections.ts';
+import { dueWords } from '../../words/dueWords.ts';
+import { lateText } from '../../words/lateText.ts';
+import { spanShort } from '../../words/timeLeft.ts';
+import { overWord } from '../../words/waitWords.ts';
 import { useNow, useView } from '../door.tsx';
-import { dueAhead } from '../dueAhead.ts';
-import { dueWords } from '../dueWords.ts';
 import { hrefOf } from '../route.ts';
-import { overWord } from '../waitWords.ts';
-import { dueSections } from './dueSections.ts';
-import { lateText } from './lateText.ts';
 
 /** More than these at once stand in the way of the bikes below. */
 const SHOWN = 5;

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Notice } from '../../controls/Notice.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
 import type { Demo } from './useDemo.ts';
 
 /** A browser tab on a phone that keeps a separate store for what is put on its Home Screen. */

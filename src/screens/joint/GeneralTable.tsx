@@ -1,13 +1,13 @@
-import { Fold } from '../../controls/Fold.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Notice } from '../../controls/Notice.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
+import type { TargetDraft } from '../../drafts/jointDraft.ts';
 import type { PartRow } from '../../journal/rows.ts';
 import { type TorqueUnit, torqueFromNm, unitLabel } from '../../mechanics/units.ts';
+import { cautions } from '../../standards/checks/releaseRules.ts';
 import type { JointKind } from '../../standards/jointKinds.ts';
-import { cautions } from '../../standards/releaseRules.ts';
-import { type BandStrength, bandsFor, type TorqueBandRow } from '../../standards/torqueBands.ts';
-import { numberText } from '../quantityText.ts';
-import type { TargetDraft } from './jointDraft.ts';
+import { type BandStrength, bandsFor, type TorqueBandRow } from '../../standards/screws/torqueBands.ts';
+import { numberText } from '../../words/quantityText.ts';
 
 const strengths: Record<BandStrength, string> = {
   A: 'A: two or more printed documents of separate origin',

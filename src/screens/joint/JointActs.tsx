@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { JointRow } from '../../journal/rows.ts';
-import { AskSheet } from '../bike/AskSheet.tsx';
-import { NoteSheet } from '../bike/NoteSheet.tsx';
+import { AskSheet } from '../bike/sheets/AskSheet.tsx';
+import { NoteSheet } from '../bike/sheets/NoteSheet.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 

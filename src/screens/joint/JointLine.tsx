@@ -1,9 +1,9 @@
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Mark } from '../../controls/Mark.tsx';
+import { Mark } from '../../controls/figures/Mark.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { unitLabel } from '../../mechanics/units.ts';
-import { rulingTarget } from '../bench/rulingTarget.ts';
-import { figureText } from '../bench/targetWords.ts';
+import { rulingTarget } from '../../planning/rulingTarget.ts';
+import { figureText } from '../../words/targetWords.ts';
 import { hrefOf } from '../route.ts';
 import { jointMark } from './jointMark.ts';
 

@@ -1,10 +1,10 @@
-import { Countdown } from '../../controls/Countdown.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Countdown } from '../../controls/figures/Countdown.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Locked, WaitRow } from '../../journal/rows.ts';
-import { cureGrid } from '../../standards/cureGrid.ts';
-import { lockers } from '../../standards/lockers.ts';
-import { whenText } from '../dayText.ts';
+import { cureGrid } from '../../standards/screws/cureGrid.ts';
+import { lockers } from '../../standards/screws/lockers.ts';
+import { whenText } from '../../words/dayText.ts';
 import { useNow } from '../door.tsx';
 
 /** Grades of the table are told by their label; others as they were written. */

@@ -1,10 +1,10 @@
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
-import { threads } from '../../standards/threads.ts';
-import { partLine } from '../bike/partLine.ts';
+import { threads } from '../../standards/screws/threads.ts';
+import { betweenNames } from '../../words/betweenNames.ts';
+import { partLine } from '../bike/sections/partLine.ts';
 import { hrefOf } from '../route.ts';
-import { betweenNames } from './betweenNames.ts';
 
 const threadText = (thread: string) => threads.find(({ id }) => id === thread)?.label ?? thread;
 

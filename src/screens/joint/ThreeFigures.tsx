@@ -1,15 +1,15 @@
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Target, ToolSnapshot } from '../../journal/entries.ts';
 import type { Applied, Found, JointRow, PartRow } from '../../journal/rows.ts';
 import { type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
-import { type RulingTarget, rulingTarget } from '../bench/rulingTarget.ts';
-import { figureText, sourceText, standingWarning } from '../bench/targetWords.ts';
-import { dayText, whenText } from '../dayText.ts';
-import { quantityText } from '../quantityText.ts';
+import { type RulingTarget, rulingTarget } from '../../planning/rulingTarget.ts';
+import { betweenNames } from '../../words/betweenNames.ts';
+import { dayText, whenText } from '../../words/dayText.ts';
+import { quantityText } from '../../words/quantityText.ts';
+import { figureText, sourceText, standingWarning } from '../../words/targetWords.ts';
 import { toolStateWords } from '../tools/toolState.ts';
-import { betweenNames } from './betweenNames.ts';
 
 const rules = { 'part-maker': 'Rules: the lowest a part maker gives' } as const;
 

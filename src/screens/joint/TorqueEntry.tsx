@@ -1,25 +1,25 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Keypad } from '../../controls/Keypad.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Screen } from '../../controls/Screen.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
-import { Toggle } from '../../controls/Toggle.tsx';
+import { Keypad } from '../../controls/fields/Keypad.tsx';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { Toggle } from '../../controls/fields/Toggle.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { torqueUnits } from '../../drafts/jointDraft.ts';
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { parseTyped } from '../../mechanics/quantity.ts';
 import { type TorqueUnit, torqueNm, unitLabel } from '../../mechanics/units.ts';
+import { mostNm, rulingTarget } from '../../planning/rulingTarget.ts';
 import { toolState } from '../../planning/toolState.ts';
-import { appliedDoubt } from '../bench/appliedDoubt.ts';
-import { mostNm, rulingTarget } from '../bench/rulingTarget.ts';
-import { figureText } from '../bench/targetWords.ts';
-import { threadDiameterMm } from '../bench/threadDiameter.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { appliedDoubt } from '../../practice/appliedDoubt.ts';
+import { threadDiameterMm } from '../../practice/threadDiameter.ts';
+import { betweenNames } from '../../words/betweenNames.ts';
+import { figureText } from '../../words/targetWords.ts';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { toolStateWords } from '../tools/toolState.ts';
 import { Waits } from '../Waits.tsx';
-import { betweenNames } from './betweenNames.ts';
-import { torqueUnits } from './jointDraft.ts';
 
 const onThread: readonly BetweenKind[] = ['dry', 'grease', 'assembly-paste', 'anti-seize', 'threadlocker'];
 

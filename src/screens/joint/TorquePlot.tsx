@@ -1,7 +1,7 @@
-import { Plot } from '../../controls/Plot.tsx';
+import { Plot } from '../../controls/figures/Plot.tsx';
 import { convert, type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
-import type { RulingTarget } from '../bench/rulingTarget.ts';
-import { dayText } from '../dayText.ts';
+import type { RulingTarget } from '../../planning/rulingTarget.ts';
+import { dayText } from '../../words/dayText.ts';
 import type { TorqueTime } from './torqueTimes.ts';
 
 const DAY_MS = 86_400_000;

@@ -1,7 +1,7 @@
-import type { MarkState } from '../../controls/Mark.tsx';
+import type { MarkState } from '../../controls/figures/Mark.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { wantsTorque } from '../../standards/jointKinds.ts';
-import { quantityText } from '../quantityText.ts';
+import { quantityText } from '../../words/quantityText.ts';
 
 /**
  * The state of a joint as mark and word; a torque stands with its figure as it was typed. A joint that wants no

@@ -1,11 +1,11 @@
 import { Icon, type IconName } from '../../controls/Icon.tsx';
-import { quantityWords } from '../../exchange/phrases.ts';
-import { inspectionWords } from '../../exchange/sentencesOfParts.ts';
-import { cutWords } from '../../exchange/tradeWords.ts';
 import type { CutKind } from '../../journal/entries.ts';
 import type { PartRow } from '../../journal/rows.ts';
-import { Photos } from '../bike/Photos.tsx';
-import { dayText } from '../dayText.ts';
+import { dayText } from '../../words/dayText.ts';
+import { inspectionWords } from '../../words/history/sentencesOfParts.ts';
+import { cutWords } from '../../words/history/tradeWords.ts';
+import { quantityWords } from '../../words/phrases.ts';
+import { Photos } from '../bike/sheets/Photos.tsx';
 import { Facts } from './Facts.tsx';
 
 export const cutIcons: Record<CutKind, IconName> = {

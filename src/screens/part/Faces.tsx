@@ -1,10 +1,10 @@
-import { Ruler } from '../../controls/Ruler.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
-import { type FaceKind, faceKinds } from '../../standards/faceKinds.ts';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { emptyFace, type FaceDraft, facesOfKind, facesToAdd } from '../../drafts/faceDraft.ts';
+import { type FaceKind, faceKinds } from '../../standards/faces/faceKinds.ts';
+import { sentenceCase } from '../../words/sentenceCase.ts';
 import { useLogbook } from '../door.tsx';
-import { type Chosen, FaceFields } from './FaceFields.tsx';
-import { emptyFace, type FaceDraft, facesOfKind, facesToAdd } from './faceDraft.ts';
-import { sentenceCase } from './sentenceCase.ts';
+import { type Chosen, FaceFields } from './fields/FaceFields.tsx';
 
 export interface FacesProps {
   kind: string;

@@ -1,14 +1,14 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Choice } from '../../controls/Choice.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
-import { listWords } from '../../exchange/phrases.ts';
+import { Choice } from '../../controls/fields/Choice.tsx';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { Place } from '../../journal/entries.ts';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { listWords } from '../../words/phrases.ts';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun, useView } from '../door.tsx';
 
 type Where = Place['on'];

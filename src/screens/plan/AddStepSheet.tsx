@@ -1,12 +1,12 @@
 import { useId } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Choice } from '../../controls/Choice.tsx';
-import { FieldFrame } from '../../controls/FieldFrame.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { Choice } from '../../controls/fields/Choice.tsx';
+import { FieldFrame } from '../../controls/fields/FieldFrame.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { StepKind } from '../../journal/entries.ts';
 import type { JointRow, StepRow } from '../../journal/rows.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { SaveLine } from '../bench/frame/SaveLine.tsx';
 import { stepKinds, stepWords } from '../bench/stepWords.ts';
 import { useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';

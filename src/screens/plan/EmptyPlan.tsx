@@ -1,5 +1,5 @@
 import { Button } from '../../controls/Button.tsx';
-import { Notice } from '../../controls/Notice.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
 import { hrefOf } from '../route.ts';
 
 /** Before there is a step: how joints become steps, and what to do first. */

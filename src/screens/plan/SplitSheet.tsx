@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { StepRow } from '../../journal/rows.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { SaveLine } from '../bench/frame/SaveLine.tsx';
 import type { SaveState } from '../door.tsx';
 
 export interface SplitSheetProps {

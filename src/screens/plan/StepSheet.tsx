@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Mark } from '../../controls/Mark.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
+import { Mark } from '../../controls/figures/Mark.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { Command } from '../../journal/commands.ts';
 import type { StepRow } from '../../journal/rows.ts';
-import { ReasonSheet, reopenReasons, skipReasons } from '../bench/ReasonSheet.tsx';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { ReasonSheet, reopenReasons, skipReasons } from '../bench/frame/ReasonSheet.tsx';
+import { SaveLine } from '../bench/frame/SaveLine.tsx';
 import { stepMark, stepWords } from '../bench/stepWords.ts';
 import { useRun } from '../door.tsx';
 import { forgetDraft } from '../draft.ts';

@@ -1,8 +1,8 @@
 import type { JointRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
-import { dayText } from '../dayText.ts';
+import { dayText } from '../../words/dayText.ts';
+import { quantityText } from '../../words/quantityText.ts';
 import { appliedText, foundWord } from '../joint/ThreeFigures.tsx';
-import { quantityText } from '../quantityText.ts';
 
 /** What was applied, and beside it what a re-check last met; neither is ever copied from the other. */
 export function Figures({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {

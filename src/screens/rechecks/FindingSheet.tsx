@@ -1,14 +1,14 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { PhotoFull } from '../../controls/PhotoFull.tsx';
-import { PhotoStrip } from '../../controls/PhotoStrip.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
+import { PhotoFull } from '../../controls/lists/PhotoFull.tsx';
+import { PhotoStrip } from '../../controls/lists/PhotoStrip.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow, RecheckRow } from '../../journal/rows.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { SaveLine } from '../bench/frame/SaveLine.tsx';
 import { useStepDraft } from '../bench/stepDraft.ts';
-import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
+import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useRun } from '../door.tsx';
 
 export interface FindingSheetProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {

@@ -1,15 +1,15 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { NumberField } from '../../controls/fields/NumberField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { RecheckRow, RidesRow } from '../../journal/rows.ts';
 import { parseNumber } from '../../mechanics/quantity.ts';
 import { convert, type DistanceUnit, unitLabel } from '../../mechanics/units.ts';
-import { SaveLine } from '../bench/SaveLine.tsx';
+import { type Left, spansFromNow } from '../../planning/recheckSpan.ts';
+import { SaveLine } from '../bench/frame/SaveLine.tsx';
 import { useRun } from '../door.tsx';
-import { type Left, spansFromNow } from './recheckSpan.ts';
 
 const presets: readonly { label: string; more: Left }[] = [
   { label: 'After the next ride', more: { rides: 1 } },

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Acts } from '../bench/Acts.tsx';
+import { Acts } from '../bench/frame/Acts.tsx';
+import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
-import { Tile } from '../bench/Tile.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { FindingSheet } from './FindingSheet.tsx';

@@ -1,20 +1,20 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import { Icon } from '../../controls/Icon.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
+import { keepsMoving, movedAgain } from '../../practice/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
-import { Acts } from '../bench/Acts.tsx';
+import { dayText } from '../../words/dayText.ts';
+import { Acts } from '../bench/frame/Acts.tsx';
+import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
-import { Tile } from '../bench/Tile.tsx';
-import { dayText } from '../dayText.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Figures } from './Figures.tsx';
-import { keepsMoving, movedAgain } from './movedAdvice.ts';
 import { RecheckFrame } from './RecheckFrame.tsx';
 import type { RecheckProps } from './recheckProps.ts';
 

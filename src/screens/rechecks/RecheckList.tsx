@@ -1,23 +1,23 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Mark } from '../../controls/Mark.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { Screen } from '../../controls/Screen.tsx';
+import { Mark } from '../../controls/figures/Mark.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { RecheckRow } from '../../journal/rows.ts';
 import type { DistanceUnit } from '../../mechanics/units.ts';
-import { Acts } from '../bench/Acts.tsx';
-import { DefectSheet } from '../bike/DefectSheet.tsx';
-import { Rows } from '../bike/Rows.tsx';
-import { lateText } from '../home/lateText.ts';
-import type { RechecksView } from '../Rechecks.tsx';
+import { spanLeft } from '../../planning/recheckSpan.ts';
+import type { Sorted } from '../../practice/recheckOrder.ts';
+import { lateText } from '../../words/lateText.ts';
+import { leftText } from '../../words/leftText.ts';
+import { Acts } from '../bench/frame/Acts.tsx';
+import { Rows } from '../bike/sections/Rows.tsx';
+import { DefectSheet } from '../bike/sheets/DefectSheet.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
-import { leftText } from './leftText.ts';
-import type { Sorted } from './recheckOrder.ts';
-import { spanLeft } from './recheckSpan.ts';
+import type { RechecksView } from './Rechecks.tsx';
 
 export interface RecheckListProps {
   view: RechecksView;

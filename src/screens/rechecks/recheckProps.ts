@@ -1,6 +1,6 @@
 import type { Entry, Settings } from '../../journal/entries.ts';
 import type { JointRow, RecheckRow } from '../../journal/rows.ts';
-import type { RechecksView } from '../Rechecks.tsx';
+import type { RechecksView } from './Rechecks.tsx';
 
 /** What the answering of any one re-check is given. */
 export interface RecheckProps {

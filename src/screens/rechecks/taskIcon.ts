@@ -1,5 +1,5 @@
 import type { IconName } from '../../controls/Icon.tsx';
-import type { InstructionKind } from '../../standards/recheckSchedule.ts';
+import type { InstructionKind } from '../../standards/checks/recheckSchedule.ts';
 
 /** Drawing for what a re-check asks for. */
 export const taskIcon: Record<InstructionKind, IconName> = {

@@ -2,19 +2,19 @@ import '../bench/bench.css';
 import './release.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Screen } from '../../controls/Screen.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { RideCheckRow } from '../../journal/rows.ts';
-import type { RideCheckGroup, RideCheckItem } from '../../standards/rideCheck.ts';
-import { Acts } from '../bench/Acts.tsx';
-import { AskSheet } from '../bike/AskSheet.tsx';
-import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
+import { defectKind } from '../../practice/defectKind.ts';
+import type { RideCheckGroup, RideCheckItem } from '../../standards/checks/rideCheck.ts';
+import { Acts } from '../bench/frame/Acts.tsx';
+import { AskSheet } from '../bike/sheets/AskSheet.tsx';
+import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { type SaveState, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
 import { CheckItem } from './CheckItem.tsx';
 import { answered, answersOf, type CheckAnswers, confirmedItems } from './checkState.ts';
-import { defectKind } from './defectKind.ts';
 
 export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
   bikeId: Id;

@@ -1,7 +1,7 @@
-import { ListRow } from '../../controls/ListRow.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { RideCheckRow } from '../../journal/rows.ts';
-import { type RideCheckGroup, rideCheck } from '../../standards/rideCheck.ts';
-import { clockText, dayText, whenText } from '../dayText.ts';
+import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck.ts';
+import { clockText, dayText, whenText } from '../../words/dayText.ts';
 import { groupMark } from './checkState.ts';
 
 export interface CheckGroupsProps {

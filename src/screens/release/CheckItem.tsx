@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Icon } from '../../controls/Icon.tsx';
-import type { RideCheckItem } from '../../standards/rideCheck.ts';
+import type { RideCheckItem } from '../../standards/checks/rideCheck.ts';
 import type { CheckAnswer } from './checkState.ts';
 
 export interface CheckItemProps {

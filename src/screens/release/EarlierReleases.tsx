@@ -1,8 +1,8 @@
-import { Fold } from '../../controls/Fold.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
 import type { ReleaseRow } from '../../journal/rows.ts';
-import { Rows } from '../bike/Rows.tsx';
-import { whenText } from '../dayText.ts';
-import { statementText } from './statements.ts';
+import { whenText } from '../../words/dayText.ts';
+import { statementText } from '../../words/statements.ts';
+import { Rows } from '../bike/sections/Rows.tsx';
 
 type Release = ReleaseRow['releases'][number];
 

@@ -1,6 +1,6 @@
-import { ListRow } from '../../controls/ListRow.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id, OpenItem } from '../../journal/entries.ts';
-import { Rows } from '../bike/Rows.tsx';
+import { Rows } from '../bike/sections/Rows.tsx';
 import { openHref } from './openOrder.ts';
 
 export interface OpenListProps {

@@ -1,24 +1,24 @@
 import './release.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Fold } from '../../controls/Fold.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { Screen } from '../../controls/Screen.tsx';
-import { remark } from '../../exchange/phrases.ts';
-import { type RideCheckGroup, rideCheck } from '../../standards/rideCheck.ts';
-import { Acts } from '../bench/Acts.tsx';
-import { DefectSheet, type DefectSheetProps } from '../bike/DefectSheet.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { releaseState } from '../../practice/releaseState.ts';
+import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck.ts';
+import { remark } from '../../words/phrases.ts';
+import { statementText } from '../../words/statements.ts';
+import { Acts } from '../bench/frame/Acts.tsx';
 import { reason, StampOf } from '../bike/ReleaseStamp.tsx';
-import { releaseState } from '../bike/releaseState.ts';
+import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useNow } from '../door.tsx';
-import type { ReleaseView } from '../Release.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { CheckGroups } from './CheckGroups.tsx';
 import { EarlierReleases } from './EarlierReleases.tsx';
 import { OpenList } from './OpenList.tsx';
 import { inReadingOrder } from './openOrder.ts';
-import { statementText } from './statements.ts';
+import type { ReleaseView } from './Release.tsx';
 import { WithdrawSheet } from './WithdrawSheet.tsx';
 
 export interface ReleaseHomeProps {

@@ -1,16 +1,17 @@
 import './release.css';
 import { useContext, useEffect } from 'preact/hooks';
-import { Choice } from '../../controls/Choice.tsx';
-import { Fold } from '../../controls/Fold.tsx';
+import { Choice } from '../../controls/fields/Choice.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { Screen } from '../../controls/Screen.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
 import type { CommandOf } from '../../journal/commands.ts';
 import type { Id, OpenItem } from '../../journal/entries.ts';
-import { cautions } from '../../standards/releaseRules.ts';
-import { Acts } from '../bench/Acts.tsx';
+import { cautions } from '../../standards/checks/releaseRules.ts';
+import { statementWords } from '../../words/statements.ts';
+import { Acts } from '../bench/frame/Acts.tsx';
 import { UndoSlot, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { useFirstWrong } from '../firstWrong.ts';
@@ -18,7 +19,6 @@ import { Waits } from '../Waits.tsx';
 import { Figures } from './Figures.tsx';
 import { OpenList } from './OpenList.tsx';
 import { inReadingOrder } from './openOrder.ts';
-import { statementWords } from './statements.ts';
 
 type Statement = CommandOf<'release-bike'>['statement'];
 

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
 import type { Id } from '../../journal/entries.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
 
 const reasons = ['A doubt about the work', 'Fell with it', 'Lent or sold', 'Something works loose'] as const;

@@ -1,6 +1,6 @@
-import type { MarkState } from '../../controls/Mark.tsx';
+import type { MarkState } from '../../controls/figures/Mark.tsx';
 import type { RideCheckRow } from '../../journal/rows.ts';
-import type { RideCheckGroup } from '../../standards/rideCheck.ts';
+import type { RideCheckGroup } from '../../standards/checks/rideCheck.ts';
 
 export type CheckAnswer = { ok: true } | { ok: false; words: string };
 /** By item. */

@@ -1,7 +1,7 @@
 import { Icon } from '../../controls/Icon.tsx';
 import type { PressureUnit } from '../../mechanics/units.ts';
-import { atMost } from './atMost.ts';
-import type { SealCeiling } from './tyreOnRim.ts';
+import type { SealCeiling } from '../../practice/tyreOnRim.ts';
+import { atMost } from '../../words/atMost.ts';
 
 /** The most it may see, and who says so. */
 export function Ceiling({ ceiling, unit }: { ceiling: SealCeiling; unit: PressureUnit }) {

@@ -1,17 +1,17 @@
-import { Countdown } from '../../controls/Countdown.tsx';
+import { Countdown } from '../../controls/figures/Countdown.tsx';
+import type { MarkState } from '../../controls/figures/Mark.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { StepCard } from '../../controls/frames/StepCard.tsx';
 import { Icon } from '../../controls/Icon.tsx';
-import type { MarkState } from '../../controls/Mark.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { StepCard } from '../../controls/StepCard.tsx';
 import type { SealRow, WaitRow } from '../../journal/rows.ts';
 import type { Band } from '../../mechanics/band.ts';
 import type { PressureUnit } from '../../mechanics/units.ts';
-import { cautions } from '../../standards/releaseRules.ts';
-import { numberText } from '../quantityText.ts';
+import type { SealNext } from '../../practice/sealOrder.ts';
+import type { SealCeiling } from '../../practice/tyreOnRim.ts';
+import { cautions } from '../../standards/checks/releaseRules.ts';
+import { numberText } from '../../words/quantityText.ts';
 import { Ceiling } from './Ceiling.tsx';
-import type { SealNext } from './sealOrder.ts';
 import { sealTexts, seatedAgain, verdictWords } from './sealText.ts';
-import type { SealCeiling } from './tyreOnRim.ts';
 
 export interface SealCardProps {
   bikeName: string;

@@ -1,12 +1,12 @@
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Plot } from '../../controls/Plot.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { sealWords } from '../../exchange/sentencesOfJoints.ts';
+import { Plot } from '../../controls/figures/Plot.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { SealRow } from '../../journal/rows.ts';
 import { type PressureUnit, unitLabel } from '../../mechanics/units.ts';
-import { Rows } from '../bike/Rows.tsx';
-import { whenText } from '../dayText.ts';
+import { whenText } from '../../words/dayText.ts';
+import { sealWords } from '../../words/history/sentencesOfJoints.ts';
+import { Rows } from '../bike/sections/Rows.tsx';
 import { hrefOf } from '../route.ts';
 import { pressurePoints } from './pressurePoints.ts';
 

@@ -1,4 +1,4 @@
-import type { PlotPoint } from '../../controls/Plot.tsx';
+import type { PlotPoint } from '../../controls/figures/Plot.tsx';
 import type { SealRow } from '../../journal/rows.ts';
 import { convert, type PressureUnit } from '../../mechanics/units.ts';
 

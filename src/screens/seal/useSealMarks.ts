@@ -1,9 +1,9 @@
+import { noSealDraft, type SealDraft } from '../../drafts/sealDraft.ts';
 import type { Id, SealMark } from '../../journal/entries.ts';
 import type { JointRow, WaitRow } from '../../journal/rows.ts';
 import { type Gathered, useStepDraft } from '../bench/stepDraft.ts';
 import { type SaveState, useLogbook, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
-import { noSealDraft, type SealDraft } from './sealDraft.ts';
 import { markNames } from './sealText.ts';
 
 export interface SealMarks {

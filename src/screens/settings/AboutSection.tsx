@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Fold } from '../../controls/Fold.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { type CautionTopic, cautions } from '../../standards/releaseRules.ts';
-import { dayText } from '../dayText.ts';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { type CautionTopic, cautions } from '../../standards/checks/releaseRules.ts';
+import { dayText } from '../../words/dayText.ts';
 import { newestShipped, type Shipped } from './shipped.ts';
 
 const licences: readonly [what: string, licence: string][] = [

@@ -1,6 +1,6 @@
 import { Button } from '../../controls/Button.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
 import { useView } from '../door.tsx';
 import { DemoNotice } from '../home/DemoNotice.tsx';
 import { useDemo } from '../home/useDemo.ts';

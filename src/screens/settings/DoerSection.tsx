@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
 import type { ChangeProps } from './UnitsSection.tsx';
 
 /** Who does the work: the name stands under releases and on the build sheet. */

@@ -1,5 +1,5 @@
-import { Choice } from '../../controls/Choice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Choice } from '../../controls/fields/Choice.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
 import type { Settings } from '../../journal/entries.ts';
 import type { ChangeProps } from './UnitsSection.tsx';
 

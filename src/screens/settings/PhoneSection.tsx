@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { type Abilities, abilityLines, readAbilities } from '../../sensing/platform.ts';
 
 /** What this phone does for the logbook and what it does not, each in a sentence, and what can be asked of it. */

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { numberText } from '../../words/quantityText.ts';
 import { useView } from '../door.tsx';
-import { numberText } from '../quantityText.ts';
 
 const MEGA = 1_000_000;
 

@@ -1,11 +1,10 @@
 import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { Toggle } from '../../controls/Toggle.tsx';
-import type { RecheckRow } from '../../standards/recheckSchedule.ts';
+import { NumberField } from '../../controls/fields/NumberField.tsx';
+import { Toggle } from '../../controls/fields/Toggle.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import {
   draftOfSpan,
   ownSpan,
@@ -20,7 +19,8 @@ import {
   turnNames,
   turns,
   withSpan,
-} from './spans.ts';
+} from '../../drafts/spans.ts';
+import type { RecheckRow } from '../../standards/checks/recheckSchedule.ts';
 
 const labels: Record<keyof Span, string> = { rides: 'Rides', km: 'Kilometres', days: 'Days' };
 

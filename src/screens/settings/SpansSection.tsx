@@ -1,10 +1,14 @@
 import { useState } from 'preact/hooks';
-import { Fold } from '../../controls/Fold.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { ownSpan, scheduleWords, turns } from '../../drafts/spans.ts';
+import {
+  type RecheckRow,
+  recheckInstructions,
+  recheckSchedule,
+} from '../../standards/checks/recheckSchedule.ts';
 import { jointKindRow } from '../../standards/jointKinds.ts';
-import { type RecheckRow, recheckInstructions, recheckSchedule } from '../../standards/recheckSchedule.ts';
 import { SpanSheet } from './SpanSheet.tsx';
-import { ownSpan, scheduleWords, turns } from './spans.ts';
 import type { ChangeProps } from './UnitsSection.tsx';
 
 const titleOf = ({ jointKind, instruction }: RecheckRow) =>

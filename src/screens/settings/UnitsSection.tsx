@@ -1,5 +1,5 @@
-import { Ruler } from '../../controls/Ruler.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
 import type { Settings } from '../../journal/entries.ts';
 import { type AnyUnit, unitLabel } from '../../mechanics/units.ts';
 

@@ -1,5 +1,5 @@
 import { Icon } from '../../controls/Icon.tsx';
-import type { SheetLine } from '../../exchange/sheetLine.ts';
+import type { SheetLine } from '../../documents/sheetLine.ts';
 
 type FieldLine = Extract<SheetLine, { is: 'field' }>;
 

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import type { SheetLine } from '../../exchange/sheetLine.ts';
-import { sheetLines } from '../../exchange/sheetLines.ts';
+import type { SheetLine } from '../../documents/sheetLine.ts';
+import { sheetLines } from '../../documents/sheetLines.ts';
 import type { Id } from '../../journal/entries.ts';
 import { type Seen, useView } from '../door.tsx';
 import { useNames } from '../history/useNames.ts';

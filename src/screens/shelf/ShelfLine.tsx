@@ -1,9 +1,9 @@
 import './shelf.css';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { partLine } from '../bike/partLine.ts';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { groupTitles, type ShelfRow } from '../../practice/shelfRows.ts';
+import { partLine } from '../bike/sections/partLine.ts';
 import { hrefOf } from '../route.ts';
-import { groupTitles, type ShelfRow } from './shelfRows.ts';
 
 /** A line of the shelf: a heading, or a part with what keeps it there. */
 export function ShelfLine({ row }: { row: ShelfRow }) {

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { EntryOf } from '../../journal/entries.ts';
 import type { ToolRow } from '../../journal/rows.ts';
-import { AskSheet } from '../bike/AskSheet.tsx';
+import { AskSheet } from '../bike/sheets/AskSheet.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 

@@ -1,19 +1,26 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Choice } from '../../controls/Choice.tsx';
-import { DateTimeField } from '../../controls/DateTimeField.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
-import { TextField } from '../../controls/TextField.tsx';
+import { Choice } from '../../controls/fields/Choice.tsx';
+import { DateTimeField } from '../../controls/fields/DateTimeField.tsx';
+import { NumberField } from '../../controls/fields/NumberField.tsx';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { TextField } from '../../controls/fields/TextField.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
+import { torqueUnits } from '../../drafts/jointDraft.ts';
+import {
+  changedTool,
+  draftOfTool,
+  emptyTool,
+  type ReadTool,
+  readTool,
+  type ToolField,
+} from '../../drafts/toolDraft.ts';
 import type { ToolRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
-import { toolClasses } from '../../standards/toolClasses.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
+import { toolClasses } from '../../standards/screws/toolClasses.ts';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
-import { torqueUnits } from '../joint/jointDraft.ts';
-import { changedTool, draftOfTool, emptyTool, type ReadTool, readTool, type ToolField } from './toolDraft.ts';
 
 export interface ToolFormProps {
   /** Set when a tool is edited. */

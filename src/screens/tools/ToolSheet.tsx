@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { ToolRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
 import { toolState } from '../../planning/toolState.ts';
-import { AskSheet } from '../bike/AskSheet.tsx';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
-import { dayText } from '../dayText.ts';
+import { dayText } from '../../words/dayText.ts';
+import { AskSheet } from '../bike/sheets/AskSheet.tsx';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { FoundOutSheet } from './FoundOutSheet.tsx';

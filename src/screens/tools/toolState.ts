@@ -1,7 +1,7 @@
 import type { ToolSnapshot } from '../../journal/entries.ts';
 import type { ToolRow } from '../../journal/rows.ts';
 import { type TorqueUnit, torqueFromNm, unitLabel } from '../../mechanics/units.ts';
-import { numberText } from '../quantityText.ts';
+import { numberText } from '../../words/quantityText.ts';
 
 /** How far a tool can be trusted, in words. */
 export const toolStateWords: Record<ToolSnapshot['state'], string> = {

@@ -1,9 +1,9 @@
 import './workings.css';
-import { ListRow } from '../../controls/ListRow.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { Screen } from '../../controls/Screen.tsx';
-import { reckonings } from '../../fit/reckoning/reckonings.ts';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { reckonings } from '../../workings/reckonings/reckonings.ts';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { ReckoningForm } from './ReckoningForm.tsx';

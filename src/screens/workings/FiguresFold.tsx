@@ -1,5 +1,5 @@
 import { Button } from '../../controls/Button.tsx';
-import { Fold } from '../../controls/Fold.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
 import type { Id } from '../../journal/entries.ts';
 import { hrefOf } from '../route.ts';
 import { LaterLines } from './LaterLines.tsx';

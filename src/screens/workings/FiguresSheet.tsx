@@ -1,5 +1,5 @@
 import { Button } from '../../controls/Button.tsx';
-import { Sheet } from '../../controls/Sheet.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import type { Id } from '../../journal/entries.ts';
 import { hrefOf } from '../route.ts';
 import { LaterLines } from './LaterLines.tsx';

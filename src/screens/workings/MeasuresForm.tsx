@@ -1,14 +1,11 @@
 import './workings.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
+import { NumberField } from '../../controls/fields/NumberField.tsx';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { describedAnew } from '../../drafts/describedAnew.ts';
 import type { JointAbout } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
-import { SaveNotice } from '../bike/SaveNotice.tsx';
-import { describedAnew } from '../describedAnew.ts';
-import { useRun } from '../door.tsx';
-import { useDraft } from '../draft.ts';
 import {
   lengthUnits,
   type MeasureKey,
@@ -16,8 +13,11 @@ import {
   type ReadMeasures,
   readMeasures,
   rowsFor,
-} from './measures.ts';
-import { quantityRefusals } from './quantityRefusals.ts';
+} from '../../practice/measures.ts';
+import { quantityRefusals } from '../../words/quantityRefusals.ts';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
+import { useRun } from '../door.tsx';
+import { useDraft } from '../draft.ts';
 
 /** Asks once for what the computations of a joint need, and writes it down with the joint. */
 export function MeasuresForm({ joint }: { joint: JointRow }) {

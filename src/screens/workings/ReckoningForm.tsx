@@ -1,16 +1,22 @@
 import './workings.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Notice } from '../../controls/Notice.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { Ruler } from '../../controls/Ruler.tsx';
-import { Screen } from '../../controls/Screen.tsx';
-import { SelectField } from '../../controls/SelectField.tsx';
-import { type Asked, isChoice, type Outcome, type Reckoning, reckon } from '../../fit/reckoning/reckoning.ts';
+import { NumberField } from '../../controls/fields/NumberField.tsx';
+import { SelectField } from '../../controls/fields/SelectField.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { type Filled, firstFilled, readFilled } from '../../drafts/filled.ts';
 import type { AnyUnit } from '../../mechanics/units.ts';
+import {
+  type Asked,
+  isChoice,
+  type Outcome,
+  type Reckoning,
+  reckon,
+} from '../../workings/reckonings/reckoning.ts';
 import { useView } from '../door.tsx';
 import { Waits } from '../Waits.tsx';
-import { type Filled, firstFilled, readFilled } from './filled.ts';
 import { WorkingView } from './WorkingView.tsx';
 
 interface FieldProps {

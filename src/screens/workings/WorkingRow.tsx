@@ -1,8 +1,8 @@
 import './workings.css';
 import { useState } from 'preact/hooks';
+import { Mark, type MarkState } from '../../controls/figures/Mark.tsx';
 import { Icon } from '../../controls/Icon.tsx';
-import { Mark, type MarkState } from '../../controls/Mark.tsx';
-import type { LineVerdict, WorkingLine } from '../../fit/working/line.ts';
+import type { LineVerdict, WorkingLine } from '../../workings/joint/line.ts';
 import { WorkingView } from './WorkingView.tsx';
 
 /** A good figure is noted, never ticked: a tick means done, not safe. */

@@ -1,8 +1,8 @@
 import './workings.css';
-import { Gauge } from '../../controls/Gauge.tsx';
+import { Gauge } from '../../controls/figures/Gauge.tsx';
 import type { Working } from '../../mechanics/working.ts';
-import { figureText, leans, valueText } from './figureText.ts';
-import { knownWords } from './knownWords.ts';
+import { figureText, leans, valueText } from '../../words/figureText.ts';
+import { knownWords } from '../../words/knownWords.ts';
 
 export interface WorkingViewProps {
   label: string;

@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
-import { jointWorkings } from '../../fit/working/jointWorkings.ts';
-import type { WorkingLine } from '../../fit/working/line.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, ToolRow } from '../../journal/rows.ts';
+import { factsOf } from '../../practice/factsOf.ts';
+import { sayingIn } from '../../words/saying.ts';
+import { jointWorkings } from '../../workings/joint/jointWorkings.ts';
+import type { WorkingLine } from '../../workings/joint/line.ts';
 import { useNow, useView } from '../door.tsx';
-import { factsOf } from './factsOf.ts';
-import { sayingIn } from './saying.ts';
 
 /** A tool's check does not run out within the hour. */
 const HOUR_MS = 3_600_000;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rideCheck } from '../../../src/standards/rideCheck.ts';
+import { rideCheck } from '../../../src/standards/checks/rideCheck.ts';
 import { boltsTight, goTo, hold, keys, press, takeUp, touch, unfold } from './hands.ts';
 import { entries, journal, rows } from './rawStore.ts';
 import {

@@ -1,13 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { allotShelf } from '../../../src/fit/allotShelf.ts';
-import { ofLinks } from '../../../src/fit/bridge.ts';
+import { ofLinks } from '../../../src/fit/bridges/bridge.ts';
+import { linksOf } from '../../../src/fit/bridges/links.ts';
+import { mates } from '../../../src/fit/bridges/mates.ts';
+import { bridgingPart } from '../../../src/fit/bridges/shelfAdapter.ts';
 import { checkPile } from '../../../src/fit/checkPile.ts';
 import { type Finding, findingIdOf } from '../../../src/fit/finding.ts';
-import { linksOf } from '../../../src/fit/links.ts';
-import { mates } from '../../../src/fit/mates.ts';
 import type { PilePart } from '../../../src/fit/pile.ts';
-import { bridgingPart } from '../../../src/fit/shelfAdapter.ts';
 import { face, part } from '../../fixtures/pileParts.ts';
 
 /** Parts of the shelf each finding would put between. */

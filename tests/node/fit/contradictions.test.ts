@@ -2,10 +2,10 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkPile } from '../../../src/fit/checkPile.ts';
 import { contradictions } from '../../../src/fit/contradictions.ts';
-import type { Measured } from '../../../src/fit/face.ts';
+import type { Measured } from '../../../src/fit/faces/face.ts';
+import { readingOf } from '../../../src/fit/faces/reading.ts';
 import { topicName } from '../../../src/fit/openFindings.ts';
-import { readingOf } from '../../../src/fit/reading.ts';
-import { faceKinds } from '../../../src/standards/faceKinds.ts';
+import { faceKinds } from '../../../src/standards/faces/faceKinds.ts';
 import { magpie } from '../../fixtures/magpie.ts';
 import { caliper, face, named, part } from '../../fixtures/pileParts.ts';
 

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { leastRingTeeth, ringBossMm } from '../../../src/fit/wholes/leastTeeth.ts';
-import { ringMounts } from '../../../src/standards/ringMounts.ts';
+import { ringMounts } from '../../../src/standards/interfaces/ringMounts.ts';
 
 test('example of the docstring', () => {
   expect(leastRingTeeth(104, 4)).toEqual({ teethCount: 32, listed: true });

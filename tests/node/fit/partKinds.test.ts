@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { rules } from '../../../src/fit/meet.ts';
+import { rules } from '../../../src/fit/bridges/meet.ts';
 import { partKindIds, partKinds } from '../../../src/fit/partKinds.ts';
-import { faceKindIds } from '../../../src/standards/faceKinds.ts';
+import { faceKindIds } from '../../../src/standards/faces/faceKinds.ts';
 
 test('every kind of face is on some kind of part, and in some rule or read by a check of the whole', () => {
   const onParts = new Set(partKindIds.flatMap((kind) => partKinds[kind].faces));

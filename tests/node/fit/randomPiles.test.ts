@@ -1,12 +1,12 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { meet } from '../../../src/fit/bridges/meet.ts';
+import { tableAdapters } from '../../../src/fit/bridges/shelfAdapter.ts';
 import { checkPile } from '../../../src/fit/checkPile.ts';
-import { faceInPile } from '../../../src/fit/faceInPile.ts';
+import { faceInPile } from '../../../src/fit/faces/faceInPile.ts';
 import type { Finding } from '../../../src/fit/finding.ts';
-import { meet } from '../../../src/fit/meet.ts';
 import { bridgingKinds } from '../../../src/fit/partKinds.ts';
 import type { PilePart } from '../../../src/fit/pile.ts';
-import { tableAdapters } from '../../../src/fit/shelfAdapter.ts';
 import { sits } from '../../fixtures/everyRow.ts';
 import { magpie } from '../../fixtures/magpie.ts';
 

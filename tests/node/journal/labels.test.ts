@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { labelHolder } from '../../../src/journal/labelHolder.ts';
-import { sentenceOf } from '../../../src/screens/refusals.ts';
+import { sentenceOf } from '../../../src/words/refusals.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
 const part = (partId: string, label: string) => ({

@@ -1,6 +1,6 @@
 import type { Command } from '../../../src/journal/commands.ts';
 import type { Logbook } from '../../../src/logbook.ts';
-import { rideCheck } from '../../../src/standards/rideCheck.ts';
+import { rideCheck } from '../../../src/standards/checks/rideCheck.ts';
 import { done } from './openTestLogbook.ts';
 
 export const nm = (value: number) => ({ value, unit: 'N.m' as const, typed: String(value) });

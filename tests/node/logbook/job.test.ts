@@ -62,7 +62,7 @@ test('the whole job once through: parts, joint, steps, torque, release, ride, re
     by: 'me',
   });
   expect(refused).toMatchObject({ refused: 'must-not-be-deferred' });
-  const { rideCheck } = await import('../../../src/standards/rideCheck.ts');
+  const { rideCheck } = await import('../../../src/standards/checks/rideCheck.ts');
   for (const { id, items } of rideCheck) {
     const answers = items.map((item) => ({ itemId: item.id, ok: true }));
     await done(logbook, { type: 'confirm-ride-check', bikeId, groupId: id, items: answers });

@@ -1,41 +1,44 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Band, band } from '../../../src/mechanics/band.ts';
-import { clampGrowth } from '../../../src/mechanics/clampGrowth.ts';
-import { clampMargin } from '../../../src/mechanics/clampMargin.ts';
-import { riderMomentNm, worstRiderMomentNm } from '../../../src/mechanics/clampMoment.ts';
+import { clampGrowth } from '../../../src/mechanics/clamps/clampGrowth.ts';
+import { clampMargin } from '../../../src/mechanics/clamps/clampMargin.ts';
+import { riderMomentNm, worstRiderMomentNm } from '../../../src/mechanics/clamps/clampMoment.ts';
 import {
   bondedShimNm,
   closedRingPressureMPa,
   shimChain,
   tensionThroughRingN,
-} from '../../../src/mechanics/clampShim.ts';
+} from '../../../src/mechanics/clamps/clampShim.ts';
 import {
   axialSlipN,
   clampPressureMPa,
   clampTensionN,
   gripUsed,
   slipTorqueNm,
-} from '../../../src/mechanics/clampSlip.ts';
-import { engagementForFullStrengthMm, strippingLoadN } from '../../../src/mechanics/engagement.ts';
-import { frictionFromNutFactor, nutFactorFromFriction } from '../../../src/mechanics/frictionNutFactor.ts';
-import { assemblyPreloadN, assemblyTorqueNm } from '../../../src/mechanics/preloadAssembly.ts';
+} from '../../../src/mechanics/clamps/clampSlip.ts';
+import { engagementForFullStrengthMm, strippingLoadN } from '../../../src/mechanics/screws/engagement.ts';
+import {
+  frictionFromNutFactor,
+  nutFactorFromFriction,
+} from '../../../src/mechanics/screws/frictionNutFactor.ts';
+import { assemblyPreloadN, assemblyTorqueNm } from '../../../src/mechanics/screws/preloadAssembly.ts';
 import {
   measuredNutFactor,
   preloadBandN,
   torqueForPreloadNm,
-} from '../../../src/mechanics/preloadFromTorque.ts';
-import { preloadBelowMaximumN } from '../../../src/mechanics/preloadScatter.ts';
-import { preloadUse } from '../../../src/mechanics/preloadUse.ts';
-import { stressAreaMm2 } from '../../../src/mechanics/threadGeometry.ts';
+} from '../../../src/mechanics/screws/preloadFromTorque.ts';
+import { preloadBelowMaximumN } from '../../../src/mechanics/screws/preloadScatter.ts';
+import { preloadUse } from '../../../src/mechanics/screws/preloadUse.ts';
+import { stressAreaMm2 } from '../../../src/mechanics/screws/threadGeometry.ts';
 import {
   looseningRatio,
   looseningTorqueNm,
   preloadLongFormN,
-} from '../../../src/mechanics/torqueLongForm.ts';
-import { plausibleTorque } from '../../../src/mechanics/torquePlausible.ts';
-import { powerScrewTorqueNm } from '../../../src/mechanics/torquePowerScrew.ts';
-import { torqueAtScrewNm, wrenchSettingNm } from '../../../src/mechanics/wrenchExtension.ts';
+} from '../../../src/mechanics/screws/torqueLongForm.ts';
+import { plausibleTorque } from '../../../src/mechanics/screws/torquePlausible.ts';
+import { powerScrewTorqueNm } from '../../../src/mechanics/screws/torquePowerScrew.ts';
+import { torqueAtScrewNm, wrenchSettingNm } from '../../../src/mechanics/screws/wrenchExtension.ts';
 
 type Six = [number, number, number, number, number, number];
 const thread = (diameterMm: number, pitchMm: number) => ({ diameterMm, pitchMm, form: 'iso' }) as const;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StepState } from '../../../src/journal/rows.ts';
-import { appliedDoubt } from '../../../src/screens/bench/appliedDoubt.ts';
+import { appliedDoubt } from '../../../src/practice/appliedDoubt.ts';
 import {
   anyCounted,
   type BoltCount,
@@ -9,17 +9,17 @@ import {
   boltTight,
   nextPass,
   uncounted,
-} from '../../../src/screens/bench/boltCount.ts';
-import { AWAY_MS, interrupted } from '../../../src/screens/bench/sitting.ts';
+} from '../../../src/practice/boltCount.ts';
 import {
   leftBehind,
   neighbour,
   type Place,
   stepAfter,
   stepInHand,
-} from '../../../src/screens/bench/stepInHand.ts';
-import { figureText, sourceText } from '../../../src/screens/bench/targetWords.ts';
-import { threadDiameterMm } from '../../../src/screens/bench/threadDiameter.ts';
+} from '../../../src/practice/stepInHand.ts';
+import { threadDiameterMm } from '../../../src/practice/threadDiameter.ts';
+import { AWAY_MS, interrupted } from '../../../src/screens/bench/sitting.ts';
+import { figureText, sourceText } from '../../../src/words/targetWords.ts';
 
 /** Steps by their states: o open, d done, s skipped. */
 const list = (states: string) =>

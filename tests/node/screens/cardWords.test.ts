@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/journal/entries.ts';
 import type { BikeRow, JointRow } from '../../../src/journal/rows.ts';
 import type { HistoryLine } from '../../../src/logbook.ts';
-import { partLine } from '../../../src/screens/bike/partLine.ts';
-import { releaseState } from '../../../src/screens/bike/releaseState.ts';
-import { lateText } from '../../../src/screens/home/lateText.ts';
+import { releaseState } from '../../../src/practice/releaseState.ts';
+import { partLine } from '../../../src/screens/bike/sections/partLine.ts';
 import { jointMark } from '../../../src/screens/joint/jointMark.ts';
 import { asItReads, torqueTimes } from '../../../src/screens/joint/torqueTimes.ts';
+import { lateText } from '../../../src/words/lateText.ts';
 
 const release = { releaseId: 'r2', atMs: 5, statement: 'ride', open: 1 } as const;
 const revoked = { releaseId: 'r2', atMs: 9, entryId: 'e', because: 'torque-applied' } as const;

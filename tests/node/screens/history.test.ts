@@ -1,17 +1,12 @@
 import { expect, test } from 'vitest';
-import { entrySentence } from '../../../src/exchange/entrySentence.ts';
+import { correctableOf, draftAt, isAnswered, readCorrection } from '../../../src/drafts/correctable.ts';
 import type { Command } from '../../../src/journal/commands.ts';
 import { decide } from '../../../src/journal/decide.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
-import {
-  correctableOf,
-  draftAt,
-  isAnswered,
-  readCorrection,
-} from '../../../src/screens/history/correctable.ts';
 import { belongs, byDay, isLate, readsNow } from '../../../src/screens/history/timeline.ts';
-import { entryOf, entryTypes, names } from '../exchange/everyEntry.ts';
+import { entrySentence } from '../../../src/words/history/entrySentence.ts';
+import { entryOf, entryTypes, names } from '../words/history/everyEntry.ts';
 
 const line = (entry: Entry, fixes: { reason: string; becomes: Record<string, unknown> | null }[] = []) => ({
   seq: 1,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { draftOfTool, emptyTool, readTool } from '../../../src/drafts/toolDraft.ts';
 import type { ToolRow } from '../../../src/journal/rows.ts';
-import { draftOfTool, emptyTool, readTool } from '../../../src/screens/tools/toolDraft.ts';
 
 const typed = {
   ...emptyTool('N.m'),

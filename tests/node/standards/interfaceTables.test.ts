@@ -1,19 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { spanOf, standardsFor } from '../../../src/fit/standardOf.ts';
-import { axles } from '../../../src/standards/axles.ts';
-import { brakeMounts, isNativeRotorMm } from '../../../src/standards/brakeMounts.ts';
-import { chains } from '../../../src/standards/chains.ts';
-import { clamps } from '../../../src/standards/clamps.ts';
-import { driveThreads } from '../../../src/standards/driveThreads.ts';
-import { type FaceKind, faceKindIds, faceKinds } from '../../../src/standards/faceKinds.ts';
-import { headsets } from '../../../src/standards/headsets.ts';
-import type { InterfaceRow } from '../../../src/standards/interfaceRow.ts';
-import { pedals } from '../../../src/standards/pedals.ts';
-import { ringMounts } from '../../../src/standards/ringMounts.ts';
-import { seatposts } from '../../../src/standards/seatposts.ts';
-import { shells } from '../../../src/standards/shells.ts';
-import { spacings } from '../../../src/standards/spacings.ts';
-import { spindles } from '../../../src/standards/spindles.ts';
+import { spanOf, standardsFor } from '../../../src/fit/faces/standardOf.ts';
+import { type FaceKind, faceKindIds, faceKinds } from '../../../src/standards/faces/faceKinds.ts';
+import type { InterfaceRow } from '../../../src/standards/faces/interfaceRow.ts';
+import { axles } from '../../../src/standards/interfaces/axles.ts';
+import { brakeMounts, isNativeRotorMm } from '../../../src/standards/interfaces/brakeMounts.ts';
+import { chains } from '../../../src/standards/interfaces/chains.ts';
+import { clamps } from '../../../src/standards/interfaces/clamps.ts';
+import { driveThreads } from '../../../src/standards/interfaces/driveThreads.ts';
+import { headsets } from '../../../src/standards/interfaces/headsets.ts';
+import { pedals } from '../../../src/standards/interfaces/pedals.ts';
+import { ringMounts } from '../../../src/standards/interfaces/ringMounts.ts';
+import { seatposts } from '../../../src/standards/interfaces/seatposts.ts';
+import { shells } from '../../../src/standards/interfaces/shells.ts';
+import { spacings } from '../../../src/standards/interfaces/spacings.ts';
+import { spindles } from '../../../src/standards/interfaces/spindles.ts';
 
 const tables: Record<string, readonly InterfaceRow[]> = {
   shells,

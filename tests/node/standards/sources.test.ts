@@ -1,21 +1,21 @@
 import { describe, expect, test } from 'vitest';
-import { beadSeatNames } from '../../../src/standards/beadSeats.ts';
-import { chainlines } from '../../../src/standards/chainlines.ts';
-import { cureGrid } from '../../../src/standards/cureGrid.ts';
-import { elasticMaterials } from '../../../src/standards/elasticMaterials.ts';
-import { embedmentSource } from '../../../src/standards/embedment.ts';
+import { recheckSchedule } from '../../../src/standards/checks/recheckSchedule.ts';
+import { neverDeferred } from '../../../src/standards/checks/releaseRules.ts';
+import { rideCheck } from '../../../src/standards/checks/rideCheck.ts';
+import { overturningMps2, stoppingFigures } from '../../../src/standards/checks/stoppingFigures.ts';
+import { chainlines } from '../../../src/standards/interfaces/chainlines.ts';
+import { elasticMaterials } from '../../../src/standards/interfaces/elasticMaterials.ts';
+import { mounts } from '../../../src/standards/interfaces/mounts.ts';
+import { rotorMinimums, rotorSizes, sixBolt } from '../../../src/standards/interfaces/rotors.ts';
 import { jointKinds } from '../../../src/standards/jointKinds.ts';
 import type { Sourced } from '../../../src/standards/known.ts';
-import { lockers } from '../../../src/standards/lockers.ts';
-import { mounts } from '../../../src/standards/mounts.ts';
 import { publishedFigures } from '../../../src/standards/publishedFigures.ts';
-import { recheckSchedule } from '../../../src/standards/recheckSchedule.ts';
-import { neverDeferred } from '../../../src/standards/releaseRules.ts';
-import { rideCheck } from '../../../src/standards/rideCheck.ts';
-import { rotorMinimums, rotorSizes, sixBolt } from '../../../src/standards/rotors.ts';
-import { overturningMps2, stoppingFigures } from '../../../src/standards/stoppingFigures.ts';
-import { widthTables } from '../../../src/standards/tyreWidths.ts';
-import { valveLengths, valves } from '../../../src/standards/valves.ts';
+import { cureGrid } from '../../../src/standards/screws/cureGrid.ts';
+import { embedmentSource } from '../../../src/standards/screws/embedment.ts';
+import { lockers } from '../../../src/standards/screws/lockers.ts';
+import { beadSeatNames } from '../../../src/standards/tyres/beadSeats.ts';
+import { widthTables } from '../../../src/standards/tyres/tyreWidths.ts';
+import { valveLengths, valves } from '../../../src/standards/tyres/valves.ts';
 
 const tables: [string, readonly Sourced[]][] = [
   ['bead seats', beadSeatNames],

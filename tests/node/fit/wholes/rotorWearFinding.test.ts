@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { checkPile } from '../../../../src/fit/checkPile.ts';
-import { rotorMinimums } from '../../../../src/standards/rotors.ts';
+import { rotorMinimums } from '../../../../src/standards/interfaces/rotors.ts';
 import { caliper, face, part } from '../../../fixtures/pileParts.ts';
 
 const rotor = (thicknessMm?: number, minimumMm?: number) =>

@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { axlePositions } from '../../../../src/fit/axlePosition.ts';
 import { checkPile } from '../../../../src/fit/checkPile.ts';
-import { completeSets } from '../../../../src/fit/completeSets.ts';
+import type { GroupId } from '../../../../src/fit/openFindings.ts';
 import type { PilePart } from '../../../../src/fit/pile.ts';
 import { pileOf } from '../../../../src/fit/pileOf.ts';
-import { wallMm } from '../../../../src/screens/fit/bridgeFacts.ts';
-import { drivetrainOf, gearFigures } from '../../../../src/screens/fit/drivetrain.ts';
-import { findingGroups, type GroupId } from '../../../../src/screens/fit/findingGroups.ts';
-import { endsWithoutCaliper, missingParts } from '../../../../src/screens/fit/missingParts.ts';
-import { nearMisses } from '../../../../src/screens/fit/nearMisses.ts';
-import { stopWords } from '../../../../src/screens/fit/slotWords.ts';
-import { takeSet } from '../../../../src/screens/fit/takeSet.ts';
+import { completeSets } from '../../../../src/fit/sets/completeSets.ts';
+import { axlePositions } from '../../../../src/fit/wholes/axlePosition.ts';
+import { wallMm } from '../../../../src/practice/pile/bridgeFacts.ts';
+import { drivetrainOf, gearFigures } from '../../../../src/practice/pile/drivetrain.ts';
+import { findingGroups } from '../../../../src/practice/pile/findingGroups.ts';
+import { endsWithoutCaliper, missingParts } from '../../../../src/practice/pile/missingParts.ts';
+import { nearMisses } from '../../../../src/practice/pile/nearMisses.ts';
+import { takeSet } from '../../../../src/practice/pile/takeSet.ts';
+import { stopWords } from '../../../../src/words/slotWords.ts';
 import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
 import { BIKE, pile, situationOf, writePile } from './pileInLogbook.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { checkPile } from '../../../../src/fit/checkPile.ts';
-import type { Face } from '../../../../src/fit/face.ts';
+import type { Face } from '../../../../src/fit/faces/face.ts';
 import { pileOf } from '../../../../src/fit/pileOf.ts';
 import type { Logbook } from '../../../../src/logbook.ts';
-import { acceptCommands } from '../../../../src/screens/fit/acceptCommands.ts';
-import { findingGroups } from '../../../../src/screens/fit/findingGroups.ts';
+import { acceptCommands } from '../../../../src/practice/pile/acceptCommands.ts';
+import { findingGroups } from '../../../../src/practice/pile/findingGroups.ts';
 import { caliper } from '../../../fixtures/pileParts.ts';
 import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
 import { BIKE, pile, situationOf, writePile } from './pileInLogbook.ts';

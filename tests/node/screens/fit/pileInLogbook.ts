@@ -1,7 +1,7 @@
-import { magpie } from '../../../../src/exchange/magpiePile.ts';
+import { magpie } from '../../../../src/demo/magpiePile.ts';
 import type { PilePart } from '../../../../src/fit/pile.ts';
 import type { Logbook } from '../../../../src/logbook.ts';
-import type { Situation } from '../../../../src/screens/fit/acceptCommands.ts';
+import type { Situation } from '../../../../src/practice/pile/acceptCommands.ts';
 import { done } from '../../logbook/openTestLogbook.ts';
 
 export const BIKE = 'bike-1';

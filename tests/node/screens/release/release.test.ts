@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { OpenItem } from '../../../../src/journal/entries.ts';
+import { defectKind } from '../../../../src/practice/defectKind.ts';
 import {
   answered,
   answersOf,
   confirmedItems,
   groupMark,
 } from '../../../../src/screens/release/checkState.ts';
-import { defectKind } from '../../../../src/screens/release/defectKind.ts';
 import { inReadingOrder, openHref } from '../../../../src/screens/release/openOrder.ts';
-import { statementText } from '../../../../src/screens/release/statements.ts';
-import { neverDeferred } from '../../../../src/standards/releaseRules.ts';
-import { MOST_ITEMS_IN_A_GROUP, rideCheck } from '../../../../src/standards/rideCheck.ts';
+import { neverDeferred } from '../../../../src/standards/checks/releaseRules.ts';
+import { MOST_ITEMS_IN_A_GROUP, rideCheck } from '../../../../src/standards/checks/rideCheck.ts';
+import { statementText } from '../../../../src/words/statements.ts';
 
 const item = (what: OpenItem['what'], blocks: boolean, jointId?: string): OpenItem => ({
   what,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { field, loud, type SheetLine } from '../../../../src/exchange/sheetLine.ts';
+import { field, loud, type SheetLine } from '../../../../src/documents/sheetLine.ts';
 import { sectionsOf, underOneLabel } from '../../../../src/screens/sheet/Paper.tsx';
 
 test('lines of one label in a row stand under it once; what stands out keeps a label of its own', () => {

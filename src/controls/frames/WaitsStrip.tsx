@@ -1,0 +1,50 @@
+import './WaitsStrip.css';
+import { spanShort } from '../../words/timeLeft.ts';
+import { Icon } from '../Icon.tsx';
+
+export interface WaitInSight {
+  id: string;
+  /** What waits: "Seal: Rear bead". */
+  label: string;
+  /** On which bike. */
+  where: string;
+  dueAtMs: number;
+  /** What it is when its time is over, if nobody is late then: "Cured". */
+  overWord?: string | undefined;
+}
+
+/** Who is late comes first, then what ends next; what is over and needs nobody comes last. */
+const inTurn = (nowMs: number) => (one: WaitInSight, other: WaitInSight) => {
+  const quiet = ({ dueAtMs, overWord }: WaitInSight) => Number(dueAtMs <= nowMs && overWord !== undefined);
+  return quiet(one) - quiet(other) || one.dueAtMs - other.dueAtMs;
+};
+
+export interface WaitsStripProps {
+  waits: readonly WaitInSight[];
+  nowMs: number;
+  /** Where all of them are listed. */
+  href: string;
+}
+
+/** One line under the heading of every screen: the wait that comes first, and how many more there are. */
+export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
+  const [first, ...others] = waits.toSorted(inTurn(nowMs));
+  if (!first) return null;
+  const leftMs = first.dueAtMs - nowMs;
+  const done = leftMs <= 0 ? first.overWord : undefined;
+  const late = leftMs <= 0 && done === undefined;
+  const span = `${spanShort(Math.abs(leftMs))} ${late ? 'late' : 'left'}`;
+  return (
+    <a class={late ? 'waits waits-over' : 'waits'} href={href}>
+      <Icon name={done ? 'check' : late ? 'bell' : 'hourglass'} />
+      <span class="waits-label">
+        {first.label}
+        <span class="waits-where">, {first.where}</span>
+      </span>
+      <span class="waits-left">
+        {done ?? span}
+        {others.length > 0 && ` +${others.length}`}
+      </span>
+    </a>
+  );
+}

@@ -1,0 +1,90 @@
+import type { AsBuilt } from '../journal/answers.ts';
+import type { JointRow, WaitRow } from '../journal/rows.ts';
+import { jointKindRow } from '../standards/jointKinds.ts';
+import type { Names } from '../words/history/names.ts';
+import { called } from '../words/history/sentences.ts';
+import { betweenText, fastenerText, sealWords, targetText } from '../words/history/sentencesOfJoints.ts';
+import { outcomeWords, toolWords } from '../words/history/tradeWords.ts';
+import { countWords, dayWords, listWords, numberWords, quantityWords, spanWords } from '../words/phrases.ts';
+import { doneBy, field, loud, type SheetLine, whenWords } from './sheetLine.ts';
+
+/** The instant a sheet is of, and the zone its days are told in. */
+export interface When {
+  zone: string;
+  atMs: number;
+}
+
+function workOn({ state, applied, fasteners, targets }: JointRow, { zone }: When): SheetLine[] {
+  if (state === 'hand-tight')
+    return [loud('Work done', 'tightened by hand only; its torque is still to come')];
+  if (!applied) {
+    const wanted = fasteners.length > 0 || targets.some(({ torque }) => torque);
+    return [
+      wanted ? loud('Work done', 'no torque on record') : field('Work done', 'no torque is wanted here'),
+    ];
+  }
+  const { applied: torque, bolts, passes, tool, marked, atMs, by } = applied;
+  return [
+    field(
+      'Work done',
+      `tightened to ${quantityWords(torque)}, ${countWords(bolts, 'bolt')}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark put across' : ''}`,
+    ),
+    field('Done on', whenWords(atMs, zone)),
+    doneBy(by),
+    tool ? field('Tool', toolWords(tool)) : loud('Tool', 'none named'),
+  ];
+}
+
+/** The locker and its cure, by the wait as it stands: it may have been changed, cut short, or moved with the clock. */
+function lockerOf({ locked }: JointRow, waits: readonly WaitRow[], { zone, atMs }: When): SheetLine[] {
+  if (!locked) return [];
+  const put = `${locked.grade.replaceAll('-', ' ')}, on ${locked.surface.replaceAll('-', ' ')}, ${locked.primer ? 'with' : 'without'} primer, put on ${whenWords(locked.atMs, zone)}`;
+  const wait = waits.find(({ waitId }) => waitId === locked.waitId);
+  const { endedAtMs, dueAtMs, outcome } = wait ?? {};
+  if (endedAtMs !== undefined && outcome === 'cut-short')
+    return [loud('Locker', `${put}, its cure cut short ${whenWords(endedAtMs, zone)}`)];
+  const curedAtMs = endedAtMs ?? dueAtMs ?? locked.curedAtMs;
+  if (curedAtMs <= atMs) return [field('Locker', `${put}, cured since ${whenWords(curedAtMs, zone)}`)];
+  const left = `to be left until ${whenWords(curedAtMs, zone)}, ${spanWords(curedAtMs - atMs)} to go`;
+  return [loud('Locker', `${put}, ${left}`)];
+}
+
+function foundAt({ found, moved }: JointRow, { zone }: When): SheetLine[] {
+  if (!found) return [];
+  const how = [
+    ...(found.movedAt ? [`at ${quantityWords(found.movedAt)}`] : []),
+    ...(found.turnedDeg === undefined ? [] : [`by ${numberWords(found.turnedDeg)}°`]),
+  ];
+  const often = moved > 1 ? `; ${countWords(moved, 'time')} now` : '';
+  const text = `${outcomeWords[found.outcome]}${how.length > 0 ? ` ${how.join(', ')}` : ''}${often}, looked at ${dayWords(found.atMs, zone)}`;
+  return [found.outcome === 'held' ? field('Found', text) : loud('Found', text)];
+}
+
+/** A joint on the sheet: what meets, what lies between, the figures and whose they are, what the hand gave. */
+export function sheetOfJoint(
+  joint: JointRow,
+  { seals, waits }: AsBuilt,
+  names: Names,
+  when: When,
+): SheetLine[] {
+  const { name, kind, partIds, between, fasteners, targets, matters, note, jointId } = joint;
+  const seal = seals.find((row) => row.jointId === jointId)?.marks.at(-1);
+  return [
+    { is: 'heading', text: name },
+    field(
+      'Kind',
+      `${jointKindRow(kind).label.toLowerCase()}${matters ? '; if it lets go, the rider can fall' : ''}`,
+    ),
+    field('Parts', listWords(partIds.map(called(names).part)) || 'none named'),
+    field('Between', betweenText(between, names) || 'nothing written down'),
+    ...(fasteners.length > 0 ? [field('Fasteners', fastenerText(fasteners))] : []),
+    ...(targets.length > 0
+      ? targets.map((target) => field('Data used', targetText(target, names)))
+      : [field('Data used', 'none')]),
+    ...workOn(joint, when),
+    ...foundAt(joint, when),
+    ...lockerOf(joint, waits, when),
+    ...(seal ? [field('Seal', `${sealWords(seal)}, ${whenWords(seal.atMs, when.zone)}`)] : []),
+    ...(note?.trim() ? [field('Note', note.trim())] : []),
+  ];
+}

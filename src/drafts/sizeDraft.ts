@@ -1,0 +1,102 @@
+import { CALIPER_UNCERTAINTY_MM, type Measured } from '../fit/faces/face.ts';
+import { type DimensionRefusal, readDimension } from '../fit/faces/readDimension.ts';
+import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
+import { convert, type LengthUnit, type PressureUnit, pressureBar, unitLabel } from '../mechanics/units.ts';
+import type { FaceKind } from '../standards/faces/faceKinds.ts';
+
+export type SizeUnit = LengthUnit | PressureUnit;
+
+/** One size as it stands in the form. */
+export interface SizeDraft {
+  typed: string;
+  /** Undefined for a count. */
+  unit?: SizeUnit | undefined;
+  /** Read from a stamp or a catalogue, not measured. */
+  printed?: boolean;
+}
+
+export type SizeReading =
+  | { is: 'empty' }
+  | { is: 'good'; measured: Measured }
+  /** A number, though no likely one: kept as typed, with what was probably meant. */
+  | { is: 'doubt'; measured: Measured; sentence: string; suggestion: SizeDraft | undefined }
+  | { is: 'wrong'; sentence: string };
+
+const lengths = ['mm', '[in_i]', 'cm'] as const;
+const pressures = ['bar', '[psi]', 'kPa'] as const;
+
+/** The units a size may be typed in. @example unitsFor('boreMm') //=> ['mm', '[in_i]', 'cm'] */
+export function unitsFor(key: string): readonly SizeUnit[] {
+  if (key.endsWith('Count')) return [];
+  return key.endsWith('Bar') ? pressures : lengths;
+}
+
+const wrong: Partial<Record<DimensionRefusal, string>> = {
+  'not-a-number': 'That is not a number. Digits, with a comma or a point.',
+  'two-separators': 'One comma or point only.',
+  negative: 'A size is not less than nothing.',
+  'not-finite': 'That is not a size.',
+  'unknown-unit': 'Which unit is that? Type the number alone and choose the unit.',
+  'unit-of-another-kind': 'That unit does not belong here.',
+  'not-a-whole-number': 'Count them: a whole number.',
+};
+
+const doubts: Partial<Record<DimensionRefusal, (said: string) => string>> = {
+  'decimal-point-slipped': (said) => `${said} is not likely here; the point may have slipped.`,
+  'inches-meant': (said) => `${said} is not likely here; it may have been inches.`,
+  'centimetres-meant': (said) => `${said} is not likely here; it may have been centimetres.`,
+  impossible: (said) => `${said} is far from any part like this. Measure once more.`,
+};
+
+const withUnit = ({ typed, unit }: SizeDraft) =>
+  unit === undefined || unit === 'mm' || unit === 'bar' || /[\p{L}"″]/u.test(typed)
+    ? typed.trim()
+    : `${typed.trim()} ${unitLabel[unit]}`;
+
+/** A number out of the likely range, as a measurement all the same. */
+function asTyped(key: string, size: SizeDraft): Measured | undefined {
+  const typed = withUnit(size);
+  if (key.endsWith('Count')) {
+    const count = parseNumber(typed);
+    return count.ok ? { value: count.value, unit: '1', typed, uncertaintyMm: 0 } : undefined;
+  }
+  if (key.endsWith('Bar')) {
+    const pressure = parseTyped(typed, pressures, 'bar');
+    if (!pressure.ok) return undefined;
+    const { value, unit } = pressure.quantity;
+    return { value: pressureBar(value, unit), unit: 'bar', typed, uncertaintyMm: 0 };
+  }
+  const length = parseTyped(typed, lengths, 'mm');
+  return length.ok ? { ...length.quantity, typed, uncertaintyMm: CALIPER_UNCERTAINTY_MM } : undefined;
+}
+
+/**
+ * Reads a size as it was typed. A slip of the finger is asked about and kept as typed; only what is no number
+ * cannot be kept.
+ * @example readSize('steerer', 'diameterMm', { typed: '286', unit: 'mm' }).is //=> 'doubt'
+ */
+export function readSize(kind: FaceKind, key: string, size: SizeDraft): SizeReading {
+  if (size.typed.trim() === '') return { is: 'empty' };
+  const read = readDimension(kind, key, withUnit(size));
+  if (read.ok) return { is: 'good', measured: { ...read.measured, typed: withUnit(size) } };
+  const measured = asTyped(key, size);
+  const doubt = doubts[read.reason];
+  if (!doubt || !measured)
+    return { is: 'wrong', sentence: wrong[read.reason] ?? 'That cannot be read as a size.' };
+  const unit = unitsFor(key)[0];
+  const comma = size.typed.includes(',');
+  const meant = read.suggestion === null ? undefined : String(read.suggestion);
+  const bare = size.typed.trim();
+  const said = /[\p{L}"″]$/u.test(bare) || !size.unit ? bare : `${bare} ${unitLabel[size.unit]}`;
+  return {
+    is: 'doubt',
+    measured,
+    sentence: doubt(said),
+    suggestion: meant === undefined ? undefined : { typed: comma ? meant.replace('.', ',') : meant, unit },
+  };
+}
+
+/** A printed size in the unit its key ends in. */
+export function printedSize({ value, unit }: Measured): number {
+  return unit === '1' || unit === 'bar' ? value : convert<LengthUnit>(value, unit, 'mm');
+}

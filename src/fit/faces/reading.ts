@@ -1,0 +1,71 @@
+import { type Band, exactly } from '../../mechanics/band.ts';
+import { convert, type LengthUnit } from '../../mechanics/units.ts';
+import type { Face, Measured } from './face.ts';
+import { isPlausible } from './plausible.ts';
+import { spanOf, standardOf } from './standardOf.ts';
+
+export interface Reading extends Band {
+  from: 'measured' | 'nominal' | 'standard';
+  /** The size stands in a table only from memory, and nobody has measured it. */
+  weak: boolean;
+}
+
+/** A measurement in the unit its key ends in, as a band. */
+export function measuredBand({ value, unit, uncertaintyMm }: Measured): Band {
+  if (unit === '1' || unit === 'bar') return exactly(value);
+  const mid = convert<LengthUnit>(value, unit, 'mm');
+  return { lo: mid - uncertaintyMm, mid, hi: mid + uncertaintyMm };
+}
+
+function printed(face: Face, key: string): Reading | undefined {
+  const nominal = face.nominal[key];
+  if (nominal !== undefined)
+    return isPlausible(face.kind, key, nominal)
+      ? { ...exactly(nominal), from: 'nominal', weak: false }
+      : undefined;
+  const row = standardOf(face);
+  const span = row?.faces[face.kind]?.[key];
+  if (row === undefined || span === undefined) return undefined;
+  const [lo, hi] = spanOf(span);
+  const weak = row.known === 'memory' || (row.fromMemory?.includes(key) ?? false);
+  return { ...exactly((lo + hi) / 2), from: 'standard', weak };
+}
+
+/** A face is never changed, only replaced; a search asks the same one for its sizes a hundred times. */
+const readings = new WeakMap<Face, Map<string, Reading | undefined>>();
+
+/**
+ * The size of a face to reckon with. A measurement that agrees with the printed or standard size within its
+ * own band confirms that size; one that disagrees replaces it, band and all. A size such a face cannot have is
+ * nobody's word: it counts as not said, and the face is told to contradict itself.
+ * @param key dimension key, its unit at the end
+ * @returns the reading, or undefined when nobody has said
+ * @example readingOf({ nominal: { boreMm: 28.6 }, measured: {}, … }, 'boreMm')?.mid //=> 28.6
+ */
+export function readingOf(face: Face, key: string): Reading | undefined {
+  let known = readings.get(face);
+  if (!known) {
+    known = new Map();
+    readings.set(face, known);
+  }
+  if (!known.has(key)) known.set(key, readAnew(face, key));
+  return known.get(key);
+}
+
+function readAnew(face: Face, key: string): Reading | undefined {
+  const said = printed(face, key);
+  const measured = face.measured[key];
+  if (!measured) return said;
+  const band = measuredBand(measured);
+  if (!isPlausible(face.kind, key, band.mid)) return undefined;
+  if (!said) return { ...band, from: 'measured', weak: false };
+  // A table gives some sizes as a span; a measurement inside it, or touching it, agrees.
+  const span = face.nominal[key] === undefined ? standardOf(face)?.faces[face.kind]?.[key] : undefined;
+  const [lo, hi] = span === undefined ? [said.mid, said.mid] : spanOf(span);
+  const agrees = band.lo <= hi && band.hi >= lo;
+  if (!agrees || lo < hi) return { ...band, from: 'measured', weak: false };
+  return { ...said, weak: false };
+}
+
+/** A trait somebody has looked at, or undefined. */
+export const traitOf = (face: Face, key: string): string | undefined => face.traits?.[key];

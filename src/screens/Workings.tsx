@@ -1,7 +1,0 @@
-import { AllPage, isListed } from './workings/AllPage.tsx';
-import { JointPage } from './workings/JointPage.tsx';
-
-/** The figures of one joint; in place of a joint's id, the list of every working or one of its forms. */
-export function Workings({ jointId }: { jointId: string }) {
-  return isListed(jointId) ? <AllPage id={jointId} /> : <JointPage jointId={jointId} />;
-}

@@ -1,0 +1,24 @@
+import '../bench.css';
+import './acts.css';
+import type { ComponentChildren } from 'preact';
+import type { SaveState } from '../../door.tsx';
+import { SaveLine } from './SaveLine.tsx';
+
+export interface ActsProps {
+  save: SaveState;
+  /** The one thing to do, over the whole width. */
+  main: ComponentChildren;
+  /** Up to two more, side by side below it. */
+  children?: ComponentChildren;
+}
+
+/** What the thumb does on a screen that is no step of the list: the main action, and what else there is. */
+export function Acts({ save, main, children }: ActsProps) {
+  return (
+    <div class="bench-acts">
+      <SaveLine save={save} />
+      {main}
+      {children && <div class="bench-moves bench-moves-two">{children}</div>}
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { Button } from '../../../controls/Button.tsx';
+import { StepCard } from '../../../controls/frames/StepCard.tsx';
+import type { JointRow } from '../../../journal/rows.ts';
+import { spanText } from '../../../words/dayText.ts';
+import { useRun } from '../../door.tsx';
+import { useBenchKeys } from '../benchKeys.ts';
+import { BenchFrame } from '../frame/BenchFrame.tsx';
+import { StepFoot } from '../frame/StepFoot.tsx';
+import { useSteadyTap } from '../steadyTap.ts';
+import { useStepDraft } from '../stepDraft.ts';
+import type { StepProps } from '../stepProps.ts';
+import { Extras } from '../torque/Extras.tsx';
+import { LockerForm } from './LockerForm.tsx';
+import { lockerCommand, lockerSaid, nearDiscBrake } from './putLocker.ts';
+
+/** Threadlocker on a joint: what went on which surface, and the wait that starts with it. */
+export function LockStep(props: StepProps & { joint: JointRow }) {
+  const { view, step, index, joint, settings, onShow, onBack, onNext, onLogged, onUndo } = props;
+  const gathered = useStepDraft(step.stepId, undefined);
+  const { draft, change } = gathered;
+  const { run, save } = useRun();
+  const steady = useSteadyTap();
+  const command = lockerCommand(draft, joint, step);
+  const put = steady(async () => {
+    if (!command || !draft.grade || save.is === 'saving') return;
+    const { photos } = gathered;
+    const entries = await run({ ...command, ...gathered.said() }, { photos, undo: lockerSaid(draft.grade) });
+    if (!entries) return;
+    gathered.clear();
+    onLogged(entries);
+  });
+  useBenchKeys({ next: onNext, back: onBack, applied: put, undo: () => void onUndo() });
+  return (
+    <BenchFrame
+      view={view}
+      index={index}
+      onShow={onShow}
+      actions={
+        <StepFoot
+          save={save}
+          main={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="drop"
+              disabled={!command}
+              under={
+                command ? `Starts a wait of ${spanText(command.waitMs)}` : 'Choose grade and surface first'
+              }
+              onPress={put}
+            >
+              Put on
+            </Button>
+          }
+          onBack={onBack}
+          onNext={onNext}
+        />
+      }
+    >
+      <StepCard title={step.title} icon="drop" state="open" caption="Threadlocker">
+        {step.detail && <p class="bench-read">{step.detail}</p>}
+        <LockerForm
+          draft={draft}
+          change={change}
+          nearDiscBrake={nearDiscBrake(joint)}
+          screwed={joint.fasteners.length > 0}
+          temperatureUnit={settings.temperatureUnit}
+        />
+        <Extras {...{ step, joint, onLogged, gathered }} />
+      </StepCard>
+    </BenchFrame>
+  );
+}

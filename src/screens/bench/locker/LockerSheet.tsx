@@ -1,0 +1,53 @@
+import { Button } from '../../../controls/Button.tsx';
+import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import type { JointRow, StepRow } from '../../../journal/rows.ts';
+import type { TemperatureUnit } from '../../../mechanics/units.ts';
+import { useRun } from '../../door.tsx';
+import { SaveLine } from '../frame/SaveLine.tsx';
+import type { Gathered } from '../stepDraft.ts';
+import { LockerForm } from './LockerForm.tsx';
+import { lockerCommand, lockerSaid, nearDiscBrake } from './putLocker.ts';
+
+export interface LockerSheetProps {
+  step: StepRow;
+  joint: JointRow;
+  gathered: Gathered;
+  temperatureUnit: TemperatureUnit;
+  onPut: () => void;
+  onClose: () => void;
+}
+
+/** Threadlocker put on during a torque step: logged by itself and at once, since its wait begins now. */
+export function LockerSheet({ step, joint, gathered, temperatureUnit, onPut, onClose }: LockerSheetProps) {
+  const { draft, change } = gathered;
+  const { run, save } = useRun();
+  const command = lockerCommand(draft, joint, step);
+  const put = async () => {
+    if (!command || !draft.grade || save.is === 'saving') return;
+    const entries = await run(command, { undo: lockerSaid(draft.grade) });
+    if (entries) onPut();
+  };
+  return (
+    <Sheet
+      open
+      title={`Threadlocker: ${joint.name}`}
+      onClose={onClose}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button kind="main" size="greasy" icon="drop" disabled={!command} onPress={() => void put()}>
+            Put on now
+          </Button>
+        </>
+      }
+    >
+      <LockerForm
+        draft={draft}
+        change={change}
+        nearDiscBrake={nearDiscBrake(joint)}
+        screwed={joint.fasteners.length > 0}
+        temperatureUnit={temperatureUnit}
+      />
+    </Sheet>
+  );
+}

@@ -1,0 +1,51 @@
+import { Button } from '../../../controls/Button.tsx';
+import type { TorqueUnit, Typed } from '../../../mechanics/units.ts';
+import type { BoltCount } from '../../../practice/boltCount.ts';
+import { torqueSaid } from './useTorqueLog.ts';
+
+export interface TorqueMainProps {
+  count: BoltCount;
+  /** Bolts of the joint, ≥ 1. */
+  of: number;
+  /** The target as one figure, both ends of its range, or nothing. */
+  ends: readonly Typed<TorqueUnit>[];
+  onBolt: () => void;
+  onApplied: (applied: Typed<TorqueUnit>) => void;
+  onType: () => void;
+}
+
+/** First every bolt is counted, then one deliberate tap on the figure logs it. Nothing is logged by counting. */
+export function TorqueMain({ count, of, ends, onBolt, onApplied, onType }: TorqueMainProps) {
+  const { pass, tight } = count;
+  if (tight < of) {
+    const under = `${tight} of ${of} counted${pass === 1 ? '' : `, pass ${pass}`}`;
+    return (
+      <Button kind="main" size="greasy" icon="bolt" under={under} onPress={onBolt}>
+        Bolt tight
+      </Button>
+    );
+  }
+  const logs = `Logs ${of} ${of === 1 ? 'bolt' : 'bolts'}, ${pass === 1 ? '1 pass' : `${pass} passes`}`;
+  const [single, upper] = ends;
+  if (!single)
+    return (
+      <Button kind="main" size="greasy" icon="pencil" under={logs} onPress={onType}>
+        Type what was applied
+      </Button>
+    );
+  if (!upper)
+    return (
+      <Button kind="main" size="greasy" icon="spanner" under={logs} onPress={() => onApplied(single)}>
+        Applied {torqueSaid(single)}
+      </Button>
+    );
+  return (
+    <div class="bench-pair">
+      {ends.map((end) => (
+        <Button key={end.value} size="greasy" under="Applied" onPress={() => onApplied(end)}>
+          {torqueSaid(end)}
+        </Button>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+import { BigNumber } from '../../../controls/figures/BigNumber.tsx';
+import { Notice } from '../../../controls/frames/Notice.tsx';
+import { Icon } from '../../../controls/Icon.tsx';
+import type { PartRow } from '../../../journal/rows.ts';
+import { convert, type TorqueUnit, unitLabel } from '../../../mechanics/units.ts';
+import type { RulingTarget, TorqueTarget as Target } from '../../../planning/rulingTarget.ts';
+import { numberText } from '../../../words/quantityText.ts';
+import { figureText, sourceText, standingWarning } from '../../../words/targetWords.ts';
+
+export interface TorqueTargetProps {
+  ruling: RulingTarget;
+  parts: readonly PartRow[];
+  torqueUnit: TorqueUnit;
+}
+
+const withUnit = (target: Target) => `${figureText(target)} ${unitLabel[target.torque.unit]}`;
+
+/** The figure in the unit of the settings, where the part speaks another. */
+function otherUnit({ torque, upTo }: Target, unit: TorqueUnit): string {
+  if (torque.unit === unit) return '';
+  const ends = [torque, ...(upTo ? [upTo] : [])];
+  const figures = ends.map((end) => numberText(convert(end.value, end.unit, unit), 1));
+  return ` = ${figures.join(' to ')} ${unitLabel[unit]}.`;
+}
+
+/** The torque to give, readable from afar, and who says so. A missing source is louder than a good one. */
+export function TorqueTarget({ ruling, parts, torqueUnit }: TorqueTargetProps) {
+  if (!ruling.ok)
+    return (
+      <Notice kind="caution" title="No torque given, no source">
+        Look for a mark on both parts or ask their makers. No figure is made up here.
+      </Notice>
+    );
+  const { target, standing, overruled } = ruling;
+  const nameOf = (given: Target) => parts.find(({ partId }) => partId === given.partId)?.name;
+  const warning = standingWarning[standing];
+  const others = overruled.map((given) => `${withUnit(given)} (${sourceText(given, nameOf(given))})`);
+  return (
+    <div class={target.upTo ? 'bench-range' : undefined}>
+      <BigNumber
+        label="Target"
+        value={figureText(target)}
+        unit={unitLabel[target.torque.unit]}
+        source={`${sourceText(target, nameOf(target))}.${otherUnit(target, torqueUnit)}${
+          others.length > 0 ? ` It rules over ${others.join(', ')}.` : ''
+        }`}
+      />
+      {warning && (
+        <p class="bench-loud">
+          <Icon name="warning" sizePx={24} />
+          {warning}
+        </p>
+      )}
+    </div>
+  );
+}

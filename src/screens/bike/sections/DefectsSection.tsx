@@ -1,0 +1,79 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { Fold } from '../../../controls/lists/Fold.tsx';
+import { ListRow } from '../../../controls/lists/ListRow.tsx';
+import type { Id } from '../../../journal/entries.ts';
+import type { DefectRow, JointRow } from '../../../journal/rows.ts';
+import { convert, type DistanceUnit, unitLabel } from '../../../mechanics/units.ts';
+import { dayText } from '../../../words/dayText.ts';
+import { numberText } from '../../../words/quantityText.ts';
+import { useRun } from '../../door.tsx';
+import { AskSheet } from '../sheets/AskSheet.tsx';
+import { DefectSheet } from '../sheets/DefectSheet.tsx';
+
+export interface DefectsSectionProps {
+  bikeId: Id;
+  defects: DefectRow[];
+  joints: JointRow[];
+  kmSoFar: number;
+  unit: DistanceUnit;
+}
+
+function limitWords({ dueAtMs, untilKm, restriction }: DefectRow, unit: DistanceUnit): string {
+  const far = untilKm === undefined ? undefined : numberText(convert(untilKm, 'km', unit), 1);
+  const limits = [
+    ...(dueAtMs === undefined ? [] : [dayText(dueAtMs)]),
+    ...(far === undefined ? [] : [`the bike has gone ${far} ${unitLabel[unit]}`]),
+  ].join(' or ');
+  return [limits && `Until ${limits}`, restriction].filter(Boolean).join('. ');
+}
+
+/** What was found wrong and is not mended yet. */
+export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: DefectsSectionProps) {
+  const [sheet, setSheet] = useState<'find' | Id>();
+  const { run, save, clear } = useRun();
+  const closing = defects.find(({ defectId }) => defectId === sheet);
+  const shut = () => {
+    setSheet(undefined);
+    clear();
+  };
+  const mend = async (how: string) => {
+    if (
+      closing &&
+      (await run({ type: 'close-defect', defectId: closing.defectId, how }, { undo: 'Defect closed' }))
+    )
+      shut();
+  };
+  return (
+    <Fold label="Defects" end={defects.length} open={defects.length > 0}>
+      {defects.map((defect) => (
+        <ListRow
+          key={defect.defectId}
+          title={defect.words}
+          detail={limitWords(defect, unit)}
+          state="held"
+          stateWord={defect.decision === 'do-not-ride' ? 'Do not ride' : 'Ride limited'}
+          onPress={() => setSheet(defect.defectId)}
+        />
+      ))}
+      <div class="bike-acts">
+        <Button icon="warning" onPress={() => setSheet('find')}>
+          Found a defect
+        </Button>
+      </div>
+      {sheet === 'find' && (
+        <DefectSheet bikeId={bikeId} joints={joints} kmSoFar={kmSoFar} unit={unit} onClose={shut} />
+      )}
+      {closing && (
+        <AskSheet
+          title={closing.words}
+          label="How it was mended"
+          act="Close the defect"
+          save={save}
+          onWords={mend}
+          onClose={shut}
+        />
+      )}
+    </Fold>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { Fold } from '../../../controls/lists/Fold.tsx';
+import { ListRow } from '../../../controls/lists/ListRow.tsx';
+import type { Id } from '../../../journal/entries.ts';
+import type { JointRow, WaitRow } from '../../../journal/rows.ts';
+import { spanShort } from '../../../words/timeLeft.ts';
+import { overWord, waitWords } from '../../../words/waitWords.ts';
+import { useNow } from '../../door.tsx';
+import { hrefOf } from '../../route.ts';
+import { StartWait } from '../sheets/StartWait.tsx';
+import { WaitSheet } from '../sheets/WaitSheet.tsx';
+
+/** What cures, seals or settles on this bike, with the time left. */
+export function WaitsSection({
+  bikeId,
+  waits,
+  joints,
+}: {
+  bikeId: Id;
+  waits: WaitRow[];
+  joints: JointRow[];
+}) {
+  const nowMs = useNow(1000);
+  const [sheet, setSheet] = useState<'start' | Id>();
+  const sorted = waits.toSorted((a, b) => (a.dueAtMs ?? 0) - (b.dueAtMs ?? 0));
+  const opened = waits.find(({ waitId }) => waitId === sheet);
+  const jointOf = ({ jointId }: WaitRow) => joints.find((joint) => joint.jointId === jointId)?.name;
+  return (
+    <Fold label="Waits" end={waits.length} open={waits.length > 0}>
+      {sorted.map((wait) => {
+        const leftMs = (wait.dueAtMs ?? nowMs) - nowMs;
+        const span = spanShort(Math.abs(leftMs));
+        const over = leftMs > 0 ? undefined : overWord(wait.waitKind);
+        const atSeal = wait.waitKind === 'seal' && wait.jointId;
+        return (
+          <ListRow
+            key={wait.waitId}
+            title={waitWords(wait.waitKind, wait.title)}
+            detail={jointOf(wait) === wait.title ? undefined : jointOf(wait)}
+            state={over ? 'done' : leftMs > 0 ? 'waits' : 'due'}
+            stateWord={over ? `${over} ${span} ago` : leftMs > 0 ? `${span} left` : `Over since ${span}`}
+            {...(atSeal
+              ? { href: hrefOf({ at: 'seal', jointId: atSeal }) }
+              : { onPress: () => setSheet(wait.waitId) })}
+          />
+        );
+      })}
+      <div class="bike-acts">
+        <Button icon="hourglass" onPress={() => setSheet('start')}>
+          Start a wait
+        </Button>
+      </div>
+      {sheet === 'start' && <StartWait {...{ bikeId, joints }} onClose={() => setSheet(undefined)} />}
+      {opened && <WaitSheet wait={opened} jointName={jointOf(opened)} onClose={() => setSheet(undefined)} />}
+    </Fold>
+  );
+}

@@ -1,0 +1,97 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { Choice } from '../../../controls/fields/Choice.tsx';
+import { NumberField } from '../../../controls/fields/NumberField.tsx';
+import { SelectField } from '../../../controls/fields/SelectField.tsx';
+import { TextField } from '../../../controls/fields/TextField.tsx';
+import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import type { Id } from '../../../journal/entries.ts';
+import type { JointRow } from '../../../journal/rows.ts';
+import { parseNumber } from '../../../mechanics/quantity.ts';
+import { useRun } from '../../door.tsx';
+import { SaveNotice } from './SaveNotice.tsx';
+
+const HOUR_MS = 3_600_000;
+
+export interface StartWaitProps {
+  bikeId: Id;
+  joints: readonly JointRow[];
+  onClose: () => void;
+}
+
+/** A wait of one's own: glue under a grip, paint on a tube. Threadlocker and tyres start theirs where they are logged. */
+export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
+  const { run, save } = useRun();
+  const [title, setTitle] = useState('');
+  const [typed, setTyped] = useState('');
+  const [jointId, setJointId] = useState('');
+  const [kind, setKind] = useState<'adhesive' | 'other'>('adhesive');
+  const [wrong, setWrong] = useState<{ title?: string; hours?: string }>({});
+  const start = async () => {
+    const hours = parseNumber(typed);
+    const words = title.trim();
+    const found = {
+      ...(words === '' ? { title: 'Write what waits.' } : {}),
+      ...(hours.ok ? {} : { hours: 'Type the hours, as 24 or 1,5.' }),
+    };
+    setWrong(found);
+    if (!hours.ok || words === '') return;
+    const waitMs = Math.round(hours.value * HOUR_MS);
+    const done = await run(
+      { type: 'start-wait', bikeId, kind, title: words, waitMs, ...(jointId ? { jointId } : {}) },
+      { undo: `${words} waits` },
+    );
+    if (done) onClose();
+  };
+  return (
+    <Sheet
+      open
+      title="Start a wait"
+      onClose={onClose}
+      actions={
+        <Button kind="main" icon="hourglass" disabled={save.is === 'saving'} onPress={start}>
+          Start it
+        </Button>
+      }
+    >
+      <div class="stack">
+        <SaveNotice save={save} />
+        <TextField
+          label="What has to set or settle"
+          value={title}
+          onInput={setTitle}
+          error={wrong.title}
+          maxLength={120}
+        />
+        <NumberField
+          label="How long, hours"
+          typed={typed}
+          onTyped={setTyped}
+          error={wrong.hours}
+          hint="What the tin or the tube says."
+        />
+        <SelectField
+          label="At which joint"
+          hint="Adhesive that has not set where the rider can fall stops a release."
+          value={jointId}
+          onChoose={setJointId}
+          options={[
+            { value: '', label: 'No joint in particular' },
+            ...joints
+              .filter(({ state }) => state !== 'apart')
+              .map((joint) => ({ value: joint.jointId, label: joint.name })),
+          ]}
+        />
+        <Choice
+          label="Kind"
+          value={kind}
+          onChoose={setKind}
+          options={[
+            { value: 'adhesive', label: 'Adhesive sets' },
+            { value: 'other', label: 'Something else' },
+          ]}
+        />
+      </div>
+    </Sheet>
+  );
+}

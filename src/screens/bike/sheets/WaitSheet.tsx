@@ -1,0 +1,73 @@
+import { Button } from '../../../controls/Button.tsx';
+import { Countdown } from '../../../controls/figures/Countdown.tsx';
+import { Notice } from '../../../controls/frames/Notice.tsx';
+import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import type { EntryOf } from '../../../journal/entries.ts';
+import type { WaitRow } from '../../../journal/rows.ts';
+import { waitWords } from '../../../words/waitWords.ts';
+import { useNow, useRun } from '../../door.tsx';
+import { hrefOf } from '../../route.ts';
+import { SaveNotice } from './SaveNotice.tsx';
+
+type Outcome = EntryOf<'wait-ended'>['outcome'];
+
+export interface WaitSheetProps {
+  wait: WaitRow;
+  jointName: string | undefined;
+  onClose: () => void;
+}
+
+/** One wait: how long still, and how it ended. */
+export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
+  const nowMs = useNow(1000);
+  const { run, save } = useRun();
+  const { waitId, title, dueAtMs = nowMs, startedAtMs, jointId, waitKind } = wait;
+  const over = dueAtMs <= nowMs;
+  const end = async (outcome: Outcome, undo: string) => {
+    if (await run({ type: 'end-wait', waitId, outcome }, { undo })) onClose();
+  };
+  return (
+    <Sheet open title={waitWords(waitKind, title)} onClose={onClose}>
+      <div class="stack">
+        <SaveNotice save={save} />
+        <Countdown
+          label={waitKind === 'cure' ? 'Cure' : 'Wait'}
+          dueAtMs={dueAtMs}
+          nowMs={nowMs}
+          sinceMs={startedAtMs}
+        />
+        {over ? (
+          <Button kind="main" wide icon="check" onPress={() => end('looked', `${title}: looked at`)}>
+            Looked at, it has set
+          </Button>
+        ) : (
+          <>
+            {waitKind === 'cure' && (
+              <Notice kind="caution" title="Not cured yet">
+                Cut short, the joint stays listed as not cured until threadlocker goes on afresh.
+              </Notice>
+            )}
+            <Button kind="danger" wide icon="stop" onPress={() => end('cut-short', `${title}: cut short`)}>
+              Cut it short
+            </Button>
+          </>
+        )}
+        {(over || waitKind !== 'cure') && (
+          <Button wide onPress={() => end('no-longer-needed', `${title}: no longer needed`)}>
+            No longer needed
+          </Button>
+        )}
+        {jointId && (
+          <Button
+            wide
+            icon="bolt"
+            under={jointName === title ? undefined : jointName}
+            href={hrefOf({ at: 'joint', jointId })}
+          >
+            To the joint
+          </Button>
+        )}
+      </div>
+    </Sheet>
+  );
+}

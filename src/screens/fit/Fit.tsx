@@ -1,0 +1,142 @@
+import { Absent } from '../Absent.tsx';
+import '../part/part.css';
+import './fit.css';
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Toggle } from '../../controls/fields/Toggle.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { Fold } from '../../controls/lists/Fold.tsx';
+import type { Finding } from '../../fit/finding.ts';
+import { bridgingKinds } from '../../fit/partKinds.ts';
+import { pileOf } from '../../fit/pileOf.ts';
+import type { Id } from '../../journal/entries.ts';
+import type { PartRow } from '../../journal/rows.ts';
+import type { Views } from '../../logbook.ts';
+import type { Situation } from '../../practice/pile/acceptCommands.ts';
+import { findingGroups, rowOf } from '../../practice/pile/findingGroups.ts';
+import { useLogbook, useView } from '../door.tsx';
+import { useAllParts } from '../part/allParts.ts';
+import { hrefOf } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { Faceless } from './Faceless.tsx';
+import { FindingSheet } from './FindingSheet.tsx';
+import { Findings } from './Findings.tsx';
+import { Sets } from './Sets.tsx';
+import { Summary } from './Summary.tsx';
+import { usePileCheck } from './usePileCheck.ts';
+import { WholeBike } from './whole/WholeBike.tsx';
+
+type Card = NonNullable<Views['bike']['gives']>;
+
+const bridging: readonly string[] = bridgingKinds;
+
+/** Changes when one of the parts does. */
+const keyOf = (parts: readonly PartRow[]): string =>
+  parts.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
+
+function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] }) {
+  const { bikeId } = card.bike;
+  // Bike and shelf are read one after the other: for a moment a part that moved is in both.
+  const shelf = onShelf.filter(({ partId }) => !card.parts.some((part) => part.partId === partId));
+  const [withShelf, setWithShelf] = useState(false);
+  const [opened, setOpened] = useState<Finding>();
+  // What goes between others counts from the shelf in any case: it is what a bridge is made of.
+  const chosen = [...card.parts, ...shelf.filter(({ kind }) => withShelf || bridging.includes(kind))];
+  const key = keyOf(chosen);
+  const parts = pileOf(chosen);
+  const onBike = pileOf(card.parts);
+  const check = usePileCheck(parts, key);
+  const all = useAllParts();
+  const { newId } = useLogbook();
+  const situation: Situation = {
+    bikeId,
+    parts: chosen,
+    joints: card.joints,
+    steps: card.steps,
+    labels: (all ?? chosen).map(({ label }) => label),
+    newId,
+  };
+  const groups = check && findingGroups(check, card.findings);
+  return (
+    <>
+      {card.parts.length === 0 && (
+        <Notice
+          kind="empty"
+          title="No parts on this bike"
+          action={<Button href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}>Add a part</Button>}
+        >
+          Begin with the frame. Every part that is added is held against those that are there.
+        </Notice>
+      )}
+      {groups && <Summary groups={groups} />}
+      <Toggle
+        label="The shelf as well"
+        hint={
+          shelf.length === 0
+            ? 'Nothing lies there.'
+            : shelf.length === 1
+              ? 'One part lies there.'
+              : `${shelf.length} parts lie there.`
+        }
+        on={withShelf}
+        disabled={shelf.length === 0}
+        onToggle={setWithShelf}
+      />
+      {groups && (
+        <Findings
+          groups={groups}
+          parts={parts}
+          rows={card.findings}
+          joints={card.joints}
+          onOpen={setOpened}
+        />
+      )}
+      <Faceless parts={onBike} />
+      {check && card.parts.length > 0 && (
+        <WholeBike bikeId={bikeId} parts={onBike} check={check} onOpen={setOpened} />
+      )}
+      {check && card.parts.length > 0 && (
+        <Fold label="Whole sets" end="with the shelf">
+          <Sets
+            bikeId={bikeId}
+            parts={pileOf([...card.parts, ...shelf])}
+            onBike={new Set(onBike.map(({ partId }) => partId))}
+            pileKey={keyOf([...card.parts, ...shelf])}
+          />
+        </Fold>
+      )}
+      {!check && <p role="status">Holding every part against every other…</p>}
+      {opened && (
+        <FindingSheet
+          finding={opened}
+          parts={parts}
+          row={rowOf(card.findings, opened)}
+          situation={situation}
+          onClose={() => setOpened(undefined)}
+        />
+      )}
+    </>
+  );
+}
+
+/** The question before the first bolt: do these parts make a bike, and what goes between them? */
+export function Fit({ bikeId }: { bikeId: Id }) {
+  const seen = useView('bike', { bikeId });
+  const shelf = useView('parts', { at: 'shelf' });
+  const card = seen.is === 'there' ? seen.value : undefined;
+  return (
+    <Screen
+      title={card ? `Fit check: ${card.bike.name}` : 'Fit check'}
+      route={`fit ${bikeId}`}
+      back={hrefOf({ at: 'bike', bikeId })}
+      waits={<Waits />}
+    >
+      {card && shelf.is === 'there' ? (
+        <Pile card={card} shelf={shelf.value} />
+      ) : (
+        <Absent what="bike" seen={[seen, shelf]} />
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,54 @@
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import type { BikeRow } from '../../journal/rows.ts';
+import { useView } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { BikeList } from './BikeList.tsx';
+import { DemoNotice } from './DemoNotice.tsx';
+import { DueList } from './DueList.tsx';
+import { FirstWords } from './FirstWords.tsx';
+import { type Demo, useDemo } from './useDemo.ts';
+
+function Filled({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
+  const away = new Set(bikes.flatMap((bike) => (bike.putAway === undefined ? [] : bike.bikeId)));
+  const bringing = demo.state.is === 'loading';
+  return (
+    <>
+      {bringing && <DemoNotice {...demo} />}
+      <DueList away={away} />
+      <BikeList bikes={bikes} />
+      {!bringing && bikes.some((bike) => bike.demo) && <DemoNotice {...demo} />}
+    </>
+  );
+}
+
+/** The first screen: what is due, what waits, the bikes. */
+export function Home() {
+  const bikes = useView('bikes', undefined);
+  const demo = useDemo();
+  return (
+    <Screen
+      title="Workshop"
+      actions={
+        <>
+          <Button href={hrefOf({ at: 'shelf' })}>Shelf</Button>
+          <Button href={hrefOf({ at: 'tools' })}>Tools</Button>
+          <Button href={hrefOf({ at: 'settings' })}>Settings</Button>
+        </>
+      }
+    >
+      {bikes.is === 'failed' && (
+        <Notice
+          kind="error"
+          title="The logbook could not be read"
+          action={<Button onPress={() => location.reload()}>Reload</Button>}
+        >
+          What is recorded is safe. Reload the page.
+        </Notice>
+      )}
+      {bikes.is === 'there' &&
+        (bikes.value.length === 0 ? <FirstWords {...demo} /> : <Filled bikes={bikes.value} demo={demo} />)}
+    </Screen>
+  );
+}

@@ -1,0 +1,107 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { describedAnew } from '../../drafts/describedAnew.ts';
+import { draftOf, emptyJoint, type JointTrouble, readJoint } from '../../drafts/jointDraft.ts';
+import type { Id, JointAbout } from '../../journal/entries.ts';
+import type { JointRow, PartRow } from '../../journal/rows.ts';
+import { Absent } from '../Absent.tsx';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
+import { type Seen, useLogbook, useRun, useView } from '../door.tsx';
+import { useDraft } from '../draft.ts';
+import { go, hrefOf, type Route } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { JointFields } from './fields/JointFields.tsx';
+
+interface FormProps {
+  bikeId: Id;
+  parts: PartRow[];
+  /** Set when a joint is edited. */
+  joint?: JointRow;
+}
+
+function Form({ bikeId, parts, joint }: FormProps) {
+  const logbook = useLogbook();
+  const settings = useView('settings', undefined);
+  const { run, save } = useRun();
+  const [draft, change, clear] = useDraft(
+    // A draft begun before the joint last changed would bring old figures back.
+    joint ? `joint:${joint.jointId}:${joint.lastMs}` : `joint:new:${bikeId}`,
+    joint ? draftOf(joint) : emptyJoint,
+  );
+  const [trouble, setTrouble] = useState<JointTrouble>();
+  const back: Route = joint ? { at: 'joint', jointId: joint.jointId } : { at: 'bike', bikeId };
+  const keep = async () => {
+    if (save.is === 'saving') return;
+    const read = readJoint(draft);
+    setTrouble(read.ok ? undefined : read.trouble);
+    if (!read.ok) return;
+    const jointId = joint?.jointId ?? logbook.newId();
+    const changed = joint && describedAnew<JointAbout>(joint, read.about, ['note']);
+    if (!changed || Object.keys(changed).length > 0) {
+      const entries = await run(
+        changed
+          ? { type: 'describe-joint', jointId, ...changed }
+          : { type: 'make-joint', jointId, bikeId, ...read.about },
+        { undo: joint ? `${joint.name} changed` : `${read.about.name || 'Joint'} added` },
+      );
+      if (!entries) return;
+    }
+    clear();
+    go({ at: 'joint', jointId }, true);
+  };
+  return (
+    <Screen
+      title={joint ? `Edit: ${joint.name}` : 'Add a joint'}
+      back={hrefOf(back)}
+      waits={<Waits />}
+      actions={
+        <>
+          <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
+            {joint ? 'Keep the change' : 'Add the joint'}
+          </Button>
+          <Button kind="quiet" href={hrefOf(back)} onPress={clear}>
+            Leave without keeping
+          </Button>
+        </>
+      }
+    >
+      <div class="stack">
+        {trouble && <Notice kind="error" title="Something is missing. It is marked below." />}
+        <SaveNotice save={save} />
+        <JointFields
+          draft={draft}
+          parts={parts}
+          unit={settings.is === 'there' ? settings.value.torqueUnit : 'N.m'}
+          trouble={trouble}
+          change={change}
+        />
+      </div>
+    </Screen>
+  );
+}
+
+function Missing({ what, seen }: { what: 'bike' | 'joint'; seen: Seen<unknown>[] }) {
+  return (
+    <Screen title="Joint" back={hrefOf({ at: 'home' })} waits={<Waits />}>
+      <Absent what={what} seen={seen} />
+    </Screen>
+  );
+}
+
+/** A joint of a bike, written down for the first time. */
+export function NewJoint({ bikeId }: { bikeId: Id }) {
+  const seen = useView('bike', { bikeId });
+  if (seen.is !== 'there' || !seen.value) return <Missing what="bike" seen={[seen]} />;
+  return <Form bikeId={bikeId} parts={seen.value.parts} />;
+}
+
+/** A joint that is known, with everything that is known of it. */
+export function EditJoint({ jointId }: { jointId: Id }) {
+  const seen = useView('joint', { jointId });
+  const joint = seen.is === 'there' ? seen.value?.joint : undefined;
+  const parts = useView('parts', { at: joint?.bikeId ?? '' });
+  if (!joint || parts.is !== 'there') return <Missing what="joint" seen={[seen, parts]} />;
+  return <Form bikeId={joint.bikeId} parts={parts.value} joint={joint} />;
+}

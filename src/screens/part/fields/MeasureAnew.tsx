@@ -1,0 +1,26 @@
+import { Button } from '../../../controls/Button.tsx';
+import { Notice } from '../../../controls/frames/Notice.tsx';
+import type { PartRow } from '../../../journal/rows.ts';
+import { useView } from '../../door.tsx';
+import { hrefOf } from '../../route.ts';
+import { facesBefore } from './facesBefore.ts';
+
+/** As far back as one looks for the last change and what was measured since. */
+const LINES = 200;
+
+/** After a change the faces still hold the old sizes, and the fit check goes by them until a hand measures. */
+export function MeasureAnew({ part }: { part: PartRow }) {
+  const { partId, faces = [], changes } = part;
+  const history = useView('history', { place: `p:${partId}`, limit: LINES });
+  const last = changes.at(-1);
+  if (history.is !== 'there' || !last || !facesBefore(faces, last.after, history.value.lines)) return null;
+  return (
+    <Notice
+      kind="caution"
+      title="Measured before the last change"
+      action={<Button href={hrefOf({ at: 'edit-part', partId })}>Measure it anew</Button>}
+    >
+      The fit check still goes by the faces as they were. Measure anew whatever the change touched.
+    </Notice>
+  );
+}

@@ -1,0 +1,160 @@
+import { NumberField } from '../../../controls/fields/NumberField.tsx';
+import { SelectField } from '../../../controls/fields/SelectField.tsx';
+import { TextField } from '../../../controls/fields/TextField.tsx';
+import { Toggle } from '../../../controls/fields/Toggle.tsx';
+import { Fold } from '../../../controls/lists/Fold.tsx';
+import type { PartDraft, PartTrouble } from '../../../drafts/partDraft.ts';
+import { partKindIds, partKinds } from '../../../fit/partKinds.ts';
+import type { Origin } from '../../../journal/entries.ts';
+import { originWords } from '../../../words/history/tradeWords.ts';
+import { sentenceCase } from '../../../words/sentenceCase.ts';
+
+/** Kinds of which a bike has two, one at each end. */
+const twoOfAKind = new Set([
+  'rim',
+  'spoke-set',
+  'rim-tape',
+  'tyre',
+  'tube',
+  'valve',
+  'rotor',
+  'caliper',
+  'lever',
+  'cable',
+]);
+
+const kinds = partKindIds.map((value) => ({
+  value: value as string,
+  label: sentenceCase(partKinds[value].label),
+}));
+const origins = (Object.keys(originWords) as Origin[]).map((value) => ({
+  value,
+  label: sentenceCase(originWords[value]),
+}));
+
+export interface PartFieldsProps {
+  draft: PartDraft;
+  label: string;
+  trouble: PartTrouble;
+  change: (changed: Partial<PartDraft>) => void;
+}
+
+/** Who the part is. Name and kind are enough; the rest is folded. */
+export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
+  return (
+    <div class="stack">
+      <TextField
+        label="Name"
+        hint="In full, so that a stranger knows which one is meant."
+        value={draft.name}
+        onInput={(name) => change({ name })}
+        error={trouble.name}
+        maxLength={120}
+        required
+      />
+      <SelectField
+        label="Kind"
+        value={draft.kind === '' ? undefined : draft.kind}
+        options={kinds}
+        onChoose={(kind) => change({ kind })}
+        error={trouble.kind}
+      />
+      {twoOfAKind.has(draft.kind) && (
+        <SelectField
+          label="End of the bike"
+          value={draft.position}
+          options={[
+            { value: '', label: 'either' },
+            { value: 'front', label: 'front' },
+            { value: 'rear', label: 'rear' },
+          ]}
+          onChoose={(position) => change({ position })}
+        />
+      )}
+      <TextField
+        label="Label"
+        hint="What you write on its tag."
+        value={label}
+        onInput={(text) => change({ label: text })}
+        error={trouble.label}
+        maxLength={24}
+      />
+      <SelectField
+        label="Where it came from"
+        value={draft.origin}
+        options={origins}
+        onChoose={(origin) => change({ origin })}
+      />
+      <Fold
+        label="More about it"
+        open={
+          draft.serial !== '' ||
+          draft.condition !== '' ||
+          draft.unknown !== '' ||
+          draft.mass !== '' ||
+          draft.km !== '' ||
+          draft.kmUnknown ||
+          draft.note !== '' ||
+          draft.originWords !== ''
+        }
+      >
+        <div class="stack face-fields">
+          <TextField
+            label="Where from, in words"
+            value={draft.originWords}
+            onInput={(text) => change({ originWords: text })}
+            maxLength={200}
+          />
+          <TextField
+            label="Serial number"
+            value={draft.serial}
+            onInput={(serial) => change({ serial })}
+            maxLength={60}
+          />
+          <TextField
+            label="Condition"
+            value={draft.condition}
+            onInput={(condition) => change({ condition })}
+            offers={['as new', 'good', 'worn', 'scratched', 'dented', 'bent']}
+            maxLength={200}
+          />
+          <TextField
+            label="What nobody knows about it"
+            hint="Age, crashes, who had it before. Unknown is not the same as none."
+            value={draft.unknown}
+            onInput={(unknown) => change({ unknown })}
+            maxLength={300}
+          />
+          <Toggle
+            label="Nobody knows how far it was ridden"
+            on={draft.kmUnknown}
+            onToggle={(kmUnknown) => change({ kmUnknown })}
+          />
+          {!draft.kmUnknown && (
+            <NumberField
+              label="Ridden before it came here"
+              unit="km"
+              typed={draft.km}
+              onTyped={(km) => change({ km })}
+              error={trouble.km}
+            />
+          )}
+          <NumberField
+            label="Mass"
+            unit="g"
+            typed={draft.mass}
+            onTyped={(mass) => change({ mass })}
+            error={trouble.mass}
+          />
+          <TextField
+            label="Note"
+            lines={3}
+            value={draft.note}
+            onInput={(note) => change({ note })}
+            maxLength={2000}
+          />
+        </div>
+      </Fold>
+    </div>
+  );
+}

@@ -1,0 +1,38 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { NumberField } from '../../../controls/fields/NumberField.tsx';
+import { parseNumber } from '../../../mechanics/quantity.ts';
+import { hoursMs, lookPresets } from '../../../practice/lookAgain.ts';
+
+export interface LookAgainChoiceProps {
+  onSpan: (ms: number) => void;
+  /** Offered where a span was chosen before and can be left out again. */
+  onNone?: (() => void) | undefined;
+}
+
+/** When to look again: a tap, or hours typed. */
+export function LookAgainChoice({ onSpan, onNone }: LookAgainChoiceProps) {
+  const [typed, setTyped] = useState('');
+  const hours = parseNumber(typed);
+  const some = hours.ok && hours.value > 0;
+  return (
+    <div class="stack">
+      <div class="bench-presets seal-presets">
+        {lookPresets.map(({ label, ms }) => (
+          <Button key={label} size="greasy" onPress={() => onSpan(ms)}>
+            {label}
+          </Button>
+        ))}
+      </div>
+      <NumberField label="Another span, hours" typed={typed} onTyped={setTyped} />
+      <Button wide size="greasy" disabled={!some} onPress={() => hours.ok && onSpan(hoursMs(hours.value))}>
+        {some ? `In ${hours.typed} h` : 'Type the hours'}
+      </Button>
+      {onNone && (
+        <Button wide size="greasy" kind="quiet" onPress={onNone}>
+          No look asked for
+        </Button>
+      )}
+    </div>
+  );
+}

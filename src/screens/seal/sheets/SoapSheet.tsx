@@ -1,0 +1,49 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { TextField } from '../../../controls/fields/TextField.tsx';
+import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import type { SealMark } from '../../../journal/entries.ts';
+import { SaveLine } from '../../bench/frame/SaveLine.tsx';
+import type { SaveState } from '../../door.tsx';
+import { bubbleWords } from '../sealText.ts';
+
+type Soaped = Extract<SealMark, { mark: 'soaped' }>;
+const places = Object.keys(bubbleWords) as Soaped['bubbles'][];
+
+export interface SoapSheetProps {
+  save: SaveState;
+  onSoaped: (soaped: Soaped) => void;
+  onClose: () => void;
+}
+
+/** Where soap shows air coming out. One tap is enough; words are for whoever wants to find the place again. */
+export function SoapSheet({ save, onSoaped, onClose }: SoapSheetProps) {
+  const [words, setWords] = useState('');
+  const said = words.trim() ? { words: words.trim() } : {};
+  return (
+    <Sheet open title="What the soap shows" onClose={onClose}>
+      <div class="stack">
+        <SaveLine save={save} />
+        <div class="bench-presets">
+          {places.map((bubbles) => (
+            <Button
+              key={bubbles}
+              size="greasy"
+              icon={bubbles === 'none' ? 'check' : 'drop'}
+              onPress={() => onSoaped({ mark: 'soaped', bubbles, ...said })}
+            >
+              {bubbleWords[bubbles]}
+            </Button>
+          ))}
+        </div>
+        <TextField
+          label="Where exactly"
+          hint="Write it before the tap, if at all: left, opposite the valve."
+          value={words}
+          onInput={setWords}
+          maxLength={200}
+        />
+      </div>
+    </Sheet>
+  );
+}

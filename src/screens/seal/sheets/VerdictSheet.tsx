@@ -1,0 +1,86 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { Choice } from '../../../controls/fields/Choice.tsx';
+import { TextField } from '../../../controls/fields/TextField.tsx';
+import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import type { SealMark } from '../../../journal/entries.ts';
+import { lookPresets } from '../../../practice/lookAgain.ts';
+import { SaveLine } from '../../bench/frame/SaveLine.tsx';
+import type { SaveState } from '../../door.tsx';
+import { verdictWords } from '../sealText.ts';
+
+type Verdict = Extract<SealMark, { mark: 'verdict' }>;
+
+export interface VerdictSheetProps {
+  save: SaveState;
+  onVerdict: (verdict: Verdict, lookAgainMs?: number) => void;
+  onClose: () => void;
+}
+
+/** What the person at the wheel makes of it. */
+export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
+  const [verdict, setVerdict] = useState<Verdict['verdict']>();
+  const [words, setWords] = useState('');
+  const tell = (lookAgainMs?: number) => {
+    if (!verdict) return;
+    onVerdict({ mark: 'verdict', verdict, ...(words.trim() ? { words: words.trim() } : {}) }, lookAgainMs);
+  };
+  const label = (of: Verdict['verdict']) => verdictWords[of];
+  return (
+    <Sheet
+      open
+      title="How it stands"
+      onClose={onClose}
+      actions={
+        <>
+          <SaveLine save={save} />
+          <Button kind="main" size="greasy" icon="pencil" disabled={!verdict} onPress={() => tell()}>
+            {verdict ? `Log: ${label(verdict).toLowerCase()}` : 'Choose first'}
+          </Button>
+        </>
+      }
+    >
+      <div class="stack">
+        <Choice<Verdict['verdict']>
+          label="Your judgement of this tyre"
+          value={verdict}
+          onChoose={setVerdict}
+          options={[
+            {
+              value: 'holds',
+              label: label('holds'),
+              icon: 'check',
+              hint: 'It lost no more than you accept.',
+            },
+            {
+              value: 'still-sealing',
+              label: label('still-sealing'),
+              icon: 'hourglass',
+              hint: 'Losing less each time.',
+            },
+            { value: 'leaks', label: label('leaks'), icon: 'drop', hint: 'The loss goes on as it was.' },
+            {
+              value: 'will-not-seat',
+              label: label('will-not-seat'),
+              icon: 'stop',
+              hint: 'The bike stays: no release with this.',
+            },
+          ]}
+        />
+        {verdict === 'still-sealing' && (
+          <div>
+            <p class="field-label">Log it, and look again in</p>
+            <div class="bench-presets seal-presets">
+              {lookPresets.map((preset) => (
+                <Button key={preset.label} size="greasy" onPress={() => tell(preset.ms)}>
+                  {preset.label}
+                </Button>
+              ))}
+            </div>
+          </div>
+        )}
+        <TextField label="In words" value={words} onInput={setWords} maxLength={300} />
+      </div>
+    </Sheet>
+  );
+}

@@ -1,0 +1,46 @@
+import '../bike/bike.css';
+import './settings.css';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
+import { useRun, useView } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { Waits } from '../Waits.tsx';
+import { AboutSection } from './AboutSection.tsx';
+import { DemoSection } from './DemoSection.tsx';
+import { DoerSection } from './DoerSection.tsx';
+import { LookSection } from './LookSection.tsx';
+import { PhoneSection } from './PhoneSection.tsx';
+import { SizeSection } from './SizeSection.tsx';
+import { SpansSection } from './SpansSection.tsx';
+import { type ChangeProps, UnitsSection } from './UnitsSection.tsx';
+
+/** What is set once for every bike, and what this phone can do. */
+export function Settings() {
+  const seen = useView('settings', undefined);
+  const { run, save } = useRun();
+  const settings = seen.is === 'there' ? seen.value : undefined;
+  const change: ChangeProps['change'] = (changed) => void run({ type: 'change-settings', change: changed });
+  return (
+    <Screen title="Settings" back={hrefOf({ at: 'home' })} waits={<Waits />}>
+      {seen.is === 'failed' && (
+        <Notice kind="error" title="The settings could not be read">
+          Reload the page. What is recorded is safe.
+        </Notice>
+      )}
+      <SaveNotice save={save} />
+      {settings && (
+        <div class="stack">
+          <DoerSection settings={settings} change={change} />
+          <UnitsSection settings={settings} change={change} />
+          <LookSection settings={settings} change={change} />
+          <SpansSection settings={settings} change={change} />
+          <PhoneSection />
+          <SizeSection />
+          <DemoSection />
+          <AboutSection />
+        </div>
+      )}
+    </Screen>
+  );
+}

@@ -1,0 +1,136 @@
+import type { Known } from '../known.ts';
+import type { AdapterRow } from './adapterRow.ts';
+
+const creak = 'A loose press creaks and wears the shell oval: measure bore and adapter before pressing.';
+
+const shell = (
+  from: string,
+  to: string,
+  label: string,
+  source: string,
+  known: Known,
+  reversible = true,
+  caution = creak,
+): AdapterRow => ({
+  id: `shell-${from}-${to}`,
+  label,
+  sort: 'adapter',
+  faces: [
+    { kind: 'bb-cup', standard: from },
+    { kind: 'shell', standard: to },
+  ],
+  reversible,
+  caution,
+  source,
+  known,
+});
+
+const headTube = (
+  end: 'upper' | 'lower',
+  from: string,
+  to: string,
+  label: string,
+  source: string,
+): AdapterRow => ({
+  id: `head-tube-${end}-${from}-${to}`.toLowerCase(),
+  label: `${label}, ${end}`,
+  sort: 'adapter',
+  faces: [
+    { kind: `headset-cup-${end}`, standard: from },
+    { kind: `head-tube-${end}`, standard: to },
+  ],
+  reversible: true,
+  caution: 'Press it square; both ends alike.',
+  source,
+  known: 'memory',
+});
+
+const endCaps = (end: string, throughMm: number, openMm: number): AdapterRow => ({
+  id: `end-caps-${throughMm}-${openMm}`,
+  label: `end caps, ${throughMm} through hub in open ${openMm} slots, ${end}`,
+  sort: 'adapter',
+  faces: [
+    { kind: 'axle', nominal: { diameterMm: openMm }, traits: { type: 'hollow' } },
+    { kind: 'axle-slot', nominal: { widthMm: throughMm }, traits: { shape: 'closed' } },
+  ],
+  reversible: true,
+  caution:
+    'Only where the hub maker sells caps for this very hub; measure the width over the new caps. Never the other way round.',
+  source: 'forum archive on axles: through hubs take caps for open slots, not the reverse; sizes from memory',
+  known: 'memory',
+});
+
+/** Adapters of bottom brackets, head tubes, hubs, pedals and saddles. */
+export const driveAdapters: readonly AdapterRow[] = [
+  shell(
+    'american',
+    'iso',
+    'American to ISO thread, bolted plates',
+    'two workshop write-ups of the conversion',
+    'seen',
+  ),
+  shell('american', 'mid', 'American to Mid, pressed reducers', 'from memory', 'memory'),
+  shell('american', 'spanish', 'American to Spanish, pressed reducers', 'from memory', 'memory'),
+  shell(
+    'mid',
+    'iso',
+    'Mid to ISO thread, pressed sleeve',
+    'write-up of one conversion on a 68 shell; the method from memory',
+    'seen',
+  ),
+  shell('mid', 'spanish', 'Mid to Spanish, reducer rings', 'from memory', 'memory'),
+  shell(
+    'bb30',
+    'iso',
+    'BB30 to ISO thread, bonded sleeve',
+    'magazine and workshop articles on conversion sleeves',
+    'seen',
+    false,
+    'Usually glued in: take it as there for good.',
+  ),
+  headTube('upper', 'EC34/28.6', 'EC30/25.4', '1-1/8 in tube to 1 in cups', 'from memory'),
+  headTube('lower', 'EC34/28.6', 'EC30/25.4', '1-1/8 in tube to 1 in cups', 'from memory'),
+  headTube('upper', 'ZS44/28.6', 'EC34/28.6', '44 tube to 1-1/8 in cups', 'from memory'),
+  headTube('lower', 'ZS44/28.6', 'EC34/28.6', '44 tube to 1-1/8 in cups', 'from memory'),
+  {
+    id: 'crown-race-30-39.8',
+    label: 'crown race reducer 39.8 → 30',
+    sort: 'adapter',
+    faces: [
+      { kind: 'crown-race', nominal: { boreMm: 30 } },
+      { kind: 'crown-seat', nominal: { diameterMm: 39.8 }, traits: { race: 'loose' } },
+    ],
+    reversible: true,
+    caution: 'Drive it home evenly; no light may show under it.',
+    source: 'from memory',
+    known: 'memory',
+  },
+  {
+    id: 'pedal-bush-9/16-1/2',
+    label: 'pedal bush, 1/2 in pedal in a 9/16 in crank',
+    sort: 'sleeve',
+    faces: [
+      { kind: 'pedal-spindle', standard: '9/16x20' },
+      { kind: 'pedal-hole', standard: '1/2x20' },
+    ],
+    reversible: true,
+    caution: 'A thin wall in the most loaded thread of the bike; a pair of pedals is the better way.',
+    source: 'from memory',
+    known: 'memory',
+  },
+  endCaps('front', 15, 9),
+  endCaps('rear', 12, 10),
+  {
+    id: 'rail-clamp-plain-7/8',
+    label: 'rail clamp on a plain 7/8 in post',
+    sort: 'adapter',
+    faces: [
+      { kind: 'saddle-mount', standard: 'plain-7/8' },
+      { kind: 'post-head', standard: 'two-rail' },
+    ],
+    reversible: true,
+    caution: 'The clamp can turn on a smooth post; tighten it by its own printed value.',
+    source: 'seat clamp article of a parts shop',
+    known: 'seen',
+  },
+];

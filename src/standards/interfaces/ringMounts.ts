@@ -1,0 +1,29 @@
+import type { InterfaceRow } from '../faces/interfaceRow.ts';
+
+export interface RingMountRow extends InterfaceRow {
+  /** Smallest ring that clears the bolts, teeth; null where nobody has looked it up. */
+  leastTeethCount: number | null;
+}
+
+const circles = 'bicycle encyclopaedia, chainring bolt circle pages';
+const mount = (boltCircleMm: number, boltsCount: number, leastTeethCount: number | null): RingMountRow => ({
+  id: `${boltCircleMm}/${boltsCount}`,
+  label: `${boltsCount} bolts on ${boltCircleMm}`,
+  faces: { spider: { boltCircleMm, boltsCount }, 'ring-mount': { boltCircleMm, boltsCount } },
+  leastTeethCount,
+  source: circles,
+  known: 'seen',
+});
+
+/** Bolt circles of chainrings. */
+export const ringMounts: readonly RingMountRow[] = [
+  mount(144, 5, null),
+  mount(130, 5, 38),
+  mount(110, 5, 34),
+  mount(94, 5, 29),
+  mount(74, 5, 24),
+  mount(112, 4, 34),
+  mount(104, 4, 32),
+  mount(68, 4, 22),
+  mount(64, 4, 22),
+];

@@ -1,0 +1,51 @@
+import type { InterfaceRow } from '../faces/interfaceRow.ts';
+
+const overview = 'overview of axle standards';
+const spacing = (
+  id: string,
+  spacingMm: number,
+  label: string,
+  source: string,
+  rest: Partial<InterfaceRow> = {},
+): InterfaceRow => ({
+  id,
+  label,
+  faces: { 'end-spacing': { spacingMm }, 'hub-spacing': { spacingMm } },
+  source,
+  known: 'seen',
+  ...rest,
+});
+
+/** Widths between the frame ends, and over the locknuts of the hubs made for them. */
+export const spacings: readonly InterfaceRow[] = [
+  spacing('front-100', 100, '100 mm, nearly every fork', overview),
+  spacing('front-110', 110, 'wide 15 × 110 fork', overview),
+  spacing('rear-108', 108, '108 mm, older BMX hubs', 'hub column on frame ends'),
+  spacing('rear-110', 110, '110 mm, BMX, 20 in trials, old track', 'trials shop’s hub pages'),
+  spacing('rear-116', 116, '116 mm, 20 in trials', 'trials shop’s hub pages'),
+  spacing('rear-120', 120, '120 mm, track, five sprockets, flip-flop', 'fixed-gear blog on hub spacing'),
+  spacing('rear-126', 126, '126 mm, six and seven sprockets', 'bike shop’s page on hub spacing'),
+  spacing('rear-130', 130, '130 mm, road with rim brakes', overview),
+  spacing('rear-135', 135, 'mountain bike, 5 × 135', overview),
+  spacing('rear-141', 141, '141 mm, wide hub, open slots', overview),
+  spacing('rear-142', 142, '12 × 142 through', overview, {
+    remark: 'The inner faces stand at 135 with a pocket of 3.5 on each side (from memory).',
+  }),
+  spacing('rear-148', 148, '12 × 148 through', overview),
+  spacing('rear-157', 157, '12 × 157 through', "a bottom bracket vendor's mountain bike overview"),
+];
+
+/** Hub and frame may differ by this much and be pulled together by hand. */
+export const spacingSlack = {
+  slackMm: 1,
+  source: 'our own limit, from the 108 and 110 hubs that share BMX frames',
+  known: 'proposal',
+} as const;
+
+/** Cold-setting a steel frame, total. */
+export const coldSet = {
+  usualMm: 5,
+  mostMm: 10,
+  source: 'common practice, no source: 126 to 130 often, 120 to 130 sometimes, more never',
+  known: 'proposal',
+} as const;

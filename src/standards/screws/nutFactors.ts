@@ -1,0 +1,130 @@
+import type { Band } from '../../mechanics/band.ts';
+import type { Lubricant } from '../../mechanics/screws/preloadRefusal.ts';
+import type { Sourced } from '../known.ts';
+
+export type ScrewSurface =
+  | 'plain'
+  | 'black'
+  | 'zinc'
+  | 'zinc-flake'
+  | 'cadmium'
+  | 'phosphate'
+  | 'stainless'
+  | 'unknown';
+
+/** A nut factor somebody published; `surface` or `lubricant` is left open where the source leaves it open. */
+export interface NutFactorRow extends Sourced {
+  readonly surface: ScrewSurface;
+  readonly lubricant: Lubricant;
+  readonly lo: number;
+  readonly hi: number;
+}
+
+const distributor = { source: 'fastener distributor’s engineering data page', known: 'seen' } as const;
+const lubricationTest = { source: 'tension test by a locknut maker, 7/8 in bolts', known: 'seen' } as const;
+
+/** Published nut factors, as wide as their sources are apart. */
+export const publishedNutFactors: readonly NutFactorRow[] = [
+  { surface: 'plain', lubricant: 'none', lo: 0.18, hi: 0.27, ...distributor },
+  { surface: 'plain', lubricant: 'oil', lo: 0.1, hi: 0.26, ...distributor },
+  { surface: 'zinc', lubricant: 'none', lo: 0.17, hi: 0.35, ...distributor },
+  { surface: 'cadmium', lubricant: 'none', lo: 0.15, hi: 0.19, ...distributor },
+  { surface: 'phosphate', lubricant: 'oil', lo: 0.15, hi: 0.22, ...distributor },
+  { surface: 'stainless', lubricant: 'none', lo: 0.3, hi: 0.5, ...distributor },
+  { surface: 'zinc-flake', lubricant: 'none', lo: 0.16, hi: 0.32, ...distributor },
+  {
+    surface: 'zinc',
+    lubricant: 'none',
+    lo: 0.2,
+    hi: 0.295,
+    source: 'two handbooks quoted in an engineering forum thread, 106843',
+    known: 'seen',
+  },
+  {
+    surface: 'black',
+    lubricant: 'none',
+    lo: 0.17,
+    hi: 0.3,
+    source: 'handbook quoted in an engineering forum thread, 106843, and a nut factor sheet that disagrees',
+    known: 'seen',
+  },
+  { surface: 'plain', lubricant: 'none', lo: 0.18, hi: 0.19, ...lubricationTest },
+  { surface: 'plain', lubricant: 'anti-seize', lo: 0.15, hi: 0.17, ...lubricationTest },
+  {
+    surface: 'plain',
+    lubricant: 'wax',
+    lo: 0.1,
+    hi: 0.14,
+    source: 'screw shop’s preload page (weak)',
+    known: 'seen',
+  },
+  {
+    surface: 'plain',
+    lubricant: 'threadlocker-wet',
+    lo: 0.11,
+    hi: 0.14,
+    source: 'nut factor sheet (weak); other sources put threadlocker above or below an oiled thread',
+    known: 'seen',
+  },
+  {
+    surface: 'plain',
+    lubricant: 'moly',
+    lo: 0.14,
+    hi: 0.14,
+    source: 'encyclopaedia article on bolted joints',
+    known: 'memory',
+  },
+];
+
+/** What we reckon with: a middle inside the published spread, and a band that does not pretend to know better. */
+export interface NutFactorDefault extends Sourced {
+  readonly surface: ScrewSurface | 'any';
+  readonly lubricant: Lubricant;
+  readonly nutFactor: Band;
+}
+
+const judgement = { source: 'our own choice within the published nut factors', known: 'proposal' } as const;
+
+/** First match wins, so rows for one surface stand before rows for any. */
+export const nutFactorDefaults: readonly NutFactorDefault[] = [
+  { surface: 'zinc', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.22, hi: 0.35 }, ...judgement },
+  { surface: 'zinc-flake', lubricant: 'none', nutFactor: { lo: 0.16, mid: 0.22, hi: 0.32 }, ...judgement },
+  { surface: 'cadmium', lubricant: 'none', nutFactor: { lo: 0.15, mid: 0.17, hi: 0.2 }, ...judgement },
+  { surface: 'black', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.2, hi: 0.3 }, ...judgement },
+  { surface: 'stainless', lubricant: 'grease', nutFactor: { lo: 0.13, mid: 0.18, hi: 0.23 }, ...judgement },
+  { surface: 'stainless', lubricant: 'oil', nutFactor: { lo: 0.13, mid: 0.18, hi: 0.26 }, ...judgement },
+  {
+    surface: 'stainless',
+    lubricant: 'anti-seize',
+    nutFactor: { lo: 0.13, mid: 0.18, hi: 0.23 },
+    ...judgement,
+  },
+  { surface: 'stainless', lubricant: 'none', nutFactor: { lo: 0.3, mid: 0.4, hi: 0.5 }, ...judgement },
+  { surface: 'any', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.2, hi: 0.27 }, ...judgement },
+  { surface: 'any', lubricant: 'oil', nutFactor: { lo: 0.11, mid: 0.16, hi: 0.22 }, ...judgement },
+  { surface: 'any', lubricant: 'grease', nutFactor: { lo: 0.12, mid: 0.16, hi: 0.2 }, ...judgement },
+  { surface: 'any', lubricant: 'anti-seize', nutFactor: { lo: 0.12, mid: 0.15, hi: 0.18 }, ...judgement },
+  { surface: 'any', lubricant: 'moly', nutFactor: { lo: 0.1, mid: 0.14, hi: 0.18 }, ...judgement },
+  { surface: 'any', lubricant: 'wax', nutFactor: { lo: 0.1, mid: 0.12, hi: 0.15 }, ...judgement },
+  {
+    surface: 'any',
+    lubricant: 'threadlocker-wet',
+    nutFactor: { lo: 0.12, mid: 0.17, hi: 0.22 },
+    ...judgement,
+  },
+  // Nobody wrote down what is on the thread: everything between wax and dry zinc.
+  { surface: 'any', lubricant: 'unknown', nutFactor: { lo: 0.12, mid: 0.19, hi: 0.3 }, ...judgement },
+];
+
+/**
+ * The nut factor to reckon with.
+ * @param surface an unlisted one falls back to the row for any surface
+ * @example nutFactorFor('plain', 'none').nutFactor.mid //=> 0.2
+ */
+export function nutFactorFor(surface: ScrewSurface, lubricant: Lubricant): NutFactorDefault {
+  const fits = (row: NutFactorDefault) =>
+    row.lubricant === lubricant && (row.surface === surface || row.surface === 'any');
+  const row = nutFactorDefaults.find(fits);
+  if (!row) throw new RangeError(`no nut factor for lubricant ${lubricant}`);
+  return row;
+}

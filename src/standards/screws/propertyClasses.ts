@@ -1,0 +1,92 @@
+import type { ScrewMaterial } from '../../mechanics/screws/preloadRefusal.ts';
+import type { Sourced } from '../known.ts';
+
+/** Strengths of one screw class, MPa, minima and not the nominal figures of its name. */
+export interface PropertyClassRow extends Sourced {
+  readonly propertyClass: string;
+  readonly screw: ScrewMaterial;
+  readonly yieldMPa: number;
+  readonly tensileMPa: number;
+  /** Stainless classes state none; their yield strength stands in for it. */
+  readonly proofMPa?: number;
+  readonly largestMm?: number;
+}
+
+/** Screw classes by the mark on the head. Aluminium and titanium screws have no row on purpose: no table holds for them. */
+export const propertyClasses: readonly PropertyClassRow[] = [
+  {
+    propertyClass: '8.8',
+    screw: 'steel',
+    proofMPa: 580,
+    yieldMPa: 640,
+    tensileMPa: 800,
+    largestMm: 16,
+    source: 'ISO 898-1 proof load table, public copies; strengths on an engineering tables page',
+    known: 'seen',
+  },
+  {
+    propertyClass: '10.9',
+    screw: 'steel',
+    proofMPa: 830,
+    yieldMPa: 940,
+    tensileMPa: 1040,
+    source: 'ISO 898-1:1999 mechanical properties, course page',
+    known: 'seen',
+  },
+  {
+    propertyClass: '12.9',
+    screw: 'steel',
+    proofMPa: 970,
+    yieldMPa: 1100,
+    tensileMPa: 1220,
+    source: 'ISO 898-1:1999 mechanical properties, course page',
+    known: 'seen',
+  },
+  {
+    propertyClass: 'A2-70',
+    screw: 'stainless',
+    yieldMPa: 450,
+    tensileMPa: 700,
+    source:
+      'ISO 3506-1: 700 on a fastener supplier’s page; 450 from memory, confirmed by a published torque table',
+    known: 'memory',
+  },
+  {
+    propertyClass: 'A4-70',
+    screw: 'stainless',
+    yieldMPa: 450,
+    tensileMPa: 700,
+    source: 'ISO 3506-1, as A2-70',
+    known: 'memory',
+  },
+  {
+    propertyClass: 'A2-80',
+    screw: 'stainless',
+    yieldMPa: 600,
+    tensileMPa: 800,
+    source: 'ISO 3506-1',
+    known: 'memory',
+  },
+];
+
+const byClass = new Map(propertyClasses.map((row) => [row.propertyClass, row]));
+
+/**
+ * The row of one class.
+ * @throws RangeError when there is no such row
+ * @example propertyClassRow('8.8').proofMPa //=> 580
+ */
+export function propertyClassRow(propertyClass: string): PropertyClassRow {
+  const row = byClass.get(propertyClass);
+  if (!row) throw new RangeError(`no such property class: ${propertyClass}`);
+  return row;
+}
+
+/**
+ * The class to reckon with when the head bears no mark: the weakest usual one of its material.
+ * @returns undefined for a material without a table
+ * @example assumedClass('steel')?.propertyClass //=> '8.8'
+ */
+export function assumedClass(screw: ScrewMaterial): PropertyClassRow | undefined {
+  return propertyClasses.find((row) => row.screw === screw);
+}

@@ -1,0 +1,49 @@
+import type { CheckInterval, ToolTolerance } from '../../mechanics/screws/wrenchFitness.ts';
+import type { Sourced } from '../known.ts';
+
+export type ToolClass = 'click' | 'click-fixed' | 'beam' | 'dial' | 'electronic' | 'screwdriver' | 'by-hand';
+
+export interface ToolClassRow extends Sourced {
+  readonly toolClass: ToolClass;
+  readonly label: string;
+  /** Absent where nothing is promised. */
+  readonly tolerance?: ToolTolerance;
+  readonly check?: CheckInterval;
+  /** Scatter of the preload to expect even with a perfect thread, as a fraction. */
+  readonly scatter?: number;
+}
+
+const iso6789 = { source: 'ISO 6789-1', known: 'memory' } as const;
+const yearly = { months: 12, cycles: 5000 } as const;
+const fourPercent = { upTo10Nm: 0.06, above10Nm: 0.04, usableFrom: 0.2 } as const;
+const sixPercent = { upTo10Nm: 0.06, above10Nm: 0.06, usableFrom: 0.2 } as const;
+
+/** Torque tools by kind, with the error their class permits. */
+export const toolClasses: readonly ToolClassRow[] = [
+  { toolClass: 'click', label: 'Click wrench', tolerance: fourPercent, check: yearly, ...iso6789 },
+  {
+    toolClass: 'click-fixed',
+    label: 'Click key, one torque',
+    tolerance: sixPercent,
+    check: yearly,
+    ...iso6789,
+  },
+  { toolClass: 'beam', label: 'Beam wrench', tolerance: sixPercent, check: yearly, ...iso6789 },
+  { toolClass: 'dial', label: 'Dial wrench', tolerance: fourPercent, check: yearly, ...iso6789 },
+  { toolClass: 'electronic', label: 'Electronic wrench', tolerance: fourPercent, check: yearly, ...iso6789 },
+  { toolClass: 'screwdriver', label: 'Torque screwdriver', tolerance: sixPercent, check: yearly, ...iso6789 },
+  {
+    toolClass: 'by-hand',
+    label: 'By hand',
+    scatter: 0.35,
+    source: 'NASA preload criteria for tightening by feel',
+    known: 'memory',
+  },
+];
+
+/** The row of one kind of tool. @throws RangeError when there is none @example toolClassRow('click').label //=> 'Click wrench' */
+export function toolClassRow(toolClass: ToolClass): ToolClassRow {
+  const row = toolClasses.find((candidate) => candidate.toolClass === toolClass);
+  if (!row) throw new RangeError(`no such tool class: ${toolClass}`);
+  return row;
+}

@@ -1,0 +1,23 @@
+import type { Band } from '../mechanics/band.ts';
+
+const digits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 4 });
+const grouped = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
+
+/** A figure of a working: four digits that mean something. @example figureText(0.0000057) //=> '0.0000057' */
+export const figureText = (value: number): string =>
+  Math.abs(value) >= 1000 ? grouped.format(value) : digits.format(value);
+
+/** Whether the likeliest of a band says more than its two ends do: a printed range has no likeliest. */
+export const leans = ({ lo, mid, hi }: Band): boolean => Math.abs(mid - (lo + hi) / 2) > (hi - lo) * 1e-6;
+
+/**
+ * A figure or a band with its unit, as it stands in a working.
+ * @example valueText({ lo: 3.5, mid: 4, hi: 6.5 }, 'kN') //=> '3.5 to 6.5 kN, likeliest 4'
+ */
+export function valueText(value: number | Band, unit: string): string {
+  const measure = unit === '' || unit === '1' ? '' : unit === '°' ? unit : ` ${unit}`;
+  if (typeof value === 'number') return `${figureText(value)}${measure}`;
+  const [lo, mid, hi] = [value.lo, value.mid, value.hi].map(figureText);
+  if (lo === hi) return `${lo}${measure}`;
+  return `${lo} to ${hi}${measure}${leans(value) ? `, likeliest ${mid}` : ''}`;
+}

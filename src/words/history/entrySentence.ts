@@ -1,0 +1,43 @@
+import type { Entry, EntryOf, EntryType } from '../../journal/entries.ts';
+import { listWords, remark } from '../phrases.ts';
+import { fieldText } from './entryFields.ts';
+import { fieldLabels } from './fieldLabels.ts';
+import type { Names } from './names.ts';
+import type { Sentences } from './sentences.ts';
+import { sentencesOfBikes } from './sentencesOfBikes.ts';
+import { sentencesOfJoints } from './sentencesOfJoints.ts';
+import { sentencesOfParts } from './sentencesOfParts.ts';
+import { sentencesOfWork } from './sentencesOfWork.ts';
+
+function correctionWords({ reason, undo, becomes, zone }: EntryOf<'entry-corrected'>, names: Names): string {
+  if (undo) return 'An entry made a moment before was taken back.';
+  if (becomes === null) return `An earlier entry was struck out.${remark('Why', reason)}`;
+  const now = Object.entries(becomes).map(([field, value]) => {
+    const label = (fieldLabels as Record<string, string>)[field] ?? field;
+    return `${label.toLowerCase()} ${fieldText(field, value, names, zone)}`;
+  });
+  return `An earlier entry was corrected; it now reads: ${listWords(now)}.${remark('Why', reason)}`;
+}
+
+/** Complete by type: a new type of entry does not compile until it has its sentence. */
+const sentences: Sentences<EntryType> = {
+  ...sentencesOfBikes,
+  ...sentencesOfParts,
+  ...sentencesOfJoints,
+  ...sentencesOfWork,
+  'entry-corrected': correctionWords,
+  'settings-changed': () => 'The settings of the logbook were changed.',
+  'demo-removed': ({ lines }) => `The demo was taken out, ${lines} lines of it.`,
+};
+
+/**
+ * An entry as one or a few plain sentences that a stranger understands two years later: everything named in
+ * full, quantities as they were typed, no private abbreviations. The date is not in it; it stands beside.
+ * @param names how bikes, parts, joints and the like are called
+ * @example entrySentence(rideEntry, names) //=> 'Magpie was ridden for the first time, 8 km in 30 minutes.'
+ */
+export function entrySentence(entry: Entry, names: Names): string {
+  const tell = sentences[entry.type] as (entry: Entry, names: Names) => string;
+  const told = tell(entry, names);
+  return told.charAt(0).toLocaleUpperCase() + told.slice(1);
+}

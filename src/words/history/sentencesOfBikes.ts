@@ -1,0 +1,89 @@
+import { countWords, dayWords, listWords, numberWords, remark } from '../phrases.ts';
+import { called, type Sentences } from './sentences.ts';
+
+const statements = {
+  'first-ride': 'released for a first short ride',
+  ride: 'released to ride',
+  'not-to-ride': 'signed as NOT to be ridden',
+} as const;
+
+/** Starting, checking, releasing and riding a bike, and what was found wrong with it. */
+export const sentencesOfBikes: Sentences<
+  | 'bike-started'
+  | 'bike-described'
+  | 'bike-put-away'
+  | 'bike-taken-out'
+  | 'defect-found'
+  | 'defect-closed'
+  | 'ride-check-confirmed'
+  | 'bike-released'
+  | 'release-withdrawn'
+  | 'ride-logged'
+  | 'finding-accepted'
+  | 'finding-noted'
+> = {
+  'bike-started': ({ name, about, demo }) =>
+    `The build of ${name} was begun${demo ? ', as an invented example' : ''}.${remark('About it', about)}`,
+  'bike-described': ({ bikeId, name, about, photoId }, names) => {
+    const renamed = name === undefined ? [] : [`it is called ${name}`];
+    const shown = photoId === undefined ? [] : ['it has a new picture'];
+    const said = listWords([...renamed, ...shown]);
+    const bike = called(names).bike(bikeId);
+    return `What is written about ${bike} was changed${said && `: ${said}`}.${remark('About it', about)}`;
+  },
+  'bike-put-away': ({ bikeId, why }, names) =>
+    `${called(names).bike(bikeId)} was put away.${remark('Why', why)}`,
+  'bike-taken-out': ({ bikeId }, names) => `${called(names).bike(bikeId)} was taken out again.`,
+  'defect-found': (entry, names) => {
+    const { bikeId, jointId, partId, words, decision, untilMs, untilKm, restriction, zone } = entry;
+    const name = called(names);
+    const where = jointId ? ` at ${name.joint(jointId)}` : partId ? ` on ${name.part(partId)}` : '';
+    const limits = [
+      ...(untilMs === undefined ? [] : [`until ${dayWords(untilMs, zone)}`]),
+      ...(untilKm === undefined ? [] : [`up to ${countWords(untilKm, 'km', 'km')}`]),
+    ];
+    const ruled =
+      decision === 'do-not-ride'
+        ? 'The bike is not to be ridden'
+        : `The bike may be ridden within limits${limits.length > 0 ? `, ${limits.join(' or ')}` : ''}`;
+    return `A defect was found on ${name.bike(bikeId)}${where}.${remark('What', words)} ${ruled}.${remark('Restriction', restriction)}`;
+  },
+  'defect-closed': ({ defectId, bikeId, how }, names) => {
+    const name = called(names);
+    return `On ${name.bike(bikeId)}, ${name.defect(defectId)} was put right.${remark('How', how)}`;
+  },
+  'ride-check-confirmed': ({ bikeId, groupId, items }, names) => {
+    const found = items.filter(({ ok }) => !ok);
+    const looked = `${called(names).bike(bikeId)} was looked over before riding, ${groupId.replaceAll('-', ' ')}`;
+    const words = found.map((item) => item.words?.trim() || item.itemId.replaceAll('-', ' '));
+    return found.length === 0
+      ? `${looked}: ${countWords(items.length, 'point')}, each as it should be.`
+      : `${looked}: ${found.length} of ${countWords(items.length, 'point')} not as it should be.${remark('Found', words.join('; '))}`;
+  },
+  'bike-released': ({ bikeId, statement, covers, by, open, restrictions }, names) => {
+    const items =
+      open.length === 0 ? ' Nothing was open.' : remark('Open', open.map(({ words }) => words).join('; '));
+    const signed = by.trim() === '' ? '' : ` by ${by.trim()}`;
+    return `${called(names).bike(bikeId)} was ${statements[statement]}${signed}.${remark('This covers', covers)}${items}${remark('Restrictions', restrictions)}`;
+  },
+  'release-withdrawn': ({ bikeId, why }, names) =>
+    `The release of ${called(names).bike(bikeId)} was withdrawn.${remark('Why', why)}`,
+  'ride-logged': ({ bikeId, minutes, km, noticed, first }, names) => {
+    const spans = [
+      ...(km === undefined ? [] : [`${numberWords(km)} km`]),
+      ...(minutes === undefined ? [] : [countWords(minutes, 'minute')]),
+    ];
+    const which = first ? 'for the first time, ' : '';
+    return `${called(names).bike(bikeId)} was ridden ${which}${spans.join(' in ') || 'how far nobody noted'}.${remark('Noticed', noticed)}`;
+  },
+  'finding-accepted': ({ bikeId, words }, names) =>
+    `A finding of the fit check on ${called(names).bike(bikeId)} was accepted as it is.${remark('Finding', words)}`,
+  'finding-noted': ({ bikeId, words, outcome }, names) => {
+    const judged = {
+      'not-known': 'cannot be judged yet',
+      'does-not-fit': 'does not fit',
+      'one-way-only': 'fits only by a change that cannot be undone',
+    }[outcome];
+    return `The fit check on ${called(names).bike(bikeId)} noted something that ${judged}.${remark('Finding', words)}`;
+  },
+};

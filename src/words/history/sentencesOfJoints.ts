@@ -1,0 +1,152 @@
+import type { Between, Fastener, JointAbout, SealMark, Target } from '../../journal/entries.ts';
+import { jointKindRow } from '../../standards/jointKinds.ts';
+import { countWords, listWords, numberWords, quantityWords, remark, spanWords } from '../phrases.ts';
+import { clearedWords } from './clearedWords.ts';
+import type { Names } from './names.ts';
+import { called, type Sentences } from './sentences.ts';
+import { betweenWords, outcomeWords, sourceWords, toolWords } from './tradeWords.ts';
+
+/** What goes between, in one phrase. @example betweenText([{ kind: 'grease' }], names) //=> 'grease' */
+export const betweenText = (between: readonly Between[], names: Names): string =>
+  listWords(
+    between.map(({ kind, partId, words }) => {
+      const what = partId ? called(names).part(partId) : betweenWords[kind];
+      return words?.trim() ? `${what}, ${words.trim()}` : what;
+    }),
+  );
+
+/** @example fastenerText([{ thread: 'M5', count: 2, hand: 'right' }]) //=> '2 × M5' */
+export const fastenerText = (fasteners: readonly Fastener[]): string =>
+  listWords(
+    fasteners.map(({ thread, count, hand, words, screw, propertyClass, female, onThread, grip }) => {
+      const left = hand === 'left' ? ', left-hand thread' : '';
+      const known = [
+        ...(screw && screw !== 'unknown' ? [screw] : []),
+        ...(propertyClass ? [`class ${propertyClass}`] : []),
+        ...(female && female !== 'unknown' ? [`in ${female}`] : []),
+        ...(onThread ? [`on the thread ${onThread === 'none' ? 'nothing' : onThread}`] : []),
+        ...(grip ? [`clamped length ${quantityWords(grip)}`] : []),
+      ];
+      return `${count} × ${thread}${left}${known.map((each) => `, ${each}`).join('')}${words?.trim() ? `, ${words.trim()}` : ''}`;
+    }),
+  );
+
+/** A target with its source: who says so, of which part, and where it stands. */
+export function targetText({ source, torque, upTo, partId, reference }: Target, names: Names): string {
+  const figure = torque ? `${quantityWords(torque)}${upTo ? ` to ${quantityWords(upTo)}` : ''}, ` : '';
+  const of = partId ? `, ${called(names).part(partId)}` : '';
+  return `${figure}${sourceWords[source]}${of}${reference?.trim() ? `, ${reference.trim()}` : ''}`;
+}
+
+function jointAbout(
+  { partIds, between, fasteners, targets, matters, note }: Partial<JointAbout>,
+  names: Names,
+) {
+  return [
+    partIds?.length ? remark('Parts', listWords(partIds.map(called(names).part))) : '',
+    between?.length ? remark('Between', betweenText(between, names)) : '',
+    fasteners?.length ? remark('Fasteners', fastenerText(fasteners)) : '',
+    targets?.length ? remark('Target', targets.map((target) => targetText(target, names)).join('; ')) : '',
+    matters === undefined
+      ? ''
+      : matters
+        ? ' If it lets go, the rider can fall.'
+        : ' If it lets go, the bike can still be ridden home.',
+    remark('Note', note),
+  ].join('');
+}
+
+/** A mark of the sealing of a tyre, as the rest of a sentence. */
+export function sealWords(mark: SealMark): string {
+  const read = (reading: {
+    reading?: {
+      pressure?: Parameters<typeof quantityWords>[0];
+      temperature?: Parameters<typeof quantityWords>[0];
+    };
+  }) => {
+    const { pressure, temperature } = reading.reading ?? {};
+    const at = temperature ? ` at ${quantityWords(temperature)}` : '';
+    return pressure ? `${quantityWords(pressure)}${at}` : 'no pressure noted';
+  };
+  switch (mark.mark) {
+    case 'seated': {
+      const bead = { even: 'even all round', uneven: 'uneven', 'not-looked': 'not looked at' }[mark.beadLine];
+      return `the bead was seated ${mark.dry ? 'dry' : 'with sealant in'}, bead line ${bead}, ${read(mark)}`;
+    }
+    case 'dry-reading':
+      return `without sealant the pressure was ${read(mark)}`;
+    case 'sealant':
+      return `${quantityWords(mark.amount)} of sealant went in, ${mark.sealantKind}`;
+    case 'spun-and-shaken':
+      return 'the wheel was spun and shaken';
+    case 'laid-left':
+      return 'the wheel was laid on its left side';
+    case 'laid-right':
+      return 'the wheel was laid on its right side';
+    case 'soaped': {
+      const words = mark.words?.trim() ? `, ${mark.words.trim()}` : '';
+      return mark.bubbles === 'none'
+        ? `soapy water showed no bubbles${words}`
+        : `soapy water showed bubbles at the ${mark.bubbles.replace('-', ' ')}${words}`;
+    }
+    case 'reading':
+      return `the pressure was ${read(mark)}`;
+    case 'burped':
+      return `the tyre lost air at the bead${mark.words?.trim() ? `, ${mark.words.trim()}` : ''}`;
+    case 'pumped':
+      return `it was pumped to ${read(mark)}`;
+    case 'let-down':
+      return `air was let out, ${read(mark)}`;
+    case 'verdict': {
+      const verdict = {
+        holds: 'it holds',
+        'still-sealing': 'it is still sealing',
+        leaks: 'it leaks',
+        'will-not-seat': 'the bead will not seat',
+      }[mark.verdict];
+      return `judged: ${verdict}${mark.words?.trim() ? `, ${mark.words.trim()}` : ''}`;
+    }
+  }
+}
+
+/** Joints: put together, tightened, locked, sealed, met again, and taken apart. */
+export const sentencesOfJoints: Sentences<
+  | 'joint-made'
+  | 'joint-described'
+  | 'joint-taken-apart'
+  | 'torque-applied'
+  | 'hand-tightened'
+  | 'locker-applied'
+  | 'seal-marked'
+  | 'torque-found'
+> = {
+  'joint-made': (entry, names) =>
+    `The joint ${entry.name} on ${called(names).bike(entry.bikeId)} was written down, ${jointKindRow(entry.kind).label.toLowerCase()}.${jointAbout(entry, names)}`,
+  'joint-described': (entry, names) =>
+    `What is written about ${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)} was changed${entry.name === undefined ? '' : `: it is called ${entry.name}`}.${jointAbout(entry, names)}${clearedWords(entry.cleared)}`,
+  'joint-taken-apart': ({ jointId, bikeId, why }, names) =>
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: taken apart.${remark('Why', why)}`,
+  'torque-applied': ({ jointId, bikeId, applied, bolts, passes, tool, between, marked, note }, names) => {
+    const name = called(names);
+    const how = [
+      bolts === 1 ? 'one bolt' : countWords(bolts, 'bolt'),
+      passes === 1 ? 'in one pass' : `in ${countWords(passes, 'pass', 'passes')}`,
+    ].join(' ');
+    const laid = between === undefined ? '' : `, with ${betweenWords[between]} between`;
+    return `${name.joint(jointId)} on ${name.bike(bikeId)}: tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' No tool was named.'}${marked ? ' A paint mark was put across it.' : ''}${remark('Note', note)}`;
+  },
+  'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,
+  'locker-applied': ({ jointId, bikeId, grade, surface, primer, waitMs, note }, names) =>
+    `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanWords(waitMs)}.${remark('Note', note)}`,
+  'seal-marked': ({ jointId, bikeId, mark, note }, names) =>
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}.${remark('Note', note)}`,
+  'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {
+    const looked = way === 'mark' ? 'by its paint mark' : 'by pulling in the tightening direction';
+    const much = [
+      ...(movedAt ? [`at ${quantityWords(movedAt)}`] : []),
+      ...(turnedDeg === undefined ? [] : [`by ${numberWords(turnedDeg)}°`]),
+    ];
+    return `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: checked ${looked}, ${outcomeWords[outcome]}${much.length > 0 ? `, ${much.join(', ')}` : ''}.${tool ? remark('Tool', toolWords(tool)) : ''}${remark('Note', note)}`;
+  },
+};

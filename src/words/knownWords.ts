@@ -1,0 +1,10 @@
+import type { Known } from '../mechanics/working.ts';
+
+/** How well a figure is known, in words. */
+export const knownWords: Record<Known, string> = {
+  seen: 'Read in print',
+  exact: 'Exact by definition',
+  computed: 'Derived here, and tested',
+  memory: 'From memory: a measurement goes before it',
+  proposal: 'Our own judgement: weigh it against yours',
+};

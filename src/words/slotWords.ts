@@ -1,0 +1,67 @@
+import type { AxlePositions, AxleRefusal, AxleStop } from '../fit/wholes/axlePosition.ts';
+import type { Band } from '../mechanics/band.ts';
+import { numberText } from './quantityText.ts';
+
+/** Why the figures of a slot cannot be meant. */
+export const slotRefusals: Record<AxleRefusal, string> = {
+  'teeth-out-of-range': 'Teeth from 6 to 120 can be reckoned with.',
+  'slot-ends-swapped': 'The slot ends before it begins: the two measurements are swapped.',
+  'slot-too-near': 'So near, ring and sprocket would touch. Measure from spindle centre to axle centre.',
+  'slot-too-far': 'So far back no bicycle has its axle. Measure again.',
+  'wear-out-of-range': 'Wear from 0 to 3 per cent.',
+  'filing-out-of-range': 'Up to 30 mm can be looked at; what a frame end bears is far less.',
+  'not-a-number': 'Type digits, with a comma or a point.',
+};
+
+const mm = (value: number): string => `${numberText(value, 1)} mm`;
+
+/** A band whose ends may read alike. */
+function spanText({ lo, hi }: Band): string {
+  const [from, to] = [numberText(lo, 1), numberText(hi, 1)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
+/**
+ * One chain length in sentences: where the axle stands, how much room there is, where slack puts it, what wear does
+ * and when it has used up the slot.
+ * @example stopWords(stop, 0.75)[0] //=> 'Axle at 407.4 mm: 9.4 mm to the front, 12.6 mm to the rear.'
+ */
+export function stopWords(stop: AxleStop, wearPercent: number): string[] {
+  const { tautMm, toFrontMm, toRearMm, wornMm, outgrows, slackFits, needsFiling } = stop;
+  const { settingMm, wearToRearPercent } = stop;
+  const wear = `Worn by ${numberText(wearPercent, 2)} %: ${mm(wornMm.lo)} to ${mm(wornMm.hi)}`;
+  const after = {
+    no: 'still in the slot',
+    perhaps: 'perhaps past its end',
+    yes: 'past the end of the slot',
+  }[outgrows];
+  return [
+    `Axle at ${mm(tautMm)}: ${mm(toFrontMm)} to the front, ${mm(toRearMm)} to the rear.`,
+    `With its slack the chain wants it at ${numberText(settingMm.lo, 1)} to ${mm(settingMm.hi)}.`,
+    `${wear}, ${after}.`,
+    `Wear of ${spanText(wearToRearPercent)} % uses the slot up.`,
+    ...(slackFits ? [] : ['No room to give the chain its slack.']),
+    ...(needsFiling ? ['Stands in metal that is still to be filed.'] : []),
+  ];
+}
+
+/** What a little more would win at the front. @example filingWords(positions) //=> '8.8 mm more off the front would let 89 pitches in.' */
+export function filingWords({ beyondFront }: AxlePositions): string | undefined {
+  if (!beyondFront) return undefined;
+  const { missingMm, pitches, kind } = beyondFront;
+  return `${mm(missingMm)} more off the front would let ${pitches} pitches${kind === 'half-link' ? ' with a half-link' : ''} in.`;
+}
+
+/** What one change moves the axle by. */
+export function moveWords({ moves }: AxlePositions): string[] {
+  if (!moves) return [];
+  const told = [
+    ['a ring tooth more', moves.ringToothMore],
+    ['a sprocket tooth more', moves.sprocketToothMore],
+    ['a half-link more', moves.halfLinkMore],
+    ['a pair of links more', moves.linkPairMore],
+  ] as const;
+  return told.flatMap(([what, by]) =>
+    by === null ? [] : [`${what}: ${numberText(Math.abs(by), 1)} mm ${by < 0 ? 'forward' : 'back'}`],
+  );
+}

@@ -1,0 +1,222 @@
+import { adapterFits } from '../../mechanics/brakes/brakeMount.ts';
+import { padWear, rotorWear, type WearVerdict } from '../../mechanics/brakes/rotor.ts';
+import { correctedDistanceM, meanDecelerationMps2, stopCompared } from '../../mechanics/brakes/stopping.ts';
+import { given as input } from '../../mechanics/working.ts';
+import { overturningMps2, stoppingFigures } from '../../standards/checks/stoppingFigures.ts';
+import { rotorMinimums } from '../../standards/interfaces/rotors.ts';
+import { bareAsked, lengthAsked, type Outcome, type Reckoned, type Reckoning, worked } from './reckoning.ts';
+
+const mount: Reckoning = {
+  id: 'rotor-and-mount',
+  label: 'Rotor and mount',
+  about: 'Which adapter a rotor asks of a mount, and whether an adapter at hand puts the pads on the track.',
+  group: 'Brakes',
+  asks: [
+    lengthAsked('native', 'Rotor the mount takes bare', [120, 230]),
+    lengthAsked('rotor', 'Rotor', [120, 230]),
+    lengthAsked('adapter', 'Adapter at hand: + on the rotor size', [0, 100], {
+      first: '0',
+      hint: '0 for none.',
+    }),
+  ],
+  compute(given): Outcome {
+    const [nativeMm, rotorMm, adapterMm] = [
+      given.number('native'),
+      given.number('rotor'),
+      given.number('adapter'),
+    ];
+    const fits = adapterFits(nativeMm, rotorMm, adapterMm);
+    if (!fits.ok && fits.reason === 'smaller-than-the-mount')
+      return {
+        ok: false,
+        reason: 'The rotor is smaller than the mount begins with: no adapter moves a caliper inwards.',
+      };
+    const inputs = [input('rotor', rotorMm, 'mm'), input('bare mount', nativeMm, 'mm')];
+    const off = fits.radialErrorMm;
+    return {
+      ok: true,
+      results: [
+        {
+          label: 'Adapter asked for, + on the rotor size',
+          working: worked(rotorMm - nativeMm, 'mm', 'rotor − bare mount', inputs, 'geometry', 'exact'),
+        },
+        {
+          label: 'Pads stand off the track by',
+          working: worked(
+            off,
+            'mm',
+            '(rotor − bare mount − adapter) / 2',
+            [...inputs, input('adapter', adapterMm, 'mm')],
+            'geometry: a caliper sits on a radius; half a millimetre taken as harmless, own judgement',
+            'proposal',
+          ),
+        },
+      ],
+      remarks: [
+        fits.ok
+          ? 'The pads run on the track.'
+          : `The pads sit ${off > 0 ? 'too far in' : 'too far out'}: another adapter.`,
+      ],
+    };
+  },
+};
+
+const wearWords: Record<WearVerdict['reason'], string> = {
+  'at-printed-minimum': 'At its printed minimum: replace it.',
+  'near-printed-minimum': 'Near its printed minimum: watch it.',
+  'thinner-than-unused': 'Worn too far below its unused part: replace it.',
+  contaminated: 'Oil or fluid is in it: replace it.',
+  'at-limit': 'At the limit: replace it.',
+  'near-limit': 'Near the limit: watch it.',
+  'bulged-or-indicator-gone': 'Replace it.',
+  'nothing-to-compare': 'Nothing to compare with: measure it where no pad runs, or read its mark.',
+  'within-limits': 'Within its limits.',
+};
+
+const wear: Reckoning = {
+  id: 'brake-wear',
+  label: 'Rotor and pad wear',
+  about: 'What is left of a rotor and of a pad before they have to go.',
+  group: 'Brakes',
+  asks: [
+    lengthAsked('thickness', 'Rotor, thinnest spot', [0.5, 4], {
+      optional: true,
+      hint: 'Point jaws or a micrometer.',
+    }),
+    lengthAsked('minimum', 'Minimum printed on it', [0.5, 4], {
+      optional: true,
+      hint: `Marks read on rotors: ${rotorMinimums.map(({ minimumMm }) => minimumMm).join(', ')} mm.`,
+    }),
+    lengthAsked('unused', 'Its thickness where no pad runs', [0.5, 4], { optional: true }),
+    lengthAsked('pad', 'Pad, without its plate', [0, 6], { optional: true }),
+    {
+      key: 'dirty',
+      label: 'Oil or fluid in the pad',
+      options: [
+        { value: 'no', label: 'No' },
+        { value: 'yes', label: 'Yes' },
+      ],
+      first: 'no',
+    },
+  ],
+  compute(given): Outcome {
+    const [thicknessMm, padMm] = [given.maybe('thickness'), given.maybe('pad')];
+    if (thicknessMm === undefined && padMm === undefined)
+      return { ok: false, reason: 'Measure the rotor or the pad, or both.' };
+    const results: Reckoned[] = [];
+    const remarks: string[] = [];
+    if (thicknessMm !== undefined) {
+      const [printedMinimumMm, unusedMm] = [given.maybe('minimum'), given.maybe('unused')];
+      const { reason, leftMm } = rotorWear({
+        thicknessMm,
+        ...(printedMinimumMm === undefined ? {} : { printedMinimumMm }),
+        ...(unusedMm === undefined ? {} : { unusedMm }),
+      });
+      remarks.push(`Rotor: ${wearWords[reason]}`);
+      if (leftMm !== null)
+        results.push({
+          label: 'Left on the rotor',
+          working: worked(
+            leftMm,
+            'mm',
+            printedMinimumMm === undefined ? '0.2 − (unused − thinnest)' : 'thinnest − printed minimum',
+            [
+              input('thinnest', thicknessMm, 'mm'),
+              ...(printedMinimumMm === undefined ? [] : [input('printed minimum', printedMinimumMm, 'mm')]),
+              ...(printedMinimumMm !== undefined || unusedMm === undefined
+                ? []
+                : [input('unused', unusedMm, 'mm')]),
+            ],
+            'the mark on the rotor first; else a parts seller’s rotor guide',
+            'seen',
+          ),
+        });
+    }
+    if (padMm !== undefined) {
+      const { reason, leftMm } = padWear(padMm, given.choice('dirty') === 'yes');
+      remarks.push(`Pad: ${wearWords[reason]}`);
+      if (leftMm !== null)
+        results.push({
+          label: 'Left on the pad',
+          working: worked(
+            leftMm,
+            'mm',
+            'compound − 0.5',
+            [input('compound', padMm, 'mm')],
+            'repair blog; other pages say 1 mm and more',
+            'seen',
+          ),
+        });
+    }
+    return { ok: true, results, remarks };
+  },
+};
+
+const stopping: Reckoning = {
+  id: 'stopping-distance',
+  label: 'Stopping distance',
+  about: 'A stop you measured, brought to the speed a figure was printed for, and held against it.',
+  group: 'Brakes',
+  asks: [
+    {
+      key: 'figure',
+      label: 'Compare with',
+      options: stoppingFigures.map((row) => ({
+        value: row.id,
+        label: `${row.bike}, ${row.brakes === 'both' ? 'both brakes' : 'rear brake'}, ${row.wet ? 'wet' : 'dry'}: ${row.withinM} m from ${row.fromKmh} km/h`,
+      })),
+      first: 'city-both-dry',
+    },
+    bareAsked('speed', 'Speed at the first touch, km/h', [5, 60]),
+    bareAsked('distance', 'Distance to standstill, m', [0.5, 100]),
+  ],
+  compute(given): Outcome {
+    const row = stoppingFigures.find(({ id }) => id === given.choice('figure'));
+    if (!row) return { ok: false, reason: 'Choose a figure to compare with.' };
+    const [speed, distanceM] = [given.number('speed'), given.number('distance')];
+    const deceleration = meanDecelerationMps2(speed, distanceM);
+    if (deceleration > 12)
+      return { ok: false, reason: 'No bicycle stops that fast. Check speed and distance.' };
+    const corrected = correctedDistanceM(distanceM, speed, row.fromKmh);
+    const share = stopCompared(row, speed, distanceM);
+    return {
+      ok: true,
+      results: [
+        {
+          label: 'Mean deceleration',
+          working: worked(
+            deceleration,
+            'm/s²',
+            'a = v² / 2s',
+            [input('v', speed, 'km/h'), input('s', distanceM, 'm')],
+            'definition',
+            'exact',
+          ),
+        },
+        ...(corrected.ok ? [{ label: 'At the speed of the figure', working: corrected.working }] : []),
+        {
+          label: 'Share of the deceleration the figure asks for',
+          working: worked(
+            share,
+            '',
+            'a / a of the figure',
+            [input('v', speed, 'km/h'), input('s', distanceM, 'm'), input('figure', row.withinM, 'm')],
+            row.source,
+            row.known,
+          ),
+        },
+      ],
+      remarks: [
+        'A yardstick for bikes on sale, not a test for the road.',
+        ...(corrected.ok
+          ? []
+          : ['The speed is too far off for the distance to be corrected; only decelerations compare.']),
+        ...(deceleration > overturningMps2.value
+          ? ['Above about 6 m/s² a bicycle goes over its front wheel.']
+          : []),
+      ],
+    };
+  },
+};
+
+export const brakeReckonings: readonly Reckoning[] = [mount, wear, stopping];

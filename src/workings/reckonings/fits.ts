@@ -1,0 +1,231 @@
+import { pressFit } from '../../mechanics/clamps/pressFit.ts';
+import { BOND_SHARE, bondedForceN, bondedTorqueNm } from '../../mechanics/clamps/pressFitBonded.ts';
+import { interferenceVerdict, measuredInterferenceMm } from '../../mechanics/clamps/pressFitMeasured.ts';
+import { cureTime } from '../../mechanics/cures/cure.ts';
+import { given as input } from '../../mechanics/working.ts';
+import { type ElasticMaterial, elasticMaterials } from '../../standards/interfaces/elasticMaterials.ts';
+import { cureGrid } from '../../standards/screws/cureGrid.ts';
+import { type LockerGrade, lockerRow, lockers } from '../../standards/screws/lockers.ts';
+import { cureAdvices, cureRefusals } from '../joint/cureLine.ts';
+import { weakest } from '../joint/line.ts';
+import {
+  type ChoiceAsked,
+  lengthAsked,
+  type Outcome,
+  type Reckoning,
+  temperatureAsked,
+  worked,
+} from './reckoning.ts';
+
+const surfaces = Object.entries(cureGrid.surfaces).map(([value, { label }]) => ({ value, label }));
+const yesNo = [
+  { value: 'no', label: 'No' },
+  { value: 'yes', label: 'Yes' },
+];
+
+const cure: Reckoning = {
+  id: 'cure-time',
+  label: 'Cure time',
+  about: 'How long a threadlocker or retaining compound has to be left alone.',
+  group: 'Bonds and fits',
+  asks: [
+    {
+      key: 'grade',
+      label: 'Grade',
+      options: lockers.map(({ grade, label }) => ({ value: grade, label })),
+      first: 'medium',
+    },
+    { key: 'one', label: 'One surface', options: surfaces, first: 'steel' },
+    { key: 'other', label: 'The other surface', options: surfaces, first: 'steel' },
+    lengthAsked('gap', 'Gap it fills, on the diameter', [0, 2], {
+      first: '0.05',
+      hint: '0.05 mm in an ordinary thread.',
+    }),
+    temperatureAsked('temperature', 'Temperature of the joint', [-20, 60], { first: '20' }),
+    { key: 'primer', label: 'Primer', options: yesNo, first: 'no' },
+    { key: 'disc', label: 'Beside a disc brake', options: yesNo, first: 'no' },
+  ],
+  compute(given): Outcome {
+    const told = cureTime(cureGrid, {
+      grade: lockerRow(given.choice('grade') as LockerGrade),
+      surfaces: [given.choice('one'), given.choice('other')],
+      gapMm: given.number('gap'),
+      temperatureC: given.number('temperature'),
+      primer: given.choice('primer') === 'yes',
+      nearDiscBrake: given.choice('disc') === 'yes',
+    });
+    if (!told.ok) return { ok: false, reason: cureRefusals[told.reason] };
+    const full = told.fullHours
+      ? [
+          {
+            label: 'Full strength',
+            working: {
+              ...told.working,
+              result: told.fullHours,
+              formula: told.working.formula.replace('75', '100'),
+            },
+          },
+        ]
+      : [];
+    return {
+      ok: true,
+      results: [{ label: 'Holds a ride after', working: told.working }, ...full],
+      remarks: [
+        `Wait ${told.waitHours} h: the longer end, and never less than a day.`,
+        ...(told.fullHours ? [] : ['Never full on this surface without primer.']),
+        ...told.advice.map((each) => cureAdvices[each]),
+      ],
+    };
+  },
+};
+
+const materials = Object.entries(elasticMaterials).map(([value, { label }]) => ({ value, label }));
+const frictionAsked: ChoiceAsked = {
+  key: 'friction',
+  label: 'When it goes in',
+  options: [
+    { value: 'greased', label: 'Greased' },
+    { value: 'dry', label: 'Dry' },
+  ],
+  first: 'greased',
+};
+// Weak web source, as written beside the press-fit formula.
+const frictions = {
+  greased: { lo: 0.05, mid: 0.065, hi: 0.08 },
+  dry: { lo: 0.12, mid: 0.135, hi: 0.15 },
+} as const;
+
+const press: Reckoning = {
+  id: 'press-fit',
+  label: 'Press fit',
+  about: 'Pressure, force to press in, and what a press fit holds, from two measured diameters.',
+  group: 'Bonds and fits',
+  asks: [
+    lengthAsked('bore', 'Bore measured', [5, 120]),
+    lengthAsked('part', 'Outside of the part that goes in', [5, 120]),
+    lengthAsked('uncertainty', 'Each reading may be off by', [0, 0.5], {
+      first: '0.03',
+      hint: 'A good caliper: 0.03 mm.',
+    }),
+    lengthAsked('outer', 'Outside of the outer part', [6, 200]),
+    lengthAsked('inner', 'Bore through the inner part', [0, 110], {
+      first: '0',
+      hint: '0 when it is solid.',
+    }),
+    lengthAsked('length', 'Length in contact', [1, 150]),
+    { key: 'outerOf', label: 'The outer part is of', options: materials, first: 'steel' },
+    { key: 'innerOf', label: 'The inner part is of', options: materials, first: 'aluminium' },
+    frictionAsked,
+  ],
+  compute(given): Outcome {
+    const [boreMm, partMm] = [given.number('bore'), given.number('part')];
+    const interferenceMm = measuredInterferenceMm(boreMm, partMm, given.number('uncertainty'));
+    const joint = {
+      interfaceMm: boreMm,
+      innerBoreMm: given.number('inner'),
+      outerMm: given.number('outer'),
+      lengthMm: given.number('length'),
+      inner: elasticMaterials[given.choice('innerOf') as ElasticMaterial],
+      outer: elasticMaterials[given.choice('outerOf') as ElasticMaterial],
+    };
+    if (joint.innerBoreMm >= boreMm || boreMm >= joint.outerMm)
+      return { ok: false, reason: 'The parts have to lie inside one another: inner bore, fit, outside.' };
+    if (partMm - boreMm > boreMm * 0.01)
+      return {
+        ok: false,
+        reason: 'More than a hundredth of the diameter cannot be pressed in: measure again.',
+      };
+    const friction = frictions[given.choice('friction') as keyof typeof frictions];
+    const fit = pressFit(joint, interferenceMm, friction);
+    const known = weakest('exact', joint.inner.known, joint.outer.known);
+    const told = { ...fit.working, source: `${fit.working.source}. Stiffness: ${joint.inner.source}`, known };
+    const words = {
+      'holds-by-press': 'It holds by the press even at the low end.',
+      'cannot-tell': 'The readings are too rough to tell whether it holds by the press.',
+      'slips-in': 'It slips in: nothing holds it without a bond.',
+    };
+    const { interfaceMm, lengthMm } = joint;
+    const inputs = [
+      input('p', fit.pressureMpa, 'MPa'),
+      input('d', interfaceMm, 'mm'),
+      input('L', lengthMm, 'mm'),
+      input('µ', friction),
+    ];
+    const source = 'friction on the whole contact; its coefficient from a weak web source';
+    return {
+      ok: true,
+      results: [
+        { label: 'Pressure', working: told },
+        {
+          label: 'Force to press in',
+          working: worked(fit.forceN, 'N', 'F = µ·π·d·L·p', inputs, source, 'memory'),
+        },
+        {
+          label: 'Torque it holds',
+          working: worked(fit.torqueNm, 'N·m', 'T = F·d/2', inputs, source, 'memory'),
+        },
+        {
+          label: 'Hoop stress at the bore of the outer part',
+          working: worked(
+            fit.outerHoopMpa,
+            'MPa',
+            'σ = p·(Do² + d²)/(Do² − d²)',
+            [
+              input('p', fit.pressureMpa, 'MPa'),
+              input('d', interfaceMm, 'mm'),
+              input('Do', joint.outerMm, 'mm'),
+            ],
+            'Lamé, thick rings',
+            known,
+          ),
+        },
+      ],
+      remarks: [words[interferenceVerdict(interferenceMm)]],
+    };
+  },
+};
+
+const retaining = lockers.flatMap((row) => ('shearMpa' in row ? [row] : []));
+
+const bonded: Reckoning = {
+  id: 'bonded-fit',
+  label: 'Bonded fit',
+  about: 'What a slip fit with retaining compound holds, after what gap, surface and heat take off.',
+  group: 'Bonds and fits',
+  asks: [
+    {
+      key: 'grade',
+      label: 'Compound',
+      options: retaining.map(({ grade, label }) => ({ value: grade, label })),
+      first: 'retaining',
+    },
+    lengthAsked('diameter', 'Diameter', [3, 120]),
+    lengthAsked('length', 'Length bonded', [1, 150]),
+  ],
+  compute(given): Outcome {
+    const row = retaining.find(({ grade }) => grade === given.choice('grade'));
+    if (!row) return { ok: false, reason: 'No strength is known for this compound.' };
+    const [diameterMm, lengthMm] = [given.number('diameter'), given.number('length')];
+    const inputs = [
+      input('τ', row.shearMpa, 'MPa'),
+      input('share left', BOND_SHARE),
+      input('d', diameterMm, 'mm'),
+      input('L', lengthMm, 'mm'),
+    ];
+    const source = `definition of shear; τ: ${row.source}`;
+    const forceN = bondedForceN(row.shearMpa, diameterMm, lengthMm);
+    const torqueNm = bondedTorqueNm(row.shearMpa, diameterMm, lengthMm);
+    return {
+      ok: true,
+      results: [
+        { label: 'Holds along', working: worked(forceN, 'N', 'F = τ·share·π·d·L', inputs, source, 'memory') },
+        {
+          label: 'Holds against turning',
+          working: worked(torqueNm, 'N·m', 'T = F·d/2', inputs, source, 'memory'),
+        },
+      ],
+    };
+  },
+};
+
+export const fitReckonings: readonly Reckoning[] = [cure, press, bonded];

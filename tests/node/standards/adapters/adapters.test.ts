@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { meet, ruleFor } from '../../../../src/fit/bridges/meet.ts';
+import { tableAdapters } from '../../../../src/fit/bridges/shelfAdapter.ts';
+import { standardOf } from '../../../../src/fit/faces/standardOf.ts';
+import { adapters } from '../../../../src/standards/adapters/adapters.ts';
+import { faceKindIds, faceKinds } from '../../../../src/standards/faces/faceKinds.ts';
+
+test('ids are their own', () => {
+  expect(new Set(adapters.map(({ id }) => id)).size).toBe(adapters.length);
+});
+
+describe.each(adapters.map((row, index) => [row.id, row, tableAdapters[index]] as const))(
+  '%s',
+  (_, row, bridging) => {
+    test('each face can meet some kind of face, names a known standard, and has known sizes', () => {
+      for (const face of bridging?.faces ?? []) {
+        expect(faceKindIds.some((kind) => ruleFor(face.kind, kind))).toBe(true);
+        if (face.standard !== null) expect(standardOf(face)).toBeDefined();
+        const keys = faceKinds[face.kind].dimensions.map(({ key }) => key);
+        for (const key of Object.keys(face.nominal)) expect(keys).toContain(key);
+      }
+    });
+
+    test('is not an adapter to itself', () => {
+      const [one, other] = bridging?.faces ?? [];
+      if (one && other) expect(meet(one, other)?.meets).not.toBe('yes');
+    });
+
+    test('carries a source and a caution', () => {
+      expect(row.source).not.toBe('');
+      expect(row.caution.length).toBeGreaterThan(20);
+    });
+  },
+);
+
+/** Walls as a ring: half of outside less inside. */
+test.each([
+  ['steerer-shim-28.6-25.4', 1.6],
+  ['bar-shim-31.8-25.4', 3.2],
+  ['bar-shim-31.8-26', 2.9],
+  ['bar-shim-26-25.4', 0.3],
+  ['bar-shim-25.4-22.2', 1.6],
+  ['bar-shim-35-31.8', 1.6],
+  ['seatpost-shim-27.2-25.4', 0.9],
+  ['seatpost-shim-30.9-27.2', 1.85],
+  ['seatpost-shim-31.6-27.2', 2.2],
+  ['seatpost-shim-31.6-30.9', 0.35],
+  ['seatpost-shim-34.9-31.6', 1.65],
+  ['axle-bush-14-10', 2],
+  ['spindle-sleeve-22-19', 1.5],
+  ['spindle-sleeve-24-22', 1],
+  ['spindle-sleeve-24-19', 2.5],
+])('regression: %s has a wall of %f mm', (id, wallMm) => {
+  expect(adapters.find((row) => row.id === id)?.wallMm).toBeCloseTo(wallMm, 3);
+});
