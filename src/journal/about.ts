@@ -108,6 +108,8 @@ export interface Fastener {
   onThread?: Lubricant;
   /** Underside of the head to the first thread that bites. */
   grip?: Typed<LengthUnit>;
+  /** Which of the printed torques of its kind of joint is meant for it, as in `standards/screws/torqueBands.ts`. */
+  variant?: string;
 }
 
 /** How a clamp closes round its tube; lengths as measured. */

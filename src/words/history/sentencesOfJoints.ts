@@ -18,7 +18,8 @@ export const betweenText = (between: readonly Between[], names: Names): string =
 /** @example fastenerText([{ thread: 'M5', count: 2, hand: 'right' }]) //=> '2 × M5' */
 export const fastenerText = (fasteners: readonly Fastener[]): string =>
   listWords(
-    fasteners.map(({ thread, count, hand, words, screw, propertyClass, female, onThread, grip }) => {
+    fasteners.map((fastener) => {
+      const { thread, count, hand, words, screw, propertyClass, female, onThread, grip, variant } = fastener;
       const left = hand === 'left' ? ', left-hand thread' : '';
       const known = [
         ...(screw && screw !== 'unknown' ? [screw] : []),
@@ -26,6 +27,7 @@ export const fastenerText = (fasteners: readonly Fastener[]): string =>
         ...(female && female !== 'unknown' ? [`in ${female}`] : []),
         ...(onThread ? [`on the thread ${onThread === 'none' ? 'nothing' : onThread}`] : []),
         ...(grip ? [`clamped length ${quantityWords(grip)}`] : []),
+        ...(variant ? [variant] : []),
       ];
       return `${count} × ${thread}${left}${known.map((each) => `, ${each}`).join('')}${words?.trim() ? `, ${words.trim()}` : ''}`;
     }),
