@@ -4,8 +4,10 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { findBrowser } from './browser/findBrowser.mjs';
 
+process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 let passed = 0;
 let failed = 0;
 const scratch = mkdtempSync(join(tmpdir(), 'pinchbolt-'));

@@ -1,7 +1,9 @@
 // Builds the app and serves it on this machine, so that one command shows it working.
 import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
 import { preview } from 'vite';
 
+process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 const build = spawnSync(process.execPath, ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'], {
   stdio: 'inherit',
   env: { ...process.env, NODE_ENV: 'production' },

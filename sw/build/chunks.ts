@@ -1,16 +1,24 @@
-import { join } from 'node:path';
+import { slashed } from './slashed.ts';
 
 interface Modules {
   getModuleInfo(id: string): { importedIds: readonly string[] } | null;
 }
 
-/** A module and all it imports at once, to the end. */
+/** The bundler may write a drive letter small and, with a plugin's help, slashes the other way. */
+function spellings(path: string): string[] {
+  const small = path.replace(/^[A-Z]:/, (letter) => letter.toLowerCase());
+  return [path, small, path.replaceAll('/', '\\'), small.replaceAll('/', '\\')];
+}
+
+/** A module and all that it imports statically, and so on to the last; compared as `slashed` paths. */
 function withImports(entry: string, modules: Modules): Set<string> {
+  const first = spellings(entry).find((id) => modules.getModuleInfo(id));
+  if (first === undefined) throw new Error(`the bundler does not know ${entry}`);
   const found = new Set<string>();
-  const open = [entry];
+  const open = [first];
   for (let id = open.pop(); id !== undefined; id = open.pop()) {
-    if (found.has(id)) continue;
-    found.add(id);
+    if (found.has(slashed(id))) continue;
+    found.add(slashed(id));
     open.push(...(modules.getModuleInfo(id)?.importedIds ?? []));
   }
   return found;
@@ -28,15 +36,17 @@ type Begun = (typeof BEGUN)[number];
  * @param src absolute path of the page's sources
  */
 export function pageScripts(src: string) {
+  const root = slashed(src);
   let sets: Record<Begun, Set<string>> | undefined;
-  function scriptOf(id: string, modules: Modules): Begun | undefined {
+  function scriptOf(module: string, modules: Modules): Begun | undefined {
     sets ??= {
-      main: withImports(join(src, 'main.tsx'), modules),
-      home: withImports(join(src, 'screens/home/Home.tsx'), modules),
-      bench: withImports(join(src, 'screens/bench/Bench.tsx'), modules),
+      main: withImports(`${root}/main.tsx`, modules),
+      home: withImports(`${root}/screens/home/Home.tsx`, modules),
+      bench: withImports(`${root}/screens/bench/Bench.tsx`, modules),
     };
     const { main, home, bench } = sets;
-    if (id.includes('.css')) return undefined;
+    const id = slashed(module);
+    if (id.endsWith('.css')) return undefined;
     if (main.has(id) || (home.has(id) && bench.has(id))) return 'main';
     if (home.has(id)) return 'home';
     return bench.has(id) ? 'bench' : undefined;

@@ -1,16 +1,10 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-
-const PLACES = [
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-  '/usr/bin/google-chrome-stable',
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-];
+import { homedir } from 'node:os';
+import { browserPlaces } from './browserPlaces.mjs';
 
 function installed() {
-  return [process.env.CHROME_PATH, ...PLACES].find((path) => path && existsSync(path));
+  return browserPlaces(process.platform, process.env, homedir()).find((path) => existsSync(path));
 }
 
 /**

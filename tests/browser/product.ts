@@ -1,10 +1,10 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
-import { extname, join, normalize } from 'node:path';
+import { extname, join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { findBrowser } from './findBrowser.mjs';
+import { processesOf } from './processesOf.ts';
 
 const KINDS: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -30,7 +30,8 @@ export async function serveDist(first = 'dist'): Promise<Served> {
   let folder = first;
   const hits: string[] = [];
   const server: Server = createServer((request, response) => {
-    const path = normalize(new URL(request.url ?? '/', 'http://x').pathname);
+    // The URL parser has taken `..` out already.
+    const path = new URL(request.url ?? '/', 'http://x').pathname;
     hits.push(path);
     const file = join(folder, path === '/' ? '/index.html' : path);
     try {
@@ -127,29 +128,12 @@ export async function openPhone(origin: string, options: PhoneOptions = {}): Pro
         try {
           process.kill(pid, 'SIGKILL');
         } catch {
-          // It went by itself in the meantime.
+          // It has ended already.
         }
       }
       await gone;
     },
   };
-}
-
-function processesOf(profile: string): number[] {
-  try {
-    return readdirSync('/proc')
-      .filter((name) => /^\d+$/.test(name))
-      .filter((pid) => {
-        try {
-          return readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes(profile);
-        } catch {
-          return false;
-        }
-      })
-      .map(Number);
-  } catch {
-    return execFileSync('pgrep', ['-f', profile], { encoding: 'utf8' }).trim().split('\n').map(Number);
-  }
 }
 
 /** Opens the product and waits until its worker holds every file. */

@@ -2,8 +2,12 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { slashed } from '../../sw/build/slashed.ts';
 
 const top = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Path from the top, with forward slashes on every system. */
+const fromTop = (path: string) => slashed(relative(top, path));
 
 function filesBelow(folder: string): string[] {
   return readdirSync(folder).flatMap((name) => {
@@ -55,7 +59,7 @@ interface Import {
 
 function importsOf(path: string): Import[] {
   const text = readFileSync(path, 'utf8');
-  const from = relative(top, path);
+  const from = fromTop(path);
   const found = [
     ...[...text.matchAll(/^(?:import|export) ([^'"]*?)from '([^']+)'/gm)].map(([, names = '', to = '']) => ({
       to,
@@ -69,11 +73,7 @@ function importsOf(path: string): Import[] {
   ];
   return found.map(({ to, typesOnly }) => ({
     from,
-    to: to.startsWith('.')
-      ? relative(top, join(path, '..', to))
-      : to.startsWith('node:')
-        ? to
-        : packageName(to),
+    to: to.startsWith('.') ? fromTop(join(path, '..', to)) : to.startsWith('node:') ? to : packageName(to),
     typesOnly,
   }));
 }
@@ -102,7 +102,7 @@ describe('the import table of DEVELOPERS.md', () => {
   test('names every folder there is, and none that is not', () => {
     const folders = new Set(
       sources
-        .map((path) => relative(top, path))
+        .map(fromTop)
         .map((path) => (path.startsWith('sw/') ? 'sw' : path.split('/').slice(0, 2).join('/')))
         .filter((path) => !ROOT.has(path)),
     );
@@ -111,10 +111,7 @@ describe('the import table of DEVELOPERS.md', () => {
 
   test.each(walls.map((wall) => [wall.folder, wall] as const))('%s imports nothing else', (folder, wall) => {
     const strays = sources
-      .filter(
-        (path) =>
-          wallOf(relative(top, path))?.folder === folder && !relative(top, path).startsWith('sw/build/'),
-      )
+      .filter((path) => wallOf(fromTop(path))?.folder === folder && !fromTop(path).startsWith('sw/build/'))
       .flatMap(importsOf)
       .filter(({ to, typesOnly }) => {
         if (to === folder || to.startsWith(`${folder}/`)) return false;
@@ -132,9 +129,7 @@ describe('pure folders', () => {
     ...['mechanics', 'standards', 'fit', 'workings', 'planning', 'journal'],
     ...['practice', 'drafts', 'words', 'documents'],
   ].map((name) => `src/${name}/`);
-  const files = sources
-    .map((path) => relative(top, path))
-    .filter((path) => pure.some((folder) => path.startsWith(folder)));
+  const files = sources.map(fromTop).filter((path) => pure.some((folder) => path.startsWith(folder)));
 
   test.each([
     ['the clock', /\bDate\.now\b/],
@@ -156,10 +151,17 @@ function withoutComments(text: string): string {
 describe('the house', () => {
   const all = ['src', 'sw', 'tests', 'public']
     .flatMap((folder) => filesBelow(join(top, folder)))
-    .map((path) => relative(top, path));
+    .map(fromTop);
 
   test('no file is called util, helpers, common, misc or types', () => {
     expect(all.filter((path) => /(^|\/)(utils?|helpers?|common|misc|types)\.\w+$/.test(path))).toEqual([]);
+  });
+
+  test('every name can be checked out on Windows and macOS', () => {
+    const reserved = /(^|\/)(con|prn|aux|nul|com\d|lpt\d)(\.|\/|$)|[<>:"|?*\\]|[ .](\/|$)/i;
+    expect(all.filter((path) => reserved.test(path))).toEqual([]);
+    const seen = new Map(all.map((path) => [path.toLowerCase(), path]));
+    expect(all.filter((path) => seen.get(path.toLowerCase()) !== path)).toEqual([]);
   });
 
   test('nothing is left open or switched off', () => {
@@ -174,11 +176,11 @@ describe('the house', () => {
     const strays = [...sources, ...filesBelow(join(top, 'public'))]
       .filter((path) => /\.(tsx?|css|html|webmanifest)$/.test(path))
       .filter((path) => /https?:\/\/(?!www\.w3\.org\/)/.test(withoutComments(readFileSync(path, 'utf8'))));
-    expect(strays.map((path) => relative(top, path))).toEqual([]);
+    expect(strays.map(fromTop)).toEqual([]);
   });
 
   test('no file of the source is longer than 400 lines', () => {
     const long = sources.filter((path) => readFileSync(path, 'utf8').split('\n').length > 400);
-    expect(long.map((path) => relative(top, path))).toEqual([]);
+    expect(long.map(fromTop)).toEqual([]);
   });
 });
