@@ -1,15 +1,28 @@
-import type { DemoPen } from './demo.ts';
-import { bar, buildAll, celsius, id, joint, mL, nm, printed } from './demoWords.ts';
-import { answerDue, BIKE, here, release, seal, toolFor } from './ferryActs.ts';
+import { OpenChecks } from './demoChecks.ts';
+import type { DemoPen } from './demoPen.ts';
+import { buildAll, planned } from './demoPlan.ts';
+import { bar, celsius, id, joint, mL, nm, printed } from './demoWords.ts';
+import { BIKE, here, release, seal } from './ferryActs.ts';
 import { ferryJoints, ferryParts, ferryTorques } from './ferryParts.ts';
 
+const secondRotor = joint(
+  BIKE,
+  'f-j-rotor-2',
+  'rotor',
+  'Second rotor on front hub',
+  ['f-rotor-2', 'f-hub-front'],
+  ['M5', 6],
+  [printed('f-rotor-2', 4)],
+  [{ kind: 'threadlocker' }],
+);
+
 /** Seven months of one bike: built, fallen with, refreshed, re-torqued, and robbed of its saddle for another. */
-export async function ferry(pen: DemoPen): Promise<void> {
+export function ferry(pen: DemoPen): void {
   const bikeId = id(BIKE);
   pen.at(215, 0);
   const tool = { checkBasis: 'bench-check' as const, checkEveryDays: 365, tolerancePercent: 6 };
   const checked = pen.nowMs - 240 * 86_400_000;
-  await pen.write({
+  pen.write({
     type: 'add-tool',
     toolId: id('tool-small'),
     name: 'Small click wrench',
@@ -18,7 +31,7 @@ export async function ferry(pen: DemoPen): Promise<void> {
     lastCheckMs: checked,
     ...tool,
   });
-  await pen.write({
+  pen.write({
     type: 'add-tool',
     toolId: id('tool-large'),
     name: 'Large click wrench',
@@ -28,7 +41,7 @@ export async function ferry(pen: DemoPen): Promise<void> {
     ...tool,
     tolerancePercent: 4,
   });
-  await pen.write({
+  pen.write({
     type: 'start-bike',
     bikeId,
     name: 'Ferry',
@@ -36,7 +49,7 @@ export async function ferry(pen: DemoPen): Promise<void> {
     demo: true,
   });
   for (const [key, label, name, kind, more] of ferryParts) {
-    await pen.write({
+    pen.write({
       type: 'add-part',
       partId: id(key),
       place: here,
@@ -47,32 +60,32 @@ export async function ferry(pen: DemoPen): Promise<void> {
       ...more,
     });
   }
-  for (const made of ferryJoints) await pen.write(made);
-  await pen.write({ type: 'plan-steps', bikeId });
+  for (const made of ferryJoints) pen.write(made);
+  const steps = planned(pen, ferryJoints, new Map(ferryParts.map(([key, , name]) => [key, name])));
   pen.at(215, 90);
-  await buildAll(pen, BIKE, ferryTorques, { toolFor });
+  buildAll(pen, steps, ferryTorques);
   pen.at(215, 200);
-  await seal(pen, 'front', 60, 215);
+  seal(pen, 'front', 60, 215);
   pen.at(214, 40);
-  await seal(pen, 'rear', 60, 214);
-  for (const wait of (await pen.read('bike', { bikeId }))?.waits ?? []) {
-    pen.at(213, 60);
-    await pen.write({ type: 'end-wait', waitId: wait.waitId, outcome: 'looked' });
-  }
+  seal(pen, 'rear', 60, 214);
+  pen.at(213, 60);
+  pen.write({ type: 'end-wait', waitId: id('cure-f-j-rotor'), outcome: 'looked' });
   pen.at(213, 90);
-  await release(pen, 'first-ride', 'The whole build; first ride short and near home');
+  release(pen, 'first-ride', 'The whole build; first ride short and near home');
+  const checks = new OpenChecks();
   pen.at(213, 160);
-  await pen.write({
+  pen.write({
     type: 'log-ride',
     bikeId,
     km: 9,
     minutes: 38,
     noticed: 'rear wheel creaked once when pulling away',
+    recheckIds: checks.set(ferryJoints),
   });
   pen.at(213, 240);
-  await answerDue(pen, { 'f-j-axle-rear': { at: 22, to: 30 } });
+  checks.answerAll(pen, { 'f-j-axle-rear': { at: 22, to: 30 } });
   pen.at(212, 10);
-  await release(pen, 'ride', 'After the re-checks of the first ride');
+  release(pen, 'ride', 'After the re-checks of the first ride');
   for (const [days, km] of [
     [205, 14],
     [198, 11],
@@ -83,11 +96,12 @@ export async function ferry(pen: DemoPen): Promise<void> {
     [156, 16],
   ] as const) {
     pen.at(days, 120);
-    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.7) });
+    pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.7) });
   }
   pen.at(150, 30);
-  await pen.write({
+  pen.write({
     type: 'find-defect',
+    defectId: id('fall'),
     bikeId,
     jointId: id('f-j-bar'),
     words: 'Fell on wet tram rails at walking pace: bar turned in the riser, left grip torn',
@@ -95,7 +109,7 @@ export async function ferry(pen: DemoPen): Promise<void> {
     decision: 'do-not-ride',
   });
   for (const key of ['f-bar', 'f-stem', 'f-fork', 'f-cranks']) {
-    await pen.write({
+    pen.write({
       type: 'add-note',
       partId: id(key),
       bikeId,
@@ -103,8 +117,8 @@ export async function ferry(pen: DemoPen): Promise<void> {
     });
   }
   pen.at(149, 60);
-  await pen.write({ type: 'hand-tighten', jointId: id('f-j-bar'), bolts: 4 });
-  await pen.write({
+  pen.write({ type: 'hand-tighten', jointId: id('f-j-bar'), bolts: 4 });
+  pen.write({
     type: 'apply-torque',
     jointId: id('f-j-bar'),
     applied: nm(5),
@@ -114,57 +128,55 @@ export async function ferry(pen: DemoPen): Promise<void> {
     toolId: id('tool-small'),
     marked: true,
   });
-  const [defect] = (await pen.read('bike', { bikeId }))?.defects ?? [];
-  if (defect) {
-    await pen.write({
-      type: 'close-defect',
-      defectId: defect.defectId,
-      how: 'Bar, riser, fork and crank cleaned and looked at under raking light by the shop in the next street; bar straight, clamp re-torqued',
-    });
-  }
-  await release(pen, 'ride', 'Steering after the fall');
-  const refresh = async (days: number, amountMl: number) => {
+  pen.write({
+    type: 'close-defect',
+    defectId: id('fall'),
+    how: 'Bar, riser, fork and crank cleaned and looked at under raking light by the shop in the next street; bar straight, clamp re-torqued',
+  });
+  release(pen, 'ride', 'Steering after the fall');
+  const refresh = (days: number, amountMl: number) => {
     for (const end of ['front', 'rear']) {
       pen.at(days, end === 'front' ? 20 : 40);
       const jointId = id(`f-j-bead-${end}`);
-      await pen.write({
+      pen.write({
         type: 'mark-seal',
         jointId,
         mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: mL(amountMl) },
       });
-      await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'spun-and-shaken' } });
-      await pen.write({
+      pen.write({ type: 'mark-seal', jointId, mark: { mark: 'spun-and-shaken' } });
+      pen.write({
         type: 'mark-seal',
         jointId,
         mark: { mark: 'pumped', reading: { pressure: bar(2.5), temperature: celsius(20) } },
       });
       pen.at(days - 1, 20);
-      await pen.write({
+      pen.write({
         type: 'mark-seal',
         jointId,
         mark: { mark: 'reading', reading: { pressure: bar(2.45), temperature: celsius(19) } },
       });
-      await pen.write({ type: 'mark-seal', jointId, mark: { mark: 'verdict', verdict: 'holds' } });
+      pen.write({ type: 'mark-seal', jointId, mark: { mark: 'verdict', verdict: 'holds' } });
     }
   };
-  await refresh(120, 30);
+  refresh(120, 30);
   pen.at(118, 60);
-  await release(pen, 'ride', 'Tyres after fresh sealant');
+  release(pen, 'ride', 'Tyres after fresh sealant');
   for (const [days, km] of [
     [117, 19],
     [110, 8],
   ] as const) {
     pen.at(days, 100);
-    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.8) });
+    pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.8) });
   }
   pen.at(100, 0);
-  await pen.write({
+  pen.write({
     type: 'move-part',
     partId: id('f-rotor'),
     to: { on: 'scrapped', how: 'sawn through' },
     why: 'down to 1.5 mm',
   });
-  await pen.write({
+  checks.forget('f-j-rotor');
+  pen.write({
     type: 'add-part',
     partId: id('f-rotor-2'),
     place: here,
@@ -174,27 +186,17 @@ export async function ferry(pen: DemoPen): Promise<void> {
     origin: 'bought-new',
     kmBefore: 0,
   });
-  await pen.write(
-    joint(
-      BIKE,
-      'f-j-rotor-2',
-      'rotor',
-      'Second rotor on front hub',
-      ['f-rotor-2', 'f-hub-front'],
-      ['M5', 6],
-      [printed('f-rotor-2', 4)],
-      [{ kind: 'threadlocker' }],
-    ),
-  );
-  await pen.write({
+  pen.write(secondRotor);
+  pen.write({
     type: 'apply-locker',
     jointId: id('f-j-rotor-2'),
+    waitId: id('cure-f-j-rotor-2'),
     grade: 'high-temperature',
     surface: 'steel',
     primer: false,
     waitMs: 24 * 3_600_000,
   });
-  await pen.write({
+  pen.write({
     type: 'apply-torque',
     jointId: id('f-j-rotor-2'),
     applied: nm(4),
@@ -204,29 +206,29 @@ export async function ferry(pen: DemoPen): Promise<void> {
     toolId: id('tool-small'),
     marked: true,
   });
-  for (const wait of (await pen.read('bike', { bikeId }))?.waits ?? []) {
-    pen.at(98, 0);
-    await pen.write({ type: 'end-wait', waitId: wait.waitId, outcome: 'looked' });
-  }
-  await release(pen, 'ride', 'New front rotor');
+  pen.at(98, 0);
+  pen.write({ type: 'end-wait', waitId: id('cure-f-j-rotor-2'), outcome: 'looked' });
+  release(pen, 'ride', 'New front rotor');
   for (const [days, km] of [
     [95, 7],
     [88, 21],
     [74, 17],
   ] as const) {
     pen.at(days, 100);
-    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.6) });
+    // The first ride on the new rotor sets its re-checks.
+    const fresh = days === 95 ? { recheckIds: checks.set([secondRotor]) } : {};
+    pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.6), ...fresh });
   }
   pen.at(60, 30);
-  await answerDue(pen, { 'f-j-pinch': { at: 9.5, to: 13 } });
-  await refresh(40, 30);
+  checks.answerAll(pen, { 'f-j-pinch': { at: 9.5, to: 13 } });
+  refresh(40, 30);
   pen.at(38, 60);
-  await release(pen, 'ride', 'Pinch bolts brought to torque, tyres refreshed');
+  release(pen, 'ride', 'Pinch bolts brought to torque, tyres refreshed');
   for (const [days, km] of [
     [33, 24],
     [20, 15],
   ] as const) {
     pen.at(days, 100);
-    await pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.7) });
+    pen.write({ type: 'log-ride', bikeId, km, minutes: Math.round(km * 3.7) });
   }
 }

@@ -2,8 +2,10 @@ import type { BridgePlan } from '../fit/bridges/acceptBridge.ts';
 import { CALIPER_UNCERTAINTY_MM } from '../fit/faces/face.ts';
 import type { Finding } from '../fit/finding.ts';
 import { topicName } from '../fit/openFindings.ts';
-import type { DemoPen } from './demo.ts';
-import { bar, buildAll, celsius, id, mL, mm } from './demoWords.ts';
+import type { DemoPen } from './demoPen.ts';
+import { buildAll, type DemoStep, planned, stepIdOf } from './demoPlan.ts';
+import { bar, celsius, id, mL, mm } from './demoWords.ts';
+import { ferryParts } from './ferryParts.ts';
 import { magpieBridges } from './magpieBridges.ts';
 import { magpieJoints } from './magpieJoints.ts';
 import { magpieParts, type PartLine } from './magpieParts.ts';
@@ -14,41 +16,42 @@ const torques: Record<string, number> = { 'm-j-stem': 5, 'm-j-bb': 38, 'm-j-moun
 
 const COLD_SET_STEP = id('m-step-cold-set');
 
+/** The step of getting or making a piece; what was written last stands first in the list. */
+const fetchStep = (partKey: string): DemoStep => ({
+  ...{ stepId: stepIdOf(partKey, 'check'), kind: 'check', jointKey: '', bolts: 0 },
+});
+
 /** What a finding asked for, written down: the piece with a step to get it, or the change as a step. */
-async function accept(
-  pen: DemoPen,
-  finding: Finding,
-  plan: BridgePlan,
-  part: PartLine | null,
-): Promise<void> {
+function accept(pen: DemoPen, finding: Finding, plan: BridgePlan, part: PartLine | null): void {
   const bikeId = id(BIKE);
   const about = topicName(finding.topic);
   if (part) {
     const { key, ...rest } = part;
-    await pen.write({ type: 'add-part', partId: id(key), place: { on: 'bike', bikeId }, ...rest });
-    await pen.write({
-      ...{ type: 'add-step', bikeId, kind: 'check', title: `Get or make: ${part.name}` },
+    pen.write({ type: 'add-part', partId: id(key), place: { on: 'bike', bikeId }, ...rest });
+    pen.write({
+      ...{ type: 'add-step', bikeId, stepId: fetchStep(key).stepId },
+      ...{ kind: 'check', title: `Get or make: ${part.name}` },
       ...{ detail: part.note ?? '', partId: id(key), afterStepId: null },
     });
   }
   for (const { partId, caution } of plan.oneWayChanges)
-    await pen.write({
+    pen.write({
       ...{ type: 'add-step', bikeId, stepId: COLD_SET_STEP, kind: 'cut', title: 'Bend the ends cold: frame' },
       ...{ detail: caution, partId, afterStepId: null },
     });
   const change = plan.oneWayChanges[0];
   const way = part?.name ?? `${change?.before} to ${change?.after} mm by cold-setting`;
-  await pen.write({
+  pen.write({
     ...{ type: 'accept-finding', bikeId, findingId: finding.findingId },
     words: `${about}: ${way}`,
   });
 }
 
 /** The bike on the bench: half built, a tyre settling, threadlocker curing, a saddle and pedals taken off the other. */
-export async function magpie(pen: DemoPen): Promise<void> {
+export function magpie(pen: DemoPen): void {
   const bikeId = id(BIKE);
   pen.at(6, 0);
-  await pen.write({
+  pen.write({
     type: 'start-bike',
     bikeId,
     name: 'Magpie',
@@ -58,11 +61,11 @@ export async function magpie(pen: DemoPen): Promise<void> {
   for (const part of magpieParts) {
     const place = part.shelf ? { on: 'shelf' as const, tag: part.shelf } : { on: 'bike' as const, bikeId };
     const { key, shelf: _shelf, ...about } = part;
-    await pen.write({ type: 'add-part', partId: id(key), place, ...about });
+    pen.write({ type: 'add-part', partId: id(key), place, ...about });
   }
   pen.at(5, 0);
   for (const key of ['f-saddle', 'f-pedals']) {
-    await pen.write({
+    pen.write({
       type: 'move-part',
       partId: id(key),
       to: { on: 'bike', bikeId },
@@ -71,11 +74,11 @@ export async function magpie(pen: DemoPen): Promise<void> {
   }
   const taken = magpieBridges();
   pen.at(5, 30);
-  for (const { finding, plan, part } of taken) await accept(pen, finding, plan, part);
+  for (const { finding, plan, part } of taken) accept(pen, finding, plan, part);
   pen.at(4, 30);
   const widened = taken.flatMap(({ plan }) => plan.oneWayChanges)[0];
   if (!widened) throw new RangeError('no change of the frame was accepted');
-  await pen.write({
+  pen.write({
     type: 'change-part',
     partId: id('m-frame'),
     cut: 'cold-set',
@@ -92,9 +95,9 @@ export async function magpie(pen: DemoPen): Promise<void> {
       words: 'Look for cracks and lifted paint at bridge and dropouts, in raking light',
     },
   });
-  await pen.write({ type: 'finish-step', stepId: COLD_SET_STEP });
+  pen.write({ type: 'finish-step', stepId: COLD_SET_STEP });
   // The ends are measured again: what the frame was made for says nothing about it any more.
-  await pen.write({
+  pen.write({
     type: 'describe-part',
     partId: id('m-frame'),
     faces: (magpieParts.find(({ key }) => key === 'm-frame')?.faces ?? []).map((face) =>
@@ -107,21 +110,22 @@ export async function magpie(pen: DemoPen): Promise<void> {
         : face,
     ),
   });
-  for (const made of magpieJoints) await pen.write(made);
-  await pen.write({ type: 'plan-steps', bikeId });
+  for (const made of magpieJoints) pen.write(made);
+  const names = new Map<string, string>([
+    ...ferryParts.map(([key, , name]) => [key, name] as const),
+    ...magpieParts.map(({ key, name }) => [key, name] as const),
+    ...taken.flatMap(({ part }) => (part ? [[part.key, part.name] as const] : [])),
+  ]);
+  const steps = planned(pen, magpieJoints, names);
+  const fetched = taken.flatMap(({ part }) => (part ? [fetchStep(part.key)] : [])).reverse();
   pen.at(1, 60);
-  await buildAll(pen, BIKE, torques, {
-    toolFor: (torqueNm) => (torqueNm <= 10 ? 'tool-small' : 'tool-large'),
-    until: (title, kind) => title === 'Seatpost in seat tube' && kind === 'torque',
-  });
-  const steps = (await pen.read('bench', { bikeId }))?.steps ?? [];
-  const seatRear = steps.find(({ jointId, kind }) => jointId === id('m-j-bead-rear') && kind === 'seat');
+  buildAll(pen, [...fetched, ...steps], torques, stepIdOf('m-j-post', 'torque'));
   const rear = { jointId: id('m-j-bead-rear') };
   pen.minutesAgo(95);
-  await pen.write({
+  pen.write({
     type: 'mark-seal',
     ...rear,
-    ...(seatRear ? { stepId: seatRear.stepId } : {}),
+    stepId: stepIdOf('m-j-bead-rear', 'seat'),
     mark: {
       mark: 'seated',
       dry: true,
@@ -129,15 +133,15 @@ export async function magpie(pen: DemoPen): Promise<void> {
       reading: { pressure: bar(2.5), temperature: celsius(19) },
     },
   });
-  await pen.write({
+  pen.write({
     type: 'mark-seal',
     ...rear,
     mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: mL(65) },
   });
-  await pen.write({ type: 'mark-seal', ...rear, mark: { mark: 'spun-and-shaken' } });
-  await pen.write({ type: 'mark-seal', ...rear, mark: { mark: 'laid-left' } });
+  pen.write({ type: 'mark-seal', ...rear, mark: { mark: 'spun-and-shaken' } });
+  pen.write({ type: 'mark-seal', ...rear, mark: { mark: 'laid-left' } });
   pen.minutesAgo(40);
-  await pen.write({
+  pen.write({
     type: 'mark-seal',
     ...rear,
     mark: { mark: 'reading', reading: { pressure: bar(2.35), temperature: celsius(19) } },
@@ -145,5 +149,5 @@ export async function magpie(pen: DemoPen): Promise<void> {
     lookAgainMs: 60 * 60_000,
   });
   pen.minutesAgo(30);
-  await pen.write({ type: 'hand-tighten', jointId: id('m-j-post'), bolts: 1 });
+  pen.write({ type: 'hand-tighten', jointId: id('m-j-post'), bolts: 1 });
 }

@@ -30,7 +30,7 @@ export function useDemo(): Demo {
     attempt(
       { is: 'loading', share: 0 },
       async () => {
-        const { loadDemo } = await import('../../demo/demo.ts');
+        const { loadDemo } = await import('../../demo/loadDemo.ts');
         await loadDemo(logbook, (share) => setState({ is: 'loading', share }));
         return undefined;
       },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { loadDemo } from '../../../src/demo/demo.ts';
+import { loadDemo } from '../../../src/demo/loadDemo.ts';
 import { checkPile } from '../../../src/fit/checkPile.ts';
 import { isAccepted } from '../../../src/fit/openFindings.ts';
 import { pileOf } from '../../../src/fit/pileOf.ts';
