@@ -132,8 +132,8 @@ export function factsOf(
   const temperature = locked?.temperature;
   return {
     kind,
-    screws: fasteners.map(({ thread, count, screw, propertyClass, female, grip }) => ({
-      ...{ thread, count, screw, propertyClass, female },
+    screws: fasteners.map(({ thread, count, screw, propertyClass, female, grip, variant }) => ({
+      ...{ thread, count, screw, propertyClass, female, variant },
       gripMm: mm(grip),
     })),
     changed: meeting.filter(({ changes }) => changes.length > 0).map(({ name }) => name),

@@ -2,13 +2,16 @@ import type { ClampAbout, Fastener, JointAbout } from '../journal/entries.ts';
 import type { JointRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped, type QuantityRefusal } from '../mechanics/quantity.ts';
 import type { LengthUnit, Typed } from '../mechanics/units.ts';
+import type { JointKind } from '../standards/jointKinds.ts';
 import { propertyClasses } from '../standards/screws/propertyClasses.ts';
+import { bandsFor } from '../standards/screws/torqueBands.ts';
 import { clampFaces } from './factsOf.ts';
 
 export const lengthUnits: readonly LengthUnit[] = ['mm', 'cm', '[in_i]'];
 
 /** What the computations of a joint ask for, as it is being typed; '' is not known. */
 export interface Measures {
+  variant: string;
   screw: string;
   propertyClass: string;
   female: string;
@@ -46,6 +49,20 @@ export type MeasureRow = ChoiceRow | LengthRow;
 
 const named = (...pairs: [value: string, label: string][]) =>
   pairs.map(([value, label]) => ({ value, label }));
+
+/** Asked where figures are printed for more than one make of such a joint. */
+function makeRows(kind: JointKind): MeasureRow[] {
+  const bands = bandsFor(kind);
+  if (bands.length < 2) return [];
+  return [
+    {
+      key: 'variant',
+      label: 'Make of joint',
+      hint: 'Each has a printed torque of its own.',
+      options: bands.map(({ variant }) => ({ value: variant, label: variant })),
+    },
+  ];
+}
 
 const screwRows: readonly MeasureRow[] = [
   {
@@ -157,6 +174,7 @@ export function rowsFor(
 ): MeasureRow[] {
   if (fasteners.length === 0) return [];
   return [
+    ...makeRows(kind),
     ...screwRows,
     ...(clampFaces[kind] ? clampRows : []),
     ...(clampFaces[kind] && construction === 'one-slit-stiff' ? armRows : []),
@@ -169,6 +187,7 @@ export function rowsFor(
 export function measuresOf({ fasteners, clamp, bar, extension }: JointRow): Measures {
   const [first] = fasteners;
   return {
+    variant: first?.variant ?? '',
     screw: first?.screw ?? '',
     propertyClass: first?.propertyClass ?? '',
     female: first?.female ?? '',
@@ -229,13 +248,14 @@ export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fastener
     if (measures[one].trim() === '' && measures[other].trim() !== '') wrong[one] = 'empty';
   if (measures.construction === '' && measures.shim !== '') wrong.construction = 'empty';
   if (Object.keys(wrong).length > 0) return { ok: false, wrong };
-  const { screw, propertyClass, female, onThread, construction, shim } = measures;
+  const { variant, screw, propertyClass, female, onThread, construction, shim } = measures;
   const screws = {
     ...(screw ? { screw: screw as NonNullable<Fastener['screw']> } : {}),
     ...(propertyClass ? { propertyClass } : {}),
     ...(female ? { female: female as NonNullable<Fastener['female']> } : {}),
     ...(onThread ? { onThread: onThread as NonNullable<Fastener['onThread']> } : {}),
     ...(grip ? { grip } : {}),
+    ...(variant ? { variant } : {}),
   };
   return {
     ok: true,

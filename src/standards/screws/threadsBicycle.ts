@@ -58,6 +58,15 @@ export const bicycleThreads: readonly ThreadRow[] = [
     ...axle,
   },
   {
+    id: 'M14x1.5',
+    label: 'M14 × 1.5 thru-axle',
+    diameterMm: 14,
+    pitchMm: 1.5,
+    form: 'iso',
+    source: 'end of some 15 mm thru-axles, from memory',
+    known: 'memory',
+  },
+  {
     id: 'M15x1.5',
     label: 'M15 × 1.5 thru-axle',
     diameterMm: 15,

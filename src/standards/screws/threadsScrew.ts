@@ -16,8 +16,18 @@ export const screwThreads: readonly ThreadRow[] = [
   { id: 'M8', label: 'M8 × 1.25', diameterMm: 8, pitchMm: 1.25, ...coarse },
   { id: 'M10', label: 'M10 × 1.5', diameterMm: 10, pitchMm: 1.5, ...coarse },
   { id: 'M12', label: 'M12 × 1.75', diameterMm: 12, pitchMm: 1.75, ...coarse },
+  {
+    id: 'M8x0.75',
+    label: 'M8 × 0.75 chainring bolt',
+    diameterMm: 8,
+    pitchMm: 0.75,
+    form: 'iso',
+    source: 'chainring bolts, from memory',
+    known: 'memory',
+  },
   { id: 'M8x1', label: 'M8 × 1', diameterMm: 8, pitchMm: 1, ...fine },
   { id: 'M10x1.25', label: 'M10 × 1.25', diameterMm: 10, pitchMm: 1.25, ...fine },
+  { id: 'M12x1', label: 'M12 × 1', diameterMm: 12, pitchMm: 1, ...fine },
   { id: 'M12x1.25', label: 'M12 × 1.25', diameterMm: 12, pitchMm: 1.25, ...fine },
   { id: 'M12x1.5', label: 'M12 × 1.5', diameterMm: 12, pitchMm: 1.5, ...fine },
 ];

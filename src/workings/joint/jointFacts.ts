@@ -13,6 +13,8 @@ export interface ScrewFacts {
   propertyClass?: string | undefined;
   female?: FemaleMaterial | undefined;
   gripMm?: number | undefined;
+  /** Which make of the joint, as the printed torques tell them apart. */
+  variant?: string | undefined;
 }
 
 /** The figure that rules at the bench, and who stands behind it. */

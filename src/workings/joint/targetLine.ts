@@ -1,8 +1,16 @@
 import { exactly } from '../../mechanics/band.ts';
 import { given } from '../../mechanics/working.ts';
-import { amongBands, bandsFor } from '../../standards/screws/torqueBands.ts';
-import type { JointFacts } from './jointFacts.ts';
-import { missing, type Saying, type WorkingLine } from './line.ts';
+import {
+  type BandPrint,
+  type BandStrength,
+  bandFor,
+  bandsFor,
+  placeIn,
+  strengthOf,
+  type TorqueBandRow,
+} from '../../standards/screws/torqueBands.ts';
+import type { JointFacts, ScrewFacts } from './jointFacts.ts';
+import { type LineVerdict, missing, type Saying, type WorkingLine } from './line.ts';
 
 /** Why no torque is named for a joint with a changed part; nothing where none was changed. */
 export const changedText = ({ changed }: Pick<JointFacts, 'changed'>): string | undefined =>
@@ -46,50 +54,87 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
   };
 }
 
-const among = {
-  inside: { tone: 'good', word: 'Inside a printed band' },
-  'below-all': { tone: 'care', word: 'Below every printed band' },
+/** Why a torque inside a band is still no ground to be content. */
+const doubtsInside = {
+  weak: { tone: 'care', word: 'Inside a band that only advises' },
+  thread: { tone: 'care', word: 'Inside a band that names no thread' },
+  screw: { tone: 'care', word: 'Inside a band for steel screws' },
+} as const;
+const insideOf = {
+  A: { tone: 'good', word: 'Inside the bands of two documents' },
+  B: { tone: 'good', word: 'Inside the band of one document' },
+  C: doubtsInside.weak,
+} as const;
+const outside = {
+  below: { tone: 'care', word: 'Below the printed band' },
   between: { tone: 'care', word: 'Between two printed bands' },
-  'above-all': { tone: 'care', word: 'Above every printed band' },
+  above: { tone: 'care', word: 'Above the printed band' },
 } as const;
 
-const strengths = {
-  A: 'two or more documents of separate origin',
-  B: 'one document',
-  C: 'memory or common practice',
-} as const;
+function verdictOf(row: TorqueBandRow, screw: ScrewFacts | undefined, nm: number): LineVerdict {
+  const { place, strength } = placeIn(row, nm);
+  if (place !== 'inside') return outside[place];
+  if (strength === 'C') return doubtsInside.weak;
+  if (row.threads === null) return doubtsInside.thread;
+  const light = screw?.screw === 'aluminium' || screw?.screw === 'titanium';
+  return light && row.screw !== screw.screw ? doubtsInside.screw : insideOf[strength];
+}
 
-/** Torques printed elsewhere for this kind of joint; withheld where a part was changed, absent where none is known. */
+const bandOf = ({ loNm, hiNm }: { loNm: number; hiNm: number }) => ({
+  lo: loNm,
+  mid: (loNm + hiNm) / 2,
+  hi: hiNm,
+});
+const printText = ({ loNm, hiNm, origin }: BandPrint, say: Saying): string =>
+  `${say.torque(loNm, hiNm)} (${origin.document ? 'printed document' : 'advises only'})`;
+
+/**
+ * Torques printed elsewhere for this very make of joint. Matched by kind, thread and make: where one of them is not
+ * known it is asked for, and there is no verdict. Withheld where a part was changed, absent where no figure is known.
+ */
 export function publishedLine(facts: JointFacts, say: Saying): WorkingLine | undefined {
   const bands = bandsFor(facts.kind);
-  const nm = facts.appliedNm ?? facts.target?.hiNm;
   if (bands.length === 0 || facts.changed.length > 0) return undefined;
-  const place = nm === undefined ? undefined : amongBands(facts.kind, nm);
-  const nearest = bands.find(({ loNm, hiNm }) => nm !== undefined && nm >= loNm && nm <= hiNm) ?? bands[0];
-  if (!nearest) return undefined;
-  const bandOf = ({ loNm, hiNm }: typeof nearest) => ({ lo: loNm, mid: (loNm + hiNm) / 2, hi: hiNm });
+  const line = { id: 'published', label: 'Printed elsewhere' };
+  const [screw] = facts.screws;
+  if (facts.screws.some(({ thread }) => thread !== screw?.thread))
+    return { ...line, text: 'Not compared: screws of several sizes share the joint.' };
+  const match = bandFor(facts.kind, { ...screw });
+  if (match.is === 'none')
+    return { ...line, text: `No figure is known for ${screw?.variant ?? 'this joint'} on ${screw?.thread}.` };
+  // Without screws there is nothing to write a make down with; the joint is edited first.
+  if (match.is === 'ask') {
+    const key = screw ? match.what : 'thread';
+    return { ...line, text: `Not compared: ${askWords[key]}.`, missing: [missing(key)] };
+  }
+  const { row } = match;
+  const nm = facts.appliedNm ?? facts.target?.hiNm;
+  const near = row.prints.find(({ loNm, hiNm }) => nm !== undefined && nm >= loNm && nm <= hiNm);
+  const shown = near ?? row.prints[0];
+  if (!shown) return undefined;
   return {
-    id: 'published',
-    label: 'Printed elsewhere',
-    text: bands
-      .map(({ variant, loNm, hiNm, strength }) => `${say.torque(loNm, hiNm)} ${variant} (${strength})`)
-      .join('; '),
-    ...(place && place !== 'no-band' ? { verdict: among[place] } : {}),
-    warnings: [`To compare with, never in place of the mark on the part. ${strengthText(bands)}`],
+    ...line,
+    text: `${row.variant}: ${row.prints.map((print) => printText(print, say)).join('; ')}`,
+    ...(nm === undefined ? {} : { verdict: verdictOf(row, screw, nm) }),
+    warnings: [`To compare with, never in place of the mark on the part. ${strengths[strengthOf(row)]}.`],
     working: {
-      result: bandOf(nearest),
+      result: bandOf(shown),
       unit: 'N·m',
-      formula: `as printed: ${nearest.variant}`,
-      inputs: bands.map((band) => given(`${band.variant} (${band.strength})`, bandOf(band), 'N·m')),
-      source: nearest.source,
-      known: nearest.known,
+      formula: `as printed: ${row.variant}`,
+      inputs: row.prints.map((print) => given(print.origin.source, bandOf(print), 'N·m')),
+      source: shown.origin.source,
+      known: shown.origin.known,
     },
   };
 }
 
-function strengthText(bands: ReturnType<typeof bandsFor>): string {
-  const met = (['A', 'B', 'C'] as const).filter((letter) =>
-    bands.some(({ strength }) => strength === letter),
-  );
-  return `${met.map((letter) => `${letter}: ${strengths[letter]}`).join('; ')}.`;
-}
+const askWords = {
+  thread: 'the thread of its screw is not known',
+  variant: 'several makes of such a joint have bands of their own',
+} as const;
+
+const strengths: Record<BandStrength, string> = {
+  A: 'Documents of two origins or more print it',
+  B: 'One origin prints it',
+  C: 'No document prints it: it advises only',
+};

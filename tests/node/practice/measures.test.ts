@@ -165,3 +165,20 @@ describe('measures written down with a joint', () => {
     expect(rowsFor({ ...joint, fasteners: [] }, '')).toEqual([]);
   });
 });
+
+describe('the make of a joint', () => {
+  test('is asked for where printed torques tell several apart, and kept with its screws', () => {
+    const make = rowsFor(joint, '').find(({ key }) => key === 'variant');
+    expect(make && 'options' in make && make.options.length).toBeGreaterThan(1);
+    const read = readMeasures({ ...measuresOf(joint), variant: 'light face plate' }, joint);
+    expect(read.ok && read.about.fasteners[0]?.variant).toBe('light face plate');
+    const kept = { ...joint, fasteners: [{ ...m5, variant: 'light face plate' }] } as JointRow;
+    expect(measuresOf(kept).variant).toBe('light face plate');
+    expect(factsOf(kept, parts, parts, small, 5000).screws[0]?.variant).toBe('light face plate');
+  });
+
+  test('is not asked for where there is one band', () =>
+    expect(rowsFor({ ...joint, kind: 'pedal' } as JointRow, '').some(({ key }) => key === 'variant')).toBe(
+      false,
+    ));
+});

@@ -43,7 +43,13 @@ export function JointFields({ draft, parts, unit, trouble, change }: JointFields
           kind={draft.kind}
           parts={met}
           unit={unit}
-          onTake={(target) => change({ targets: [...draft.targets, target] })}
+          screw={{ thread: draft.fasteners[0]?.thread, screw: draft.fasteners[0]?.measured?.screw }}
+          onTake={(target, variant) =>
+            change({
+              targets: [...draft.targets, target],
+              fasteners: draft.fasteners.map((row) => ({ ...row, measured: { ...row.measured, variant } })),
+            })
+          }
         />
       )}
       <TextField

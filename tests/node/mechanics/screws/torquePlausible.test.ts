@@ -48,7 +48,9 @@ describe('what is asked about', () => {
 });
 
 // Printed bicycle torques (sources in the table) must never be doubted.
-test.each(torqueBands)('$joint, $variant: $loNm to $hiNm N·m is not doubted', ({ loNm, hiNm }) => {
+test.each(
+  torqueBands.flatMap(({ joint, variant, prints }) => prints.map((print) => ({ joint, variant, ...print }))),
+)('$joint, $variant: $loNm to $hiNm N·m is not doubted', ({ loNm, hiNm }) => {
   expect(plausibleTorque(loNm)).toEqual({ ok: true });
   expect(plausibleTorque(hiNm)).toEqual({ ok: true });
 });

@@ -175,6 +175,84 @@ describe('slip', () => {
   });
 });
 
+// Bands of a kind were pooled: each of these stood green as "inside a printed band".
+describe('printed elsewhere', () => {
+  const published = (kind: JointFacts['kind'], nm: number, screw: Partial<JointFacts['screws'][number]>) =>
+    line(joint({ kind, appliedNm: nm, screws: [{ thread: '', count: 1, ...screw }] }), 'published');
+
+  test.each([
+    [
+      '15 on an M5 titanium bar clamp',
+      'bar-clamp',
+      15,
+      { thread: 'M5', screw: 'titanium' },
+      'Above the printed band',
+    ],
+    ['40 on six M5 rotor bolts', 'rotor', 40, { thread: 'M5' }, 'Above the printed band'],
+    [
+      '22 on a square taper',
+      'crank',
+      22,
+      { thread: 'M8', variant: 'square taper or spline, M8' },
+      'Below the printed band',
+    ],
+    [
+      '5 on an M6 caliper',
+      'caliper',
+      5,
+      { thread: 'M6', variant: 'disc brake on M6' },
+      'Below the printed band',
+    ],
+  ] as const)('%s is not inside a band', (_what, kind, nm, screw, word) =>
+    expect(published(kind, nm, screw)?.verdict).toEqual({ tone: 'care', word }),
+  );
+
+  test.each([
+    [
+      '12 on M6 of a disc brake',
+      'caliper',
+      12,
+      { thread: 'M6', variant: 'disc brake on M6' },
+      'one document',
+    ],
+    ['30 on 3/8 in nuts', 'rear-axle', 30, { thread: '3/8-26' }, 'two documents'],
+  ] as const)('%s is, and it says how many documents print it', (_what, kind, nm, screw, word) => {
+    expect(published(kind, nm, screw)?.verdict?.tone).toBe('good');
+    expect(published(kind, nm, screw)?.verdict?.word).toContain(word);
+  });
+
+  test.each([
+    ['a page without sources', 'bar-clamp', 5, { thread: 'M5' }, 'Inside a band that only advises'],
+    ['such a page for a through axle', 'thru-axle', 12, { thread: 'M12' }, 'Inside a band that only advises'],
+    [
+      'a band that names no thread',
+      'crank-pinch',
+      13,
+      { thread: 'M6', variant: 'two bolts, in turns' },
+      'names no thread',
+    ],
+    ['a titanium screw', 'rotor', 6, { thread: 'M5', screw: 'titanium' }, 'for steel screws'],
+  ] as const)('%s never makes it green', (_what, kind, nm, screw, word) => {
+    expect(published(kind, nm, screw)?.verdict?.tone).toBe('care');
+    expect(published(kind, nm, screw)?.verdict?.word).toContain(word);
+  });
+
+  test.each([
+    ['the make', 'caliper', { thread: 'M6' }, 'variant'],
+    ['the thread', 'pedal', {}, 'thread'],
+  ] as const)('without %s it asks and gives no verdict', (_what, kind, screw, key) => {
+    expect(published(kind, 38, screw)?.verdict).toBeUndefined();
+    expect(published(kind, 38, screw)?.missing?.map((ask) => ask.key)).toEqual([key]);
+  });
+
+  test('a thread of no band, and screws of several sizes, have no verdict', () => {
+    expect(published('bar-clamp', 8, { thread: 'M10' })?.verdict).toBeUndefined();
+    const two = joint({ screws: [...barInStem.screws, { thread: 'M6', count: 1 }] });
+    expect(line(two, 'published')?.verdict).toBeUndefined();
+    expect(line(joint({ kind: 'rotor', screws: [] }), 'published')?.missing?.[0]?.key).toBe('thread');
+  });
+});
+
 describe('a part that was changed for good', () => {
   const filed = joint({ changed: ['Stem'], appliedNm: 4 });
   test.each(['target', 'wrench'])('the line of the %s names no torque', (id) => {
