@@ -3,7 +3,7 @@ import type { JointRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped, type QuantityRefusal } from '../mechanics/quantity.ts';
 import type { LengthUnit, Typed } from '../mechanics/units.ts';
 import type { JointKind } from '../standards/jointKinds.ts';
-import { propertyClasses } from '../standards/screws/propertyClasses.ts';
+import { NO_MARK, propertyClasses } from '../standards/screws/propertyClasses.ts';
 import { bandsFor } from '../standards/screws/torqueBands.ts';
 import { clampFaces } from './factsOf.ts';
 
@@ -79,8 +79,11 @@ const screwRows: readonly MeasureRow[] = [
   {
     key: 'propertyClass',
     label: 'Mark on its head',
-    hint: 'Without a mark, the weakest usual class is taken.',
-    options: propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
+    hint: 'No mark can mean 4.6 to 5.8; stainless, A2-50.',
+    options: [
+      { value: NO_MARK, label: 'No mark' },
+      ...propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
+    ],
   },
   {
     key: 'female',

@@ -12,8 +12,15 @@ export interface PropertyClassRow extends Sourced {
   readonly largestMm?: number;
 }
 
+const softSteel = {
+  source: 'ISO 898-1:1999 mechanical properties, on a fastener seller’s page and a course page',
+  known: 'seen',
+} as const;
+
 /** Screw classes by the mark on the head. Aluminium and titanium screws have no row on purpose: no table holds for them. */
 export const propertyClasses: readonly PropertyClassRow[] = [
+  { propertyClass: '4.6', screw: 'steel', proofMPa: 225, yieldMPa: 240, tensileMPa: 400, ...softSteel },
+  { propertyClass: '5.8', screw: 'steel', proofMPa: 380, yieldMPa: 420, tensileMPa: 520, ...softSteel },
   {
     propertyClass: '8.8',
     screw: 'steel',
@@ -41,6 +48,14 @@ export const propertyClasses: readonly PropertyClassRow[] = [
     tensileMPa: 1220,
     source: 'ISO 898-1:1999 mechanical properties, course page',
     known: 'seen',
+  },
+  {
+    propertyClass: 'A2-50',
+    screw: 'stainless',
+    yieldMPa: 210,
+    tensileMPa: 500,
+    source: 'ISO 3506-1: 500 on a fastener supplier’s page; 210 from memory',
+    known: 'memory',
   },
   {
     propertyClass: 'A2-70',
@@ -82,11 +97,19 @@ export function propertyClassRow(propertyClass: string): PropertyClassRow {
   return row;
 }
 
+/** How a screw whose head was looked at and bears no mark is written down. */
+export const NO_MARK = 'none';
+
 /**
- * The class to reckon with when the head bears no mark: the weakest usual one of its material.
- * @returns undefined for a material without a table
- * @example assumedClass('steel')?.propertyClass //=> '8.8'
+ * The classes a screw without a mark may be of, the weakest first. From 8.8 upwards, and from A2-70, a mark is due on the
+ * head, so none of those is taken for granted.
+ * @returns nothing for a material without a table
+ * Source: ISO 898-1, marking of 4.6, 5.6 and 8.8 and above; ISO 3506-1, classes of austenitic steel; clauses from memory.
+ * @example unmarkedClasses('steel').map((row) => row.propertyClass) //=> ['4.6', '5.8']
  */
-export function assumedClass(screw: ScrewMaterial): PropertyClassRow | undefined {
-  return propertyClasses.find((row) => row.screw === screw);
-}
+export const unmarkedClasses = (screw: ScrewMaterial): readonly PropertyClassRow[] =>
+  screw === 'steel'
+    ? [propertyClassRow('4.6'), propertyClassRow('5.8')]
+    : screw === 'stainless'
+      ? [propertyClassRow('A2-50')]
+      : [];

@@ -1,5 +1,6 @@
 import type { Between, Fastener, JointAbout, SealMark, Target } from '../../journal/entries.ts';
 import { jointKindRow } from '../../standards/jointKinds.ts';
+import { NO_MARK } from '../../standards/screws/propertyClasses.ts';
 import { countWords, listWords, numberWords, quantityWords, remark, spanWords } from '../phrases.ts';
 import { clearedWords } from './clearedWords.ts';
 import type { Names } from './names.ts';
@@ -23,7 +24,9 @@ export const fastenerText = (fasteners: readonly Fastener[]): string =>
       const left = hand === 'left' ? ', left-hand thread' : '';
       const known = [
         ...(screw && screw !== 'unknown' ? [screw] : []),
-        ...(propertyClass ? [`class ${propertyClass}`] : []),
+        ...(propertyClass
+          ? [propertyClass === NO_MARK ? 'no mark on the head' : `class ${propertyClass}`]
+          : []),
         ...(female && female !== 'unknown' ? [`in ${female}`] : []),
         ...(onThread ? [`on the thread ${onThread === 'none' ? 'nothing' : onThread}`] : []),
         ...(grip ? [`clamped length ${quantityWords(grip)}`] : []),

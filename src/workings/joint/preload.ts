@@ -1,14 +1,28 @@
 import type { Band } from '../../mechanics/band.ts';
 import { type PreloadRefusal, preloadAllowed } from '../../mechanics/screws/preloadRefusal.ts';
-import { preloadUse, proofLoadN } from '../../mechanics/screws/preloadUse.ts';
+import { type PreloadUse, preloadUse, proofLoadN } from '../../mechanics/screws/preloadUse.ts';
 import { stressAreaMm2 } from '../../mechanics/screws/threadGeometry.ts';
 import { preloadWorking, useWorking } from '../../mechanics/screws/torqueWorkings.ts';
 import { given, type Working } from '../../mechanics/working.ts';
 import { nutFactorFor } from '../../standards/screws/nutFactors.ts';
-import { assumedClass, propertyClasses } from '../../standards/screws/propertyClasses.ts';
+import {
+  NO_MARK,
+  type PropertyClassRow,
+  propertyClasses,
+  unmarkedClasses,
+} from '../../standards/screws/propertyClasses.ts';
 import { type ThreadRow, threadNamed } from '../../standards/screws/threads.ts';
 import type { JointFacts, ScrewFacts } from './jointFacts.ts';
-import { bandText, lackText, type Missing, missing, type Saying, type WorkingLine, weakest } from './line.ts';
+import {
+  bandText,
+  type LineVerdict,
+  lackText,
+  type Missing,
+  missing,
+  type Saying,
+  type WorkingLine,
+  weakest,
+} from './line.ts';
 import { toolError } from './toolError.ts';
 
 /** Cups, lock rings and axles wider than this are tubes; a solid screw's nut factor says nothing of them. */
@@ -108,44 +122,68 @@ export function preloadLine(preload: JointPreload, say: Saying): WorkingLine {
 }
 
 const useWords = {
-  low: { tone: 'care', word: 'Low: it lives from friction' },
+  low: { tone: 'care', word: 'Low: relies on friction' },
   ordinary: { tone: 'good', word: 'Ordinary' },
   high: { tone: 'care', word: 'High' },
   'near-proof': { tone: 'care', word: 'Near its proof load' },
-  'beyond-proof': { tone: 'stop', word: 'Perhaps beyond its proof load' },
+  'partly-beyond': { tone: 'care', word: 'Partly beyond its proof load' },
+  'beyond-proof': { tone: 'stop', word: 'Mostly beyond its proof load' },
 } as const;
+
+/** What can be said of a screw by its head: a class, no mark at all, or that nobody looked yet. */
+function classesOf({ screw, propertyClass }: ScrewFacts) {
+  const row = propertyClasses.find((each) => each.propertyClass === propertyClass);
+  const rows = row ? [row] : unmarkedClasses(screw ?? 'unknown');
+  return { rows, head: row ? 'marked' : propertyClass === NO_MARK ? 'unmarked' : 'not-looked' } as const;
+}
+
+/** A screw without a known class is never called good; red stays for one that was looked at. */
+function useVerdict(use: PreloadUse['verdict'], head: ReturnType<typeof classesOf>['head']): LineVerdict {
+  const words = useWords[use];
+  if (head === 'marked' || (head === 'unmarked' && words.tone !== 'good')) return words;
+  return head === 'unmarked'
+    ? { tone: 'care', word: 'Unmarked: its class is a guess' }
+    : { tone: 'care', word: 'Mark on the head not known' };
+}
 
 /** How far up its proof load a screw may be. */
 export function useLine(preload: JointPreload, say: Saying): WorkingLine | undefined {
   if (!preload.ok) return undefined;
   const { preloadN, thread, screw, working } = preload;
-  const row = propertyClasses.find(({ propertyClass }) => propertyClass === screw.propertyClass);
-  const taken = row ?? assumedClass(screw.screw ?? 'unknown');
-  if (!taken) return undefined;
+  const { rows, head } = classesOf(screw);
+  const weak = rows[0];
+  const strong = rows.at(-1);
+  if (!weak || !strong) return undefined;
   const areaMm2 = stressAreaMm2(thread);
-  const proofMPa = taken.proofMPa ?? taken.yieldMPa;
-  const proofN = proofLoadN(areaMm2, proofMPa);
-  const { share, verdict } = preloadUse(preloadN, proofN);
+  const proofOf = ({ proofMPa, yieldMPa }: PropertyClassRow) => proofMPa ?? yieldMPa;
+  // The weakest class the screw may be of ends the band, the strongest begins it.
+  const least = preloadUse(preloadN, proofLoadN(areaMm2, proofOf(strong)));
+  const most = preloadUse(preloadN, proofLoadN(areaMm2, proofOf(weak)));
+  const share = { lo: least.share.lo, mid: (least.share.mid + most.share.mid) / 2, hi: most.share.hi };
   const percent = bandText({ lo: share.lo * 100, mid: share.mid * 100, hi: share.hi * 100 }, say, 0);
-  const assumed = row ? '' : `, class ${taken.propertyClass} taken: the weakest usual one`;
-  const use = useWorking(preloadN, proofN);
+  const names = [...new Set([weak.propertyClass, strong.propertyClass])].join(' to ');
+  const taken = head === 'marked' ? '' : `, if it is of class ${names}, as a screw without a mark may be`;
+  const beyond = least.beyond > 0 ? `; ${say.number(least.beyond * 100, 0)} % of that band is beyond it` : '';
   return {
     id: 'proof',
     label: 'Share of the proof load',
-    text: `${percent} %${assumed}`,
-    verdict: useWords[verdict],
+    text: `${percent} %${taken}${beyond}`,
+    verdict: useVerdict(least.verdict, head),
     working: {
-      ...use,
+      ...useWorking(preloadN, proofLoadN(areaMm2, proofOf(weak))),
+      result: share,
       formula: 'F / (As·Sp)',
       inputs: [
         given('F', preloadN, 'N'),
         given('As', areaMm2, 'mm²'),
-        given(taken.proofMPa === undefined ? 'Sp, its yield strength' : 'Sp', proofMPa, 'MPa'),
+        ...rows.map((row) =>
+          given(`Sp ${row.propertyClass}${row.proofMPa ? '' : ', its yield strength'}`, proofOf(row), 'MPa'),
+        ),
       ],
-      source: `${use.source}. Sp, ${taken.propertyClass}: ${taken.source}`,
-      known: weakest(working.known, taken.known, thread.known),
+      source: `ISO 898-1 proof loads, public copy. Sp: ${weak.source}`,
+      known: weakest(working.known, ...rows.map(({ known }) => known), thread.known),
     },
-    ...(row ? {} : { missing: [missing('property-class')] }),
+    ...(head === 'not-looked' ? { missing: [missing('property-class')] } : {}),
   };
 }
 

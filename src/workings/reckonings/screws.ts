@@ -45,7 +45,7 @@ const threadAsked: ChoiceAsked = {
 const classAsked: ChoiceAsked = {
   key: 'class',
   label: 'Mark on the head',
-  hint: 'No mark: take the first, the weakest usual one.',
+  hint: 'No mark: take the first, the weakest an unmarked steel screw may be; A2-50 for stainless.',
   options: propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
   first: '8.8',
 };
@@ -195,6 +195,7 @@ const proof: Reckoning = {
       ordinary: 'Up to three quarters: ordinary for a screw that is used again.',
       high: 'Above three quarters: high.',
       'near-proof': 'Above nine tenths: near its proof load.',
+      'partly-beyond': 'Partly beyond its proof load.',
       'beyond-proof': 'Beyond its proof load: it is stretched for good.',
     };
     return {

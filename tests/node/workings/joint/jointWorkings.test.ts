@@ -111,10 +111,35 @@ describe('preload', () => {
     );
   });
 
-  test('an unmarked screw counts as the weakest usual one of its material', () => {
-    const unmarked = screwed({ propertyClass: undefined });
-    expect(line(unmarked, 'proof')?.text).toMatch(/class 8.8 taken/);
-    expect(line(unmarked, 'proof')?.missing?.map(({ key }) => key)).toEqual(['property-class']);
+  // ISO 898-1: 8.8 and above bear their mark. Unmarked steel was taken for 8.8 and stood green.
+  test.each([
+    ['steel', /4\.6 to 5\.8/],
+    ['stainless', /A2-50/],
+  ] as const)('a %s screw nobody identified is asked about and never green', (screw, classes) => {
+    const one = screwed({ screw, female: 'aluminium', propertyClass: undefined });
+    for (const appliedNm of [0.5, 1, 2, 3, 5]) {
+      const proof = line({ ...one, appliedNm }, 'proof');
+      expect(proof?.text).toMatch(classes);
+      expect(proof?.verdict).toEqual({ tone: 'care', word: 'Mark on the head not known' });
+      expect(proof?.missing?.map(({ key }) => key)).toEqual(['property-class']);
+    }
+  });
+
+  // 5.8 carries 380 MPa × 14.2 mm² = 5.4 kN on M5 (ISO 898-1); 8 N·m raise 6 to 10 kN.
+  test('one that was looked at and has no mark is red where even 5.8 is mostly beyond, and never green', () => {
+    const none = screwed({ propertyClass: 'none' });
+    expect(line({ ...none, appliedNm: 8 }, 'proof')?.verdict?.tone).toBe('stop');
+    for (const appliedNm of [0.5, 1, 2, 3])
+      expect(line({ ...none, appliedNm }, 'proof')?.verdict?.tone).toBe('care');
+    expect(line(none, 'proof')?.missing).toBeUndefined();
+  });
+
+  // An everyday joint: it stood red as "perhaps beyond its proof load".
+  test('5 N·m on a greased M5 of 8.8 is no stop, and says how much of the band is beyond', () => {
+    const greased = { ...screwed({ propertyClass: '8.8' }), onThread: 'grease' as const };
+    expect(line(greased, 'proof')?.verdict).toEqual({ tone: 'care', word: 'Partly beyond its proof load' });
+    expect(line(greased, 'proof')?.text).toMatch(/; \d+ % of that band is beyond it/);
+    expect(line({ ...greased, appliedNm: 12 }, 'proof')?.verdict?.tone).toBe('stop');
   });
 });
 
