@@ -13,7 +13,7 @@ const AHEAD_MS = 1500;
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
   const logbook = logbookFor({ loadWriter: () => import('./store/writer.ts') });
-  const drafts = openDrafts().catch(() => undefined);
+  const drafts = openDrafts().then(keepDraftsIn, () => {});
   const route = routeOf(location.hash);
   // What fails to load here is asked for again, and said, by the app itself.
   const screen = loadScreen(route.at).catch(() => {});
@@ -21,9 +21,7 @@ async function start(): Promise<void> {
   const late = new Promise((resolve) => setTimeout(resolve, AHEAD_MS));
   const rows = Promise.race([readAhead(logbook, route).catch(() => {}), late]);
   // A form reads its draft as it is drawn. Without a place for drafts only a kill would lose what is half typed.
-  const kept = await drafts;
-  if (kept) keepDraftsIn(kept);
-  const [place] = await Promise.all([placeOfTheApp(), screen, rows]);
+  const [place] = await Promise.all([placeOfTheApp(), screen, rows, Promise.race([drafts, late])]);
   const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
   draw({});
   await logbook.opened;

@@ -1,6 +1,7 @@
 import type {
   Between,
   BetweenKind,
+  Described,
   Fastener,
   Id,
   JointAbout,
@@ -11,6 +12,7 @@ import { parseTyped } from '../mechanics/quantity.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
 import { type JointKind, jointKindRow } from '../standards/jointKinds.ts';
 import { type BikeSide, handOf, threads } from '../standards/screws/threads.ts';
+import { describedAnew } from './describedAnew.ts';
 
 export const torqueUnits: readonly TorqueUnit[] = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'];
 
@@ -194,6 +196,12 @@ export function readJoint(draft: JointDraft): ReadJoint {
       note: note.trim(),
     },
   };
+}
+
+/** What the form changes about a joint as it is; nothing of a field that was not touched. */
+export function changedJoint(joint: JointAbout, about: Omit<JointAbout, 'matters'>): Described<JointAbout> {
+  const untouched = readJoint(draftOf(joint));
+  return describedAnew<JointAbout>(untouched.ok ? { ...joint, ...untouched.about } : joint, about, ['note']);
 }
 
 /**

@@ -118,9 +118,11 @@ const unknowable = [
   ...(['faces', 'position', 'massG', 'kmBefore'] as const),
 ];
 
-/** What the form changes about the part as it is; nothing where it says the same. */
-export const changedAbout = (part: PartRow, about: PartAbout): Described<PartAbout> =>
-  describedAnew<PartAbout>(part, about, unknowable);
+/** What the form changes about the part as it is; nothing of a field that was not touched. */
+export function changedAbout(part: PartRow, about: PartAbout): Described<PartAbout> {
+  const untouched = aboutOfDraft(draftOfPart(part), part.label, part.photoIds ?? []);
+  return describedAnew<PartAbout>(untouched, about, unknowable);
+}
 
 /** The fields worth writing down of a part that is new. */
 export function saidAbout(about: PartAbout): PartAbout {

@@ -1,4 +1,5 @@
-import { useCallback, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
+import { changedMeanwhile, type Edit, editOf, formOf, type Meanwhile, withTyped } from '../drafts/edit.ts';
 import type { Photo } from '../logbook.ts';
 
 /** Where drafts lie while no page is open. */
@@ -7,7 +8,10 @@ export interface DraftPlace {
   texts: ReadonlyMap<string, string>;
   /** The photos that lay there. */
   photos: ReadonlyMap<string, Photo[]>;
-  /** Keeps words or photos of a form, each in place of what it had before; or lets the form's go, both. */
+  /**
+   * Keeps words or photos of a form, each in place of what it had before. No words or no photos lets those go;
+   * undefined lets both go.
+   */
   keep(key: string, kept: string | Photo[] | undefined): void;
 }
 
@@ -16,11 +20,16 @@ const texts = new Map<string, string>();
 const photos = new Map<string, Photo[]>();
 let place: DraftPlace | undefined;
 
-/** Takes up what an earlier page left half done, and mirrors every draft there from now on. */
+/**
+ * Takes up what an earlier page left half done, and mirrors every draft there from now on. What was typed here
+ * before the place answered is newer than what lay there.
+ */
 export function keepDraftsIn(given: DraftPlace): void {
   place = given;
-  for (const [key, text] of given.texts) texts.set(key, text);
-  for (const [key, taken] of given.photos) photos.set(key, taken);
+  for (const [key, text] of texts) given.keep(key, text);
+  for (const [key, taken] of photos) given.keep(key, taken);
+  for (const [key, text] of given.texts) if (!texts.has(key)) texts.set(key, text);
+  for (const [key, taken] of given.photos) if (!photos.has(key)) photos.set(key, taken);
 }
 
 function put(key: string, text: string): void {
@@ -39,14 +48,27 @@ export function putPhotos(key: string, taken: Photo[]): void {
   place?.keep(key, taken);
 }
 
-function stored<T>(key: string): T | undefined {
+/** What lies there for a form, as far as it is still of the form's kind. */
+function stored(key: string): unknown {
   try {
     const text = texts.get(key);
-    return text === undefined ? undefined : (JSON.parse(text) as T);
+    return text === undefined ? undefined : JSON.parse(text);
   } catch {
     // A damaged draft is no reason to lose the form.
     return undefined;
   }
+}
+
+const kindOf = (value: unknown): string => (Array.isArray(value) ? 'list' : typeof value);
+
+/** The fields of a draft that fit the form; an older version may have kept a field as something else. */
+function fitting<T extends object>(first: T, draft: unknown): Partial<T> {
+  if (typeof draft !== 'object' || draft === null) return {};
+  const fits = ([field, value]: [string, unknown]) => {
+    const begins = (first as Record<string, unknown>)[field];
+    return begins === undefined || begins === null || value === null || kindOf(begins) === kindOf(value);
+  };
+  return Object.fromEntries(Object.entries(draft).filter(fits)) as Partial<T>;
 }
 
 /** Whether anything typed or taken anywhere is not saved yet; an update waits for it. */
@@ -61,24 +83,75 @@ export function forgetDraft(key: string): void {
   if (words || pictures) place?.keep(key, undefined);
 }
 
+/** Lets the words of a draft go and keeps its photos. */
+function forgetWords(key: string): void {
+  if (texts.delete(key)) place?.keep(key, '');
+}
+
 /**
- * What is being typed, mirrored until it is saved: a killed browser gives it back.
+ * What is being typed, mirrored until it is saved: a killed browser gives it back. A form brought back to what it
+ * began with holds nothing any more.
  * @param key names the form and what it is about
  * @returns the draft, a way to change it, and a way to let it go after saving
  */
-export function useDraft<T>(key: string, first: T): [T, (change: Partial<T>) => void, () => void] {
-  const [draft, setDraft] = useState<T>(() => ({ ...first, ...stored<Partial<T>>(key) }));
+export function useDraft<T extends object>(
+  key: string,
+  first: T,
+): [T, (change: Partial<T>) => void, () => void] {
+  const [draft, setDraft] = useState<T>(() => ({ ...first, ...fitting(first, stored(key)) }));
+  const begin = useRef(first);
+  begin.current = first;
   const change = useCallback(
     (changed: Partial<T>) =>
       setDraft((old) => {
         const next = { ...old, ...changed };
-        put(key, JSON.stringify(next));
+        if (sameForm(next, begin.current)) forgetWords(key);
+        else put(key, JSON.stringify(next));
         return next;
       }),
     [key],
   );
   const clear = useCallback(() => forgetDraft(key), [key]);
   return [draft, change, clear];
+}
+
+function sameForm<T extends object>(a: T, b: T): boolean {
+  const fields = [...new Set([...Object.keys(a), ...Object.keys(b)])] as (keyof T)[];
+  return fields.every((field) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
+}
+
+export interface EditForm<T> {
+  /** The form: what is known now, with what was typed laid over it. */
+  draft: T;
+  change(changed: Partial<T>): void;
+  /** After saving. */
+  clear(): void;
+  /** What was changed elsewhere since the edit began. */
+  meanwhile: Meanwhile<T>[];
+}
+
+/**
+ * A form about a thing that is already known. Only what the person changed is kept, and what it stood for then, so
+ * that facts written down elsewhere meanwhile stay.
+ * @param key names the form and the thing
+ * @param now the thing as it is known, as a form
+ */
+export function useEdit<T extends object>(key: string, now: T): EditForm<T> {
+  const [edit, setEdit] = useState<Edit<T> | undefined>(() => editOf<T>(stored(key)));
+  const known = useRef(now);
+  known.current = now;
+  const change = useCallback(
+    (changed: Partial<T>) =>
+      setEdit((old) => {
+        const next = withTyped(known.current, old, changed);
+        if (next) put(key, JSON.stringify(next));
+        else forgetWords(key);
+        return next;
+      }),
+    [key],
+  );
+  const clear = useCallback(() => forgetDraft(key), [key]);
+  return { draft: formOf(now, edit), change, clear, meanwhile: changedMeanwhile(now, edit) };
 }
 
 /**

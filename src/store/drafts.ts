@@ -1,4 +1,4 @@
-import { type DBSchema, openDB } from 'idb';
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Photo } from '../journal/commands.ts';
 
 /** Words of a form, or the photos taken in it; each lies under a key of its own. */
@@ -15,8 +15,8 @@ export interface Drafts {
   /** The photos it left unsaved. */
   photos: ReadonlyMap<string, Photo[]>;
   /**
-   * Keeps words or photos of a form, or lets go of both. Never fails: a form works without a mirror, only a kill
-   * would lose it.
+   * Keeps words or photos of a form; empty words or no photos let those go, undefined both. Never fails: a form
+   * works without a mirror, only a kill would lose it.
    */
   keep(key: string, kept: string | Photo[] | undefined): void;
 }
@@ -33,7 +33,7 @@ export async function openDrafts(name = 'pinchbolt-drafts'): Promise<Drafts> {
   const db = await openDB<Schema>(name, 1, {
     upgrade: (fresh) => void fresh.createObjectStore('drafts', { keyPath: 'key' }),
   });
-  const left = await db.getAll('drafts');
+  const left = await readable(db);
   const write = (change: Promise<unknown>) => void change.catch(() => {});
   return {
     texts: new Map(left.flatMap((one) => ('text' in one ? [[one.key, one.text]] : []))),
@@ -42,10 +42,33 @@ export async function openDrafts(name = 'pinchbolt-drafts'): Promise<Drafts> {
     ),
     keep(key, kept) {
       const photosKey = `${PHOTOS}${key}`;
-      if (typeof kept === 'string') write(db.put('drafts', { key, text: kept }));
+      if (kept === '') write(db.delete('drafts', key));
+      else if (typeof kept === 'string') write(db.put('drafts', { key, text: kept }));
       else if (kept?.length) write(db.put('drafts', { key: photosKey, photos: kept }));
       else write(db.delete('drafts', photosKey));
       if (kept === undefined) write(db.delete('drafts', key));
     },
   };
+}
+
+/** Every draft that can be read; one that cannot be read keeps none of the others back. */
+async function readable(db: IDBPDatabase<Schema>): Promise<Draft[]> {
+  const all = await db.getAll('drafts').catch(() => oneByOne(db));
+  return all.filter(isDraft);
+}
+
+async function oneByOne(db: IDBPDatabase<Schema>): Promise<Draft[]> {
+  const read: Draft[] = [];
+  for (const key of await db.getAllKeys('drafts')) {
+    const draft = await db.get('drafts', key).catch(() => undefined);
+    if (draft) read.push(draft);
+  }
+  return read;
+}
+
+/** Whether something is shaped like a draft; an older or a torn one may be anything. */
+function isDraft(one: Draft): boolean {
+  if ('text' in one) return typeof one.text === 'string';
+  const { photos } = one as { photos?: unknown };
+  return Array.isArray(photos) && photos.every((photo: Photo) => photo?.buf instanceof ArrayBuffer);
 }

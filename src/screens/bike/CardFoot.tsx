@@ -18,10 +18,14 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
     clear();
   };
   const describe = async (change: { name?: string; about?: string }) => {
-    if (await run({ type: 'describe-bike', bikeId, ...change }, { undo: 'Card changed' })) shut();
+    const entries = await run({ type: 'describe-bike', bikeId, ...change }, { undo: 'Card changed' });
+    if (entries) shut();
+    return entries !== undefined;
   };
   const away = async (why: string) => {
-    if (await run({ type: 'put-bike-away', bikeId, why }, { undo: `${name} put away` })) shut();
+    const entries = await run({ type: 'put-bike-away', bikeId, why }, { undo: `${name} put away` });
+    if (entries) shut();
+    return entries !== undefined;
   };
   return (
     <>
@@ -45,6 +49,7 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
       {sheet === 'note' && <NoteSheet about={{ bikeId }} name={name} onClose={shut} />}
       {sheet === 'name' && (
         <AskSheet
+          draft={`bike-name:${bikeId}`}
           title="Another name"
           label="Name"
           first={name}
@@ -56,6 +61,7 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
       )}
       {sheet === 'about' && (
         <AskSheet
+          draft={`bike-about:${bikeId}`}
           title="What it is to become"
           label="About this bike"
           first={bike.about}
@@ -69,6 +75,7 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
       )}
       {sheet === 'away' && (
         <AskSheet
+          draft={`bike-away:${bikeId}`}
           title="Put it away"
           label="Why"
           hint="Nothing is lost: the card moves behind the fold of the list."

@@ -10,7 +10,13 @@ import type { Entry } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
+import { useEdit } from '../draft.ts';
 import { useFirstWrong } from '../firstWrong.ts';
+import { Meanwhile } from '../Meanwhile.tsx';
+
+/** The two fields every correction has; no field of an entry is called like that. */
+const WHEN = '@when';
+const WHY = '@why';
 
 export interface CorrectFormProps {
   line: HistoryLine;
@@ -25,13 +31,24 @@ export interface CorrectFormProps {
  */
 export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
   const { run, save } = useRun();
-  const [reason, setReason] = useState('');
-  const [drafts, setDrafts] = useState<Record<string, CorrectDraft>>({});
-  const [happenedAtMs, setHappened] = useState<number | undefined>(entry.happenedAtMs);
+  const items = correctableOf(entry);
+  const { draft, change, clear, meanwhile } = useEdit<Record<string, CorrectDraft>>(
+    `correct:${entry.id}`,
+    Object.fromEntries([
+      ...items.map((item) => [item.field, draftAt(entry, item)] as const),
+      [WHEN, { typed: String(entry.happenedAtMs) }],
+      [WHY, { typed: '' }],
+    ]),
+  );
+  const reason = draft[WHY]?.typed ?? '';
+  const when = draft[WHEN]?.typed ?? '';
+  const happenedAtMs = when === '' ? undefined : Number(when);
   const [wrong, setWrong] = useState<Record<string, string>>({});
   const form = useFirstWrong<HTMLDivElement>(wrong);
-  const items = correctableOf(entry);
-  const draftOf = (field: string) => drafts[field];
+  const labels = Object.fromEntries([
+    ...items.map(({ field, label }) => [field, label] as const),
+    [WHEN, 'When it happened'],
+  ]);
   const wantReason = () => {
     if (reason.trim() !== '') return true;
     setWrong({ reason: 'Say why; the reason stays beside it.' });
@@ -39,7 +56,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
   };
   const correct = async () => {
     if (save.is === 'saving') return;
-    const read = readCorrection(entry, drafts);
+    const read = readCorrection(entry, draft);
     if (!read.ok) {
       setWrong({
         [read.field]:
@@ -64,22 +81,27 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       reason,
       becomes: { ...before, ...changed },
     });
-    if (entries) onDone();
+    if (!entries) return;
+    clear();
+    onDone();
   };
   const strike = async () => {
     if (save.is === 'saving' || !wantReason()) return;
     setWrong({});
     const entries = await run({ type: 'correct', entryId: entry.id, reason, becomes: null });
-    if (entries) onDone();
+    if (!entries) return;
+    clear();
+    onDone();
   };
   return (
     <div class="stack" ref={form}>
       <Ruler label="Correct it" />
+      <Meanwhile changed={meanwhile} labels={labels} onTake={change} />
       {items.map((item) => {
         const { field, label, how } = item;
-        const draft = draftOf(field) ?? draftAt(entry, item);
+        const typed = draft[field] ?? draftAt(entry, item);
         const put = (next: CorrectDraft) => {
-          setDrafts({ ...drafts, [field]: next });
+          change({ [field]: next });
           setWrong({});
         };
         if (how.as === 'words') {
@@ -87,8 +109,8 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
             <TextField
               key={field}
               label={label}
-              value={draft.typed}
-              onInput={(typed) => put({ ...draft, typed })}
+              value={typed.typed}
+              onInput={(words) => put({ ...typed, typed: words })}
               error={wrong[field]}
               maxLength={600}
             />
@@ -98,10 +120,10 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
           <NumberField
             key={field}
             label={label}
-            typed={draft.typed}
-            unit={draft.unit}
+            typed={typed.typed}
+            unit={typed.unit}
             units={how.as === 'quantity' ? how.units : []}
-            onTyped={(typed, unit) => put({ typed, unit })}
+            onTyped={(figure, unit) => put({ typed: figure, unit })}
             error={wrong[field]}
           />
         );
@@ -109,14 +131,14 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       <DateTimeField
         label="When it happened"
         atMs={happenedAtMs}
-        onAt={setHappened}
+        onAt={(atMs) => change({ [WHEN]: { typed: atMs === undefined ? '' : String(atMs) } })}
         latestMs={entry.writtenAtMs}
       />
       <TextField
         label="Why"
         hint="Stays beside the entry for ever."
         value={reason}
-        onInput={setReason}
+        onInput={(words) => change({ [WHY]: { typed: words } })}
         error={wrong['reason']}
         offers={['misread', 'wrong joint', 'wrong unit', 'typed wrong', 'logged twice']}
         maxLength={300}

@@ -17,7 +17,9 @@ export function JointActs({ joint }: { joint: JointRow }) {
     clear();
   };
   const apart = async (why: string) => {
-    if (await run({ type: 'take-joint-apart', jointId, why }, { undo: `${name} taken apart` })) shut();
+    const entries = await run({ type: 'take-joint-apart', jointId, why }, { undo: `${name} taken apart` });
+    if (entries) shut();
+    return entries !== undefined;
   };
   return (
     <>
@@ -31,6 +33,7 @@ export function JointActs({ joint }: { joint: JointRow }) {
       {sheet === 'note' && <NoteSheet about={{ bikeId, jointId }} name={name} onClose={shut} />}
       {sheet === 'apart' && (
         <AskSheet
+          draft={`apart:${jointId}`}
           title={`Take apart: ${name}`}
           label="Why"
           hint="Its torque, its threadlocker and its re-checks end with it. They stay in the history."

@@ -2,14 +2,15 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
-import { describedAnew } from '../../drafts/describedAnew.ts';
-import { draftOf, emptyJoint, type JointTrouble, readJoint } from '../../drafts/jointDraft.ts';
-import type { Id, JointAbout } from '../../journal/entries.ts';
+import { changedJoint, draftOf, emptyJoint, type JointTrouble, readJoint } from '../../drafts/jointDraft.ts';
+import type { Id } from '../../journal/entries.ts';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
 import { Absent } from '../Absent.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { type Seen, useLogbook, useRun, useView } from '../door.tsx';
-import { useDraft } from '../draft.ts';
+import { useEdit } from '../draft.ts';
+import { Meanwhile } from '../Meanwhile.tsx';
+import { jointLabels } from '../meanwhileLabels.ts';
 import { go, hrefOf, type Route } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { JointFields } from './fields/JointFields.tsx';
@@ -25,9 +26,8 @@ function Form({ bikeId, parts, joint }: FormProps) {
   const logbook = useLogbook();
   const settings = useView('settings', undefined);
   const { run, save } = useRun();
-  const [draft, change, clear] = useDraft(
-    // A draft begun before the joint last changed would bring old figures back.
-    joint ? `joint:${joint.jointId}:${joint.lastMs}` : `joint:new:${bikeId}`,
+  const { draft, change, clear, meanwhile } = useEdit(
+    joint ? `joint:${joint.jointId}` : `joint:new:${bikeId}`,
     joint ? draftOf(joint) : emptyJoint,
   );
   const [trouble, setTrouble] = useState<JointTrouble>();
@@ -38,7 +38,7 @@ function Form({ bikeId, parts, joint }: FormProps) {
     setTrouble(read.ok ? undefined : read.trouble);
     if (!read.ok) return;
     const jointId = joint?.jointId ?? logbook.newId();
-    const changed = joint && describedAnew<JointAbout>(joint, read.about, ['note']);
+    const changed = joint && changedJoint(joint, read.about);
     if (!changed || Object.keys(changed).length > 0) {
       const entries = await run(
         changed
@@ -70,6 +70,7 @@ function Form({ bikeId, parts, joint }: FormProps) {
       <div class="stack">
         {trouble && <Notice kind="error" title="Something is missing. It is marked below." />}
         <SaveNotice save={save} />
+        <Meanwhile changed={meanwhile} labels={jointLabels} onTake={change} />
         <JointFields
           draft={draft}
           parts={parts}

@@ -18,10 +18,20 @@ import { betweenNames } from '../../words/betweenNames.ts';
 import { figureText } from '../../words/targetWords.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
+import { useDraft } from '../draft.ts';
 import { toolStateWords } from '../tools/toolState.ts';
 import { Waits } from '../Waits.tsx';
 
 const onThread: readonly BetweenKind[] = ['dry', 'grease', 'assembly-paste', 'anti-seize', 'threadlocker'];
+
+interface TorqueDraft {
+  typed: string;
+  unit: TorqueUnit;
+  passes: string;
+  toolId: string;
+  between: BetweenKind | '';
+  marked: boolean;
+}
 
 export interface TorqueEntryProps {
   joint: JointRow;
@@ -37,12 +47,11 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
   const tools = useView('tools', undefined);
   const { run, save } = useRun();
   const lies = joint.between.find(({ kind }) => onThread.includes(kind))?.kind;
-  const [typed, setTyped] = useState('');
-  const [unit, setUnit] = useState(chosen);
-  const [passes, setPasses] = useState('1');
-  const [toolId, setToolId] = useState('');
-  const [between, setBetween] = useState<BetweenKind | ''>(joint.applied?.between ?? lies ?? '');
-  const [marked, setMarked] = useState(false);
+  const [draft, change, clear] = useDraft<TorqueDraft>(`torque:${joint.jointId}`, {
+    ...{ typed: '', unit: chosen, passes: '1', toolId: '', marked: false },
+    between: joint.applied?.between ?? lies ?? '',
+  });
+  const { typed, unit, passes, toolId, between, marked } = draft;
   const [wrong, setWrong] = useState<string>();
   const [sure, setSure] = useState(false);
   const ruling = rulingTarget(joint.targets);
@@ -76,7 +85,9 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
       },
       { undo: `${joint.name}: ${typed} ${unitLabel[unit]}` },
     );
-    if (entries) onClose();
+    if (!entries) return;
+    clear();
+    onClose();
   };
   const inHand = tools.is === 'there' ? tools.value.filter(({ putAway }) => putAway === undefined) : [];
   return (
@@ -110,8 +121,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
           unit={unit}
           units={[...new Set<TorqueUnit>([chosen, 'N.m', '[in_i].[lbf_av]'])]}
           onTyped={(text, one) => {
-            setTyped(text);
-            setUnit(one);
+            change({ typed: text, unit: one });
             setWrong(undefined);
             setSure(false);
           }}
@@ -132,7 +142,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
           label="Passes"
           options={['1', '2', '3', '4'].map((value) => ({ value, label: value }))}
           value={passes}
-          onChoose={setPasses}
+          onChoose={(count) => change({ passes: count })}
         />
         <SelectField
           label="Tool"
@@ -144,7 +154,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
             })),
           ]}
           value={toolId}
-          onChoose={setToolId}
+          onChoose={(tool) => change({ toolId: tool })}
         />
         <SelectField
           label="On the threads"
@@ -153,9 +163,9 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
             ...onThread.map((value) => ({ value, label: betweenNames[value] })),
           ]}
           value={between}
-          onChoose={setBetween}
+          onChoose={(what) => change({ between: what })}
         />
-        <Toggle label="Marked with paint" on={marked} onToggle={setMarked} />
+        <Toggle label="Marked with paint" on={marked} onToggle={(on) => change({ marked: on })} />
       </div>
     </Screen>
   );

@@ -18,7 +18,9 @@ import { nextLabel } from '../../practice/nextLabel.ts';
 import { Photos } from '../bike/sheets/Photos.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
-import { useDraft } from '../draft.ts';
+import { useDraft, useEdit } from '../draft.ts';
+import { Meanwhile } from '../Meanwhile.tsx';
+import { partLabels } from '../meanwhileLabels.ts';
 import { go, hrefOf, type Route } from '../route.ts';
 import { useNewPhotos } from '../useNewPhotos.ts';
 import { Waits } from '../Waits.tsx';
@@ -29,9 +31,14 @@ import { PartFields } from './fields/PartFields.tsx';
 
 const METRIC = { lengthUnit: 'mm', pressureUnit: 'bar' } as const;
 
+interface Form {
+  draft: PartDraft;
+  change(changed: Partial<PartDraft>): void;
+  clear(): void;
+}
+
 /** What both forms share: the draft, the free label, what keeps it from being saved, the photos. */
-function usePartForm(key: string, first: PartDraft, partId?: string) {
-  const [draft, change, clear] = useDraft(key, first);
+function usePartForm(key: string, { draft, change, clear }: Form, partId?: string) {
   const parts = useAllParts();
   const settings = useView('settings', {});
   const [tried, setTried] = useState(false);
@@ -52,7 +59,9 @@ const placeOf = (place: string): Place =>
 /** A part that is new to the logbook: ten seconds for name and kind, as long as one likes for the rest. */
 export function NewPart({ place }: { place: string }) {
   const logbook = useLogbook();
-  const form = usePartForm(`part:new:${place}`, emptyPart);
+  const key = `part:new:${place}`;
+  const [draft, change, clear] = useDraft(key, emptyPart);
+  const form = usePartForm(key, { draft, change, clear });
   const { run, save } = useRun();
   const [added, setAdded] = useState<string>();
   const at = placeOf(place);
@@ -133,7 +142,9 @@ export function NewPart({ place }: { place: string }) {
 
 function Editing({ part }: { part: PartRow }) {
   const { partId } = part;
-  const form = usePartForm(`part:${partId}`, draftOfPart(part), partId);
+  const key = `part:${partId}`;
+  const edit = useEdit(key, draftOfPart(part));
+  const form = usePartForm(key, edit, partId);
   const { run, save } = useRun();
   const keep = async () => {
     form.setTried(true);
@@ -171,6 +182,7 @@ function Editing({ part }: { part: PartRow }) {
         }}
       >
         <SaveNotice save={save} />
+        <Meanwhile changed={edit.meanwhile} labels={partLabels} onTake={edit.change} />
         <PartFields draft={form.draft} label={form.label} trouble={form.shown} change={form.change} />
         {(part.photoIds ?? []).length > 0 && <Photos photoIds={part.photoIds ?? []} alt={part.name} />}
         <NewPhotos taken={form.photos} alt={part.name} />

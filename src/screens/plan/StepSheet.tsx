@@ -9,7 +9,7 @@ import { SaveLine } from '../bench/frame/SaveLine.tsx';
 import { stepMark, stepWords } from '../bench/stepWords.ts';
 import { useRun } from '../door.tsx';
 import { forgetDraft } from '../draft.ts';
-import { RenameSheet } from './RenameSheet.tsx';
+import { RenameSheet, renameDraft } from './RenameSheet.tsx';
 import { SplitSheet } from './SplitSheet.tsx';
 
 const dropReasons = ['Not needed on this bike', 'Is in the list twice', 'Joint was given up'] as const;
@@ -37,7 +37,9 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
   };
   /** Carries it out and comes back to the list. */
   const and = async (command: Command, undo: string) => {
-    if (!busy && (await run(command, { undo }))) onClose();
+    if (busy || !(await run(command, { undo }))) return false;
+    onClose();
+    return true;
   };
   const moveTo = (afterStepId: string | null) => {
     if (!busy) void run({ type: 'move-step', stepId, afterStepId });
@@ -63,6 +65,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
         act="Drop for this reason"
         onReason={(why) => {
           forgetDraft(`bench:${stepId}`);
+          forgetDraft(renameDraft(stepId));
           void and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`);
         }}
       />
@@ -90,7 +93,12 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
       <RenameSheet
         {...reason}
         step={step}
-        onRename={(changed) => void and({ type: 'describe-step', stepId, ...changed }, `Changed: ${title}`)}
+        onRename={async (changed) => {
+          if (Object.keys(changed).length > 0)
+            return and({ type: 'describe-step', stepId, ...changed }, `Changed: ${title}`);
+          onClose();
+          return true;
+        }}
       />
     );
   return (

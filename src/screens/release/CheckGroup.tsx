@@ -96,15 +96,18 @@ export function CheckGroup(props: CheckGroupProps) {
       </div>
       {asked && (
         <AskSheet
+          draft={`check:${bikeId}:${group.id}:${asked.id}`}
           title="Finding"
           label={`What is there instead of: ${asked.words}`}
           first={wordsFor(asked)}
           act="Keep the finding"
           save={wordless ? wordsMissing : { is: 'idle' }}
-          onWords={(words) => {
-            if (words === '') return setWordless(true);
+          onWords={async (words) => {
+            setWordless(words === '');
+            if (words === '') return false;
             answer(asked.id, { ok: false, words });
             setAsked(undefined);
+            return true;
           }}
           onClose={() => setAsked(undefined)}
         />

@@ -1,13 +1,18 @@
-import { useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { TextField } from '../../controls/fields/TextField.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { useEdit } from '../draft.ts';
 import type { ChangeProps } from './UnitsSection.tsx';
 
 /** Who does the work: the name stands under releases and on the build sheet. */
 export function DoerSection({ settings, change }: ChangeProps) {
-  const [doer, setDoer] = useState(settings.doer);
+  const { draft, change: type, clear } = useEdit('doer', { doer: settings.doer });
+  const { doer } = draft;
   const kept = doer.trim() === settings.doer;
+  useEffect(() => {
+    if (kept) clear();
+  }, [kept, clear]);
   return (
     <>
       <Ruler label="Who does the work" />
@@ -22,7 +27,7 @@ export function DoerSection({ settings, change }: ChangeProps) {
           label="Name"
           hint="It stands under releases and on the build sheet."
           value={doer}
-          onInput={setDoer}
+          onInput={(typed) => type({ doer: typed })}
           maxLength={120}
         />
         <Button submit wide icon="check" disabled={kept}>

@@ -17,6 +17,7 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
   if (!set)
     return (
       <AskSheet
+        draft={`tool-wrong:${tool.toolId}`}
         title={`It showed wrong: ${tool.name}`}
         label="How it was found out"
         offers={['Read against a weight on an arm', 'Did not click', 'The laboratory says so']}
@@ -26,6 +27,7 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
           const command = { type: 'find-tool-out', toolId: tool.toolId, why } as const;
           const entries = await run(command, { undo: `${tool.name} showed wrong` });
           if (entries) setSet(entries.filter((entry) => entry.type === 'recheck-set'));
+          return entries !== undefined;
         }}
         onClose={onClose}
       />

@@ -20,7 +20,9 @@ import type { TorqueUnit } from '../../mechanics/units.ts';
 import { toolClasses } from '../../standards/screws/toolClasses.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
-import { useDraft } from '../draft.ts';
+import { useEdit } from '../draft.ts';
+import { Meanwhile } from '../Meanwhile.tsx';
+import { toolLabels } from '../meanwhileLabels.ts';
 
 export interface ToolFormProps {
   /** Set when a tool is edited. */
@@ -33,8 +35,8 @@ export interface ToolFormProps {
 export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
   const logbook = useLogbook();
   const { run, save } = useRun();
-  const [draft, change, clear] = useDraft(
-    tool ? `tool:${tool.toolId}:${tool.lastMs}` : 'tool:new',
+  const { draft, change, clear, meanwhile } = useEdit(
+    tool ? `tool:${tool.toolId}` : 'tool:new',
     tool ? draftOfTool(tool, unit) : emptyTool(unit),
   );
   const [trouble, setTrouble] = useState<Extract<ReadTool, { ok: false }>>();
@@ -69,6 +71,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
     >
       <div class="stack">
         <SaveNotice save={save} />
+        <Meanwhile changed={meanwhile} labels={toolLabels} onTake={change} />
         <TextField
           label="Name"
           hint="As it is known in this workshop."

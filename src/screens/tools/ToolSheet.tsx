@@ -46,13 +46,16 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
   if (asks === 'away') {
     return (
       <AskSheet
+        draft={`tool-away:${toolId}`}
         title={`Put away: ${name}`}
         label="Why"
         offers={['Broken', 'Lost', 'Given away']}
         act="Put it away"
         save={save}
         onWords={async (why) => {
-          if (await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} put away` })) onClose();
+          const entries = await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} put away` });
+          if (entries) onClose();
+          return entries !== undefined;
         }}
         onClose={() => {
           clear();

@@ -97,7 +97,7 @@ export function JointPage({ jointId }: { jointId: Id }) {
           )}
           {seen.joint.fasteners.length > 0 && (
             <Fold label="Write measures down">
-              <MeasuresForm key={seen.joint.lastMs} joint={seen.joint} />
+              <MeasuresForm joint={seen.joint} />
             </Fold>
           )}
           <p class="working-end">

@@ -17,13 +17,15 @@ import {
 import { quantityRefusals } from '../../words/quantityRefusals.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
-import { useDraft } from '../draft.ts';
+import { useEdit } from '../draft.ts';
+import { Meanwhile } from '../Meanwhile.tsx';
 
 /** Asks once for what the computations of a joint need, and writes it down with the joint. */
 export function MeasuresForm({ joint }: { joint: JointRow }) {
-  const [draft, change, clear] = useDraft(`workings:${joint.jointId}`, measuresOf(joint));
+  const { draft, change, clear, meanwhile } = useEdit(`workings:${joint.jointId}`, measuresOf(joint));
   const [wrong, setWrong] = useState<Extract<ReadMeasures, { ok: false }>['wrong']>({});
   const { run, save } = useRun();
+  const labels = Object.fromEntries(rowsFor(joint, draft.construction).map(({ key, label }) => [key, label]));
   const error = (key: MeasureKey) => {
     const reason = wrong[key];
     return reason && quantityRefusals[reason];
@@ -33,7 +35,9 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
     const read = readMeasures(draft, joint);
     setWrong(read.ok ? {} : read.wrong);
     if (!read.ok) return;
-    const changed = describedAnew<JointAbout>(joint, read.about, ['clamp', 'bar', 'extension']);
+    const untouched = readMeasures(measuresOf(joint), joint);
+    const known = untouched.ok ? { ...joint, ...untouched.about } : joint;
+    const changed = describedAnew<JointAbout>(known, read.about, ['clamp', 'bar', 'extension']);
     const command = { type: 'describe-joint', jointId: joint.jointId, ...changed } as const;
     if (Object.keys(changed).length === 0 || (await run(command, { undo: `Measured: ${joint.name}` })))
       clear();
@@ -41,6 +45,7 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
   return (
     <div class="stack">
       <SaveNotice save={save} />
+      <Meanwhile changed={meanwhile} labels={labels} onTake={change} />
       <div class="working-fields">
         {rowsFor(joint, draft.construction).map((row) =>
           'options' in row ? (

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  changedJoint,
   draftOf,
   emptyJoint,
   firstFasteners,
@@ -158,4 +159,14 @@ describe('parts that usually meet', () => {
   test('with none of them on the bike, every part is offered', () => {
     expect(likelyFirst(parts, 'rotor', []).likely).toHaveLength(3);
   });
+});
+
+test('editing a joint sends only what was touched, also where a stored figure reads back otherwise', () => {
+  const read = readJoint({ ...stem, targets: [target], note: 'left as found' });
+  if (!read.ok) throw new Error('the joint cannot be read');
+  // An older version kept the name with a blank behind it.
+  const joint = { ...read.about, name: 'Stem on steerer ', matters: true };
+  expect(changedJoint(joint, read.about)).toEqual({});
+  expect(changedJoint(joint, { ...read.about, note: 'greased' })).toEqual({ note: 'greased' });
+  expect(changedJoint(joint, { ...read.about, note: '' })).toEqual({ cleared: ['note'] });
 });

@@ -120,7 +120,10 @@ describe('the form of a part', () => {
     expect(changedAbout(row, aboutOfDraft({ ...draft, mass: '', kmUnknown: false }, 'P-001', []))).toEqual({
       cleared: ['massG', 'kmBefore'],
     });
-    const front = part({ position: 'front', faces: [faceOfDraft(emptyFace('f1', 'steerer'))] });
+    const front = part({
+      position: 'front',
+      faces: [faceOfDraft({ ...emptyFace('f1', 'steerer'), notes: 'plain' })],
+    });
     expect(
       changedAbout(front, aboutOfDraft({ ...draftOfPart(front), position: '', faces: [] }, 'P-001', [])),
     ).toEqual({ cleared: ['faces', 'position'] });

@@ -36,3 +36,19 @@ test('photos of a form are mirrored as they are taken, hold an update back, and 
   forgetDraft('part:new');
   expect(kept).toHaveLength(2);
 });
+
+test('a place for drafts that answers late takes what was typed meanwhile, and gives what it has', () => {
+  const kept: [string, unknown][] = [];
+  putPhotos('note:b1', [photo('now')]);
+  keepDraftsIn({
+    texts: new Map([['ride:b1', '{"km":"9"}']]),
+    photos: new Map([['note:b1', [photo('earlier')]]]),
+    keep: (key, value) => void kept.push([key, value]),
+  });
+  expect(photosOf('note:b1').map(({ photoId }) => photoId)).toEqual(['now']);
+  expect(kept).toEqual([['note:b1', [photo('now')]]]);
+  expect(hasDrafts()).toBe(true);
+  forgetDraft('note:b1');
+  forgetDraft('ride:b1');
+  expect(hasDrafts()).toBe(false);
+});

@@ -38,11 +38,11 @@ export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: Defec
     clear();
   };
   const mend = async (how: string) => {
-    if (
-      closing &&
-      (await run({ type: 'close-defect', defectId: closing.defectId, how }, { undo: 'Defect closed' }))
-    )
-      shut();
+    if (!closing) return false;
+    const command = { type: 'close-defect', defectId: closing.defectId, how } as const;
+    const entries = await run(command, { undo: 'Defect closed' });
+    if (entries) shut();
+    return entries !== undefined;
   };
   return (
     <Fold label="Defects" end={defects.length} open={defects.length > 0}>
@@ -66,6 +66,7 @@ export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: Defec
       )}
       {closing && (
         <AskSheet
+          draft={`mended:${closing.defectId}`}
           title={closing.words}
           label="How it was mended"
           act="Close the defect"

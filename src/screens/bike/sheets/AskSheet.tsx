@@ -1,11 +1,14 @@
-import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { SaveState } from '../../door.tsx';
+import { useEdit } from '../../draft.ts';
+import { Meanwhile } from '../../Meanwhile.tsx';
 import { SaveNotice } from './SaveNotice.tsx';
 
 export interface AskSheetProps {
+  /** Names what is asked and about which thing: under it the words are kept until they are saved. */
+  draft: string;
   title: string;
   /** Caption of the line to write on. */
   label: string;
@@ -20,12 +23,14 @@ export interface AskSheetProps {
   act: string;
   danger?: boolean;
   save: SaveState;
-  onWords: (words: string) => void;
+  /** Resolves to whether the words were saved. */
+  onWords: (words: string) => Promise<boolean>;
   onClose: () => void;
 }
 
 /** Asks for a word or two before something is written: a reason, a name, how it was mended. */
 export function AskSheet({
+  draft: key,
   title,
   label,
   hint,
@@ -39,8 +44,12 @@ export function AskSheet({
   onWords,
   onClose,
 }: AskSheetProps) {
-  const [words, setWords] = useState(first);
-  const tell = () => onWords(words.trim());
+  const { draft, change, clear, meanwhile } = useEdit(key, { words: first });
+  const { words } = draft;
+  const setWords = (typed: string) => change({ words: typed });
+  const tell = async () => {
+    if (await onWords(words.trim())) clear();
+  };
   return (
     <Sheet
       open
@@ -56,10 +65,11 @@ export function AskSheet({
         class="stack"
         onSubmit={(event) => {
           event.preventDefault();
-          tell();
+          void tell();
         }}
       >
         <SaveNotice save={save} />
+        <Meanwhile changed={meanwhile} labels={{ words: label }} onTake={change} />
         <TextField
           label={label}
           hint={hint}

@@ -9,9 +9,20 @@ import type { Id } from '../../../journal/entries.ts';
 import type { JointRow } from '../../../journal/rows.ts';
 import { parseNumber } from '../../../mechanics/quantity.ts';
 import { useRun } from '../../door.tsx';
+import { useDraft } from '../../draft.ts';
 import { SaveNotice } from './SaveNotice.tsx';
 
 const HOUR_MS = 3_600_000;
+
+interface WaitDraft {
+  title: string;
+  /** Hours, as typed. */
+  typed: string;
+  jointId: Id;
+  kind: 'adhesive' | 'other';
+}
+
+const noWait: WaitDraft = { title: '', typed: '', jointId: '', kind: 'adhesive' };
 
 export interface StartWaitProps {
   bikeId: Id;
@@ -22,10 +33,8 @@ export interface StartWaitProps {
 /** A wait of one's own: glue under a grip, paint on a tube. Threadlocker and tyres start theirs where they are logged. */
 export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
   const { run, save } = useRun();
-  const [title, setTitle] = useState('');
-  const [typed, setTyped] = useState('');
-  const [jointId, setJointId] = useState('');
-  const [kind, setKind] = useState<'adhesive' | 'other'>('adhesive');
+  const [draft, change, clear] = useDraft<WaitDraft>(`wait:${bikeId}`, noWait);
+  const { title, typed, jointId, kind } = draft;
   const [wrong, setWrong] = useState<{ title?: string; hours?: string }>({});
   const start = async () => {
     const hours = parseNumber(typed);
@@ -41,7 +50,9 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
       { type: 'start-wait', bikeId, kind, title: words, waitMs, ...(jointId ? { jointId } : {}) },
       { undo: `${words} waits` },
     );
-    if (done) onClose();
+    if (!done) return;
+    clear();
+    onClose();
   };
   return (
     <Sheet
@@ -59,14 +70,14 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
         <TextField
           label="What has to set or settle"
           value={title}
-          onInput={setTitle}
+          onInput={(words) => change({ title: words })}
           error={wrong.title}
           maxLength={120}
         />
         <NumberField
           label="How long, hours"
           typed={typed}
-          onTyped={setTyped}
+          onTyped={(hours) => change({ typed: hours })}
           error={wrong.hours}
           hint="What the tin or the tube says."
         />
@@ -74,7 +85,7 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
           label="At which joint"
           hint="Adhesive that has not set where the rider can fall stops a release."
           value={jointId}
-          onChoose={setJointId}
+          onChoose={(chosen) => change({ jointId: chosen })}
           options={[
             { value: '', label: 'No joint in particular' },
             ...joints
@@ -85,7 +96,7 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
         <Choice
           label="Kind"
           value={kind}
-          onChoose={setKind}
+          onChoose={(chosen) => change({ kind: chosen })}
           options={[
             { value: 'adhesive', label: 'Adhesive sets' },
             { value: 'other', label: 'Something else' },
