@@ -1,0 +1,32 @@
+import { ENTRY_VERSION, type EntryBody, type EntryHead } from '../../journal/entries.ts';
+import { entryHead, entryShapes, shared } from './entryShapes.ts';
+import { type Fields, type Json, variants } from './shape.ts';
+
+type Whole = EntryHead & EntryBody;
+
+const headed = Object.fromEntries(
+  Object.entries(entryShapes).map(([type, fields]) => [type, { ...entryHead, ...fields }]),
+);
+
+/** An entry of today's version: one shape for each kind of entry. */
+export const entryJson: Json = variants<Whole, 'type'>(
+  'type',
+  headed as unknown as { [T in Whole['type']]: Fields<Omit<Extract<Whole, { type: T }>, 'type'>> },
+).json;
+
+/**
+ * The JSON Schema of a line of the journal, as it goes into every archive, so that a line can be understood
+ * and checked without the app.
+ * @example entrySchema().$schema //=> the address of JSON Schema 2020-12
+ */
+export function entrySchema(): Record<string, unknown> {
+  return {
+    // The name of the standard; nothing ever asks this address for anything.
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    title: `Pinchbolt journal, one entry, version ${ENTRY_VERSION}`,
+    description:
+      'Times are milliseconds since 1970-01-01 UTC. Units are UCUM codes. A quantity keeps what was typed. An entry is never changed; a later entry-corrected names it and says what it reads from then on.',
+    ...entryJson,
+    $defs: shared,
+  };
+}
