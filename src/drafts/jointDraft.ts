@@ -199,7 +199,10 @@ export function readJoint(draft: JointDraft): ReadJoint {
 }
 
 /** What the form changes about a joint as it is; nothing of a field that was not touched. */
-export function changedJoint(joint: JointAbout, about: Omit<JointAbout, 'matters'>): Described<JointAbout> {
+export function changedJoint(
+  joint: JointAbout,
+  about: Omit<JointAbout, 'matters'> & { matters?: boolean },
+): Described<JointAbout> {
   const untouched = readJoint(draftOf(joint));
   return describedAnew<JointAbout>(untouched.ok ? { ...joint, ...untouched.about } : joint, about, ['note']);
 }

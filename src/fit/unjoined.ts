@@ -1,5 +1,5 @@
-import { jointKindRow } from '../standards/jointKinds.ts';
 import type { Finding } from './finding.ts';
+import { mattersHere } from './mattersHere.ts';
 import type { PilePart } from './pile.ts';
 import { holds, jointKindsOf, type KeptJoint } from './topicJoints.ts';
 
@@ -26,7 +26,7 @@ export function unjoined(
     if (!one || !other || about.length > 2) return [];
     const kinds = jointKindsOf(topic, about);
     const [kind] = kinds;
-    if (kind === undefined || !jointKindRow(kind).matters) return [];
+    if (kind === undefined || !mattersHere(kind, about, parts).matters) return [];
     const before = named.get(kind) ?? new Set();
     const joined = joints.some(
       (joint) =>

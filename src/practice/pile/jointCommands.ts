@@ -8,6 +8,7 @@ import type { JointRow } from '../../journal/rows.ts';
 import { stepsFor } from '../../planning/stepOrder.ts';
 import { type JointKind, jointKindRow, wantsTorque } from '../../standards/jointKinds.ts';
 import { topicWords } from '../../words/fitWords.ts';
+import { mattersOnBike } from '../mattersOnBike.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
 import { beforeJoint, inBuildOrder } from './stepPlace.ts';
@@ -118,6 +119,7 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
     between,
     fasteners,
     targets: [],
+    matters: mattersOnBike({ kind, partIds: [one, other] }, now.parts).matters,
     ...(permanent ? { note: 'Made for good: it does not come apart again without harm.' } : {}),
   };
   return [joint, ...steps];

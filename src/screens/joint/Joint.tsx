@@ -22,6 +22,7 @@ import { FiguresFold } from '../workings/FiguresFold.tsx';
 import { JointActs } from './JointActs.tsx';
 import { LockerSection } from './LockerSection.tsx';
 import { MadeOf } from './MadeOf.tsx';
+import { MattersNotice } from './MattersNotice.tsx';
 import { ThreeFigures } from './ThreeFigures.tsx';
 import { TorqueEntry } from './TorqueEntry.tsx';
 import { TorquePlot } from './TorquePlot.tsx';
@@ -68,6 +69,7 @@ function Sections({ seen, unit, save }: { seen: Seen; unit: TorqueUnit; save: Sa
     <>
       <SaveNotice save={save} />
       <StateStamp joint={joint} />
+      <MattersNotice joint={joint} />
       <ThreeFigures joint={joint} parts={parts} unit={unit} />
       <FiguresFold jointId={joint.jointId} />
       {joint.locked && <LockerSection locked={joint.locked} waits={waits} />}

@@ -5,6 +5,7 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import { changedJoint, draftOf, emptyJoint, type JointTrouble, readJoint } from '../../drafts/jointDraft.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
+import { mattersOnBike } from '../../practice/mattersOnBike.ts';
 import { Absent } from '../Absent.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { type Seen, useLogbook, useRun, useView } from '../door.tsx';
@@ -38,12 +39,15 @@ function Form({ bikeId, parts, joint }: FormProps) {
     setTrouble(read.ok ? undefined : read.trouble);
     if (!read.ok) return;
     const jointId = joint?.jointId ?? logbook.newId();
-    const changed = joint && changedJoint(joint, read.about);
+    const { matters } = mattersOnBike(read.about, parts);
+    // A person may have judged a joint safety-critical: the form raises it and never lowers it.
+    const about = matters && !joint?.matters ? { ...read.about, matters } : read.about;
+    const changed = joint && changedJoint(joint, about);
     if (!changed || Object.keys(changed).length > 0) {
       const entries = await run(
         changed
           ? { type: 'describe-joint', jointId, ...changed }
-          : { type: 'make-joint', jointId, bikeId, ...read.about },
+          : { type: 'make-joint', jointId, bikeId, ...about },
         { undo: joint ? `${joint.name} changed` : `${read.about.name || 'Joint'} added` },
       );
       if (!entries) return;

@@ -60,6 +60,22 @@ const endCaps = (end: string, throughMm: number, openMm: number): AdapterRow => 
   known: 'memory',
 });
 
+/** Screwed into the crank at one end, with the hole for the pedal beyond it: never one thread inside the other. */
+const extender = (crank: string, pedal: string, label: string, source: string, known: Known): AdapterRow => ({
+  id: `pedal-extender-${crank}-${pedal}`.replaceAll('x20', ''),
+  label: `pedal extender, end to end: ${label}`,
+  sort: 'adapter',
+  faces: [
+    { kind: 'pedal-spindle', standard: crank },
+    { kind: 'pedal-hole', standard: pedal },
+  ],
+  reversible: true,
+  caution:
+    'It moves the pedal outward by its length and levers on the crank’s thread; a pair of pedals that fit is the better way.',
+  source,
+  known,
+});
+
 /** Adapters of bottom brackets, head tubes, hubs, pedals and saddles. */
 export const driveAdapters: readonly AdapterRow[] = [
   shell(
@@ -105,19 +121,8 @@ export const driveAdapters: readonly AdapterRow[] = [
     source: 'from memory',
     known: 'memory',
   },
-  {
-    id: 'pedal-bush-9/16-1/2',
-    label: 'pedal bush, 1/2 in pedal in a 9/16 in crank',
-    sort: 'sleeve',
-    faces: [
-      { kind: 'pedal-spindle', standard: '9/16x20' },
-      { kind: 'pedal-hole', standard: '1/2x20' },
-    ],
-    reversible: true,
-    caution: 'A thin wall in the most loaded thread of the bike; a pair of pedals is the better way.',
-    source: 'from memory',
-    known: 'memory',
-  },
+  // A bush of 1/2 in thread inside a 9/16 in one has no wall: its root (12.73) meets the crest within (12.70).
+  extender('9/16x20', '1/2x20', '1/2 in pedal on a 9/16 in crank', 'from memory', 'memory'),
   endCaps('front', 15, 9),
   endCaps('rear', 12, 10),
   {

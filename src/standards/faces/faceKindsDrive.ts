@@ -125,7 +125,17 @@ export const driveFaces = {
         false,
       ),
     ],
-    { named: true },
+    {
+      named: true,
+      traits: [
+        trait(
+          'drive',
+          'pedalling backwards',
+          ['freewheels', 'fixed', 'back-pedal'],
+          'Turn the sprocket backwards: it runs free, takes the wheel along, or brakes it.',
+        ),
+      ],
+    },
   ),
   'pedal-hole': faceKind(
     'crank, pedal hole',

@@ -48,6 +48,9 @@ export const driveThreads: readonly DriveThreadRow[] = [
   }),
   mount('30x1', 'small BMX freewheel thread, 30 × 1', [29.6, 30], 13, `${freewheels}; ${sizes}`),
   mount('one-piece-driver', 'driver in one piece with its sprocket', null, 8, sizes),
+  mount('three-lug', 'three-lug driver of hub gears and back-pedal hubs', null, null, 'from memory', {
+    known: 'memory',
+  }),
   mount('spline-freehub', 'splined freehub', null, 11, 'article on single-speed drives'),
   mount('fixed-1.37x24', 'fixed sprocket thread with its own lockring', [34.5, 34.93], 11, 'from memory', {
     known: 'memory',

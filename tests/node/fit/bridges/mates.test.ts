@@ -47,17 +47,17 @@ const rows: Row[] = [
     'is-post-160-160',
   ],
   [
-    'no bush turns the hand of a pedal',
+    'no extender turns the hand of a pedal',
     named('pedal-hole', '9/16x20', { traits: { side: 'right' } }),
     named('pedal-spindle', '1/2x20', { traits: { side: 'left' } }),
     'does-not-fit',
   ],
   [
-    'a bush of the right hand, if it must be',
+    'an extender of the right hand, end to end, if it must be',
     named('pedal-hole', '9/16x20', { traits: { side: 'right' } }),
     named('pedal-spindle', '1/2x20', { traits: { side: 'right' } }),
     'fits-with',
-    'pedal-bush-9/16-1/2',
+    'pedal-extender-9/16-1/2',
   ],
   [
     'five bolts on four',

@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { meet, ruleFor } from '../../../../src/fit/bridges/meet.ts';
 import { tableAdapters } from '../../../../src/fit/bridges/shelfAdapter.ts';
 import { standardOf } from '../../../../src/fit/faces/standardOf.ts';
+import { rootDiameterMm } from '../../../../src/mechanics/screws/threadGeometry.ts';
 import { adapters } from '../../../../src/standards/adapters/adapters.ts';
 import { faceKindIds, faceKinds } from '../../../../src/standards/faces/faceKinds.ts';
+import { threadRow } from '../../../../src/standards/screws/threads.ts';
 
 test('ids are their own', () => {
   expect(new Set(adapters.map(({ id }) => id)).size).toBe(adapters.length);
@@ -32,6 +34,23 @@ describe.each(adapters.map((row, index) => [row.id, row, tableAdapters[index]] a
     });
   },
 );
+
+/** Least wall of anything cut on a lathe, mm; our own limit. */
+const LEAST_WALL_MM = 0.25;
+
+// ISO 68-1 profile: a 9/16 × 20 screw has its root at 14.2875 − 1.2269 × 1.27 = 12.73 mm, a 1/2 in crest stands at 12.70.
+test('no bush has a thread inside a thread that leaves it no wall', () => {
+  const root = rootDiameterMm(threadRow('9/16-20'));
+  expect(root).toBeCloseTo(12.73, 2);
+  expect((root - threadRow('1/2-20').diameterMm) / 2).toBeLessThan(LEAST_WALL_MM);
+  const pedalAdapters = adapters.filter(({ faces }) => faces.some(({ kind }) => kind === 'pedal-spindle'));
+  expect(pedalAdapters.length).toBe(1);
+  for (const row of pedalAdapters) {
+    expect(row.sort).toBe('adapter');
+    expect(row.label).toMatch(/end to end/);
+  }
+  for (const { wallMm, id } of adapters) if (wallMm) expect(wallMm, id).toBeGreaterThanOrEqual(LEAST_WALL_MM);
+});
 
 /** Walls as a ring: half of outside less inside. */
 test.each([
