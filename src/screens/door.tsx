@@ -4,6 +4,7 @@ import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
 import { sentenceOf } from '../words/refusals.ts';
+import { madePhotos } from './draft.ts';
 import { historyPlace } from './historyPlace.ts';
 import { hrefOf } from './route.ts';
 
@@ -87,7 +88,15 @@ export function useRun(): {
     async (command: Command, options: { photos?: Photo[]; undo?: string } = {}) => {
       setSave({ is: 'saving' });
       try {
-        const result = await logbook.run(command, options.photos);
+        const photos = await madePhotos(options.photos ?? []);
+        if (photos.length < (options.photos?.length ?? 0)) {
+          setSave({
+            is: 'not-saved',
+            sentence: 'Not saved yet: a photo could not be used. Save without it, or take another.',
+          });
+          return undefined;
+        }
+        const result = await logbook.run(command, photos);
         if ('refused' in result) {
           setSave({ is: 'refused', refused: result.refused, sentence: sentenceOf(result) });
           return undefined;

@@ -27,7 +27,7 @@ let place: DraftPlace | undefined;
 export function keepDraftsIn(given: DraftPlace): void {
   place = given;
   for (const [key, text] of texts) given.keep(key, text);
-  for (const [key, taken] of photos) given.keep(key, taken);
+  for (const [key, taken] of photos) given.keep(key, taken.filter(isMade));
   for (const [key, text] of given.texts) if (!texts.has(key)) texts.set(key, text);
   for (const [key, taken] of given.photos) if (!photos.has(key)) photos.set(key, taken);
 }
@@ -37,6 +37,24 @@ function put(key: string, text: string): void {
   place?.keep(key, text);
 }
 
+/** Photos that are still being made smaller, each with what comes of it. */
+const making = new WeakMap<Photo, Promise<Photo | undefined>>();
+
+/** A photo in its place before it is made: its id is known, its bytes are not. */
+export function photoBeingMade(photoId: string, made: Promise<Photo | undefined>): Photo {
+  const photo = { photoId, buf: new ArrayBuffer(0), type: '', widthPx: 0, heightPx: 0 };
+  making.set(photo, made);
+  return photo;
+}
+
+/** The photos as they are to be saved, once all of them are made; one that could not be made is left out. */
+export async function madePhotos(taken: readonly Photo[]): Promise<Photo[]> {
+  const made = await Promise.all(taken.map((photo) => making.get(photo) ?? photo));
+  return made.filter((photo) => photo !== undefined);
+}
+
+const isMade = (photo: Photo): boolean => !making.has(photo);
+
 /** Photos taken in a form and not yet saved. */
 export const photosOf = (key: string): Photo[] => photos.get(key) ?? [];
 
@@ -45,7 +63,7 @@ export function putPhotos(key: string, taken: Photo[]): void {
   if (taken.length === 0 && !photos.has(key)) return;
   if (taken.length === 0) photos.delete(key);
   else photos.set(key, taken);
-  place?.keep(key, taken);
+  place?.keep(key, taken.filter(isMade));
 }
 
 /** What lies there for a form, as far as it is still of the form's kind. */

@@ -3,7 +3,7 @@ import type { Photo } from '../logbook.ts';
 import { photoFromFile } from '../sensing/photo.ts';
 import { photoWords } from './bike/sheets/photoWords.ts';
 import { useLogbook } from './door.tsx';
-import { usePhotoDraft } from './draft.ts';
+import { photoBeingMade, usePhotoDraft } from './draft.ts';
 
 export interface NewPhotos {
   photos: Photo[];
@@ -23,9 +23,16 @@ export function useNewPhotos(key: string): NewPhotos {
   const [trouble, setTrouble] = useState<string>();
   const add = async (file: File) => {
     setTrouble(undefined);
-    const made = await photoFromFile(file);
-    if (made.ok) change((old) => [...old, { photoId: logbook.newId(), ...made.photo }]);
-    else setTrouble(photoWords[made.reason]);
+    const photoId = logbook.newId();
+    const result = photoFromFile(file).catch(() => ({ ok: false, reason: 'no-decoder' }) as const);
+    const made = result.then((one) => (one.ok ? { photoId, ...one.photo } : undefined));
+    const waiting = photoBeingMade(photoId, made);
+    change((old) => [...old, waiting]);
+    const photo = await made;
+    // Where the form was saved or left meanwhile, it is in no form any more.
+    change((old) => old.flatMap((one) => (one === waiting ? (photo ?? []) : one)));
+    const { ok, ...failed } = await result;
+    if (!ok && 'reason' in failed) setTrouble(photoWords[failed.reason]);
   };
   return { photos, trouble, add: (file) => void add(file), clear: () => change(() => []) };
 }

@@ -15,7 +15,7 @@ export interface PhotoFullProps {
 /** One photo over the whole screen, with its words; arrow keys turn to the neighbours. */
 export function PhotoFull({ photos, index, onIndex, onClose }: PhotoFullProps) {
   const shown = index === undefined ? undefined : photos[index];
-  const url = usePhotoUrl(shown?.photo);
+  const url = usePhotoUrl(shown?.photo === 'unreadable' ? undefined : shown?.photo);
   const dialog = useModal(shown !== undefined);
   if (!shown || index === undefined) return null;
 
@@ -36,7 +36,11 @@ export function PhotoFull({ photos, index, onIndex, onClose }: PhotoFullProps) {
         if (event.key === 'ArrowLeft') turn(-1);
       }}
     >
-      {url ? <img src={url} alt={shown.alt} /> : <span />}
+      {url ? (
+        <img src={url} alt={shown.alt} />
+      ) : (
+        <span>{shown.photo === 'unreadable' ? 'Cannot be read' : ''}</span>
+      )}
       <div class="full-foot">
         <Button size="greasy" icon="cross" label="Close" onPress={onClose}>
           {''}

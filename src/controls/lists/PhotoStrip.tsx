@@ -1,4 +1,5 @@
 import './PhotoStrip.css';
+import { useState } from 'preact/hooks';
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { Icon } from '../Icon.tsx';
 import { type PhotoBytes, usePhotoUrl } from './photoUrl.ts';
@@ -6,7 +7,7 @@ import { type PhotoBytes, usePhotoUrl } from './photoUrl.ts';
 export interface StripPhoto {
   id: string;
   /** Undefined while the bytes are still being read. */
-  photo: PhotoBytes | undefined;
+  photo: PhotoBytes | 'unreadable' | undefined;
   /** What it shows, for whoever cannot see it. */
   alt: string;
 }
@@ -20,10 +21,18 @@ export interface PhotoStripProps {
 }
 
 function Print({ photo, alt, onOpen }: Omit<StripPhoto, 'id'> & { onOpen: () => void }) {
-  const url = usePhotoUrl(photo);
+  const url = usePhotoUrl(photo === 'unreadable' ? undefined : photo);
+  const [broken, setBroken] = useState(false);
+  if (photo === 'unreadable' || broken)
+    return (
+      <span class="photo photo-broken">
+        <Icon name="warning" sizePx={28} label={`Photo: ${alt}`} />
+        Cannot be read
+      </span>
+    );
   return (
     <button type="button" class="photo" onClick={onOpen} aria-label={`Photo: ${alt}`}>
-      {url ? <img src={url} alt="" /> : <span class="photo-blank" />}
+      {url ? <img src={url} alt="" onError={() => setBroken(true)} /> : <span class="photo-blank" />}
     </button>
   );
 }

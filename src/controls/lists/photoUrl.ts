@@ -8,12 +8,12 @@ export interface PhotoBytes {
 
 /**
  * An address the page can draw a stored picture from; it is given back when the picture leaves the page.
- * @param photo the bytes, or undefined while they are still being read
+ * @param photo the bytes, or undefined or without bytes while they are still being read or made
  */
 export function usePhotoUrl(photo: PhotoBytes | undefined): string | undefined {
   const [url, setUrl] = useState<string>();
   useEffect(() => {
-    if (!photo) return setUrl(undefined);
+    if (!photo || photo.buf.byteLength === 0) return setUrl(undefined);
     const made = URL.createObjectURL(new Blob([photo.buf], { type: photo.type }));
     setUrl(made);
     return () => URL.revokeObjectURL(made);

@@ -4,6 +4,8 @@ import {
   forgetDraft,
   hasDrafts,
   keepDraftsIn,
+  madePhotos,
+  photoBeingMade,
   photosOf,
   putPhotos,
 } from '../../../src/screens/draft.ts';
@@ -51,4 +53,24 @@ test('a place for drafts that answers late takes what was typed meanwhile, and g
   forgetDraft('note:b1');
   forgetDraft('ride:b1');
   expect(hasDrafts()).toBe(false);
+});
+
+test('a photo that is still being made is saved with the form it was taken in, and is in no other', async () => {
+  const kept: [string, unknown][] = [];
+  keepDraftsIn({ texts: new Map(), photos: new Map(), keep: (key, value) => void kept.push([key, value]) });
+  let finish: (made: ReturnType<typeof photo>) => void = () => {};
+  const slow = photoBeingMade('slow', new Promise((resolve) => (finish = resolve)));
+  putPhotos('part:new', [photo('quick'), slow]);
+  // Only what is made can be kept for after a kill.
+  expect(kept).toEqual([['part:new', [photo('quick')]]]);
+  const saved = madePhotos(photosOf('part:new'));
+  finish(photo('slow'));
+  expect((await saved).map(({ photoId }) => photoId)).toEqual(['quick', 'slow']);
+  forgetDraft('part:new');
+  expect(photosOf('part:new')).toEqual([]);
+});
+
+test('a photo that could not be made is left out', async () => {
+  const lost = photoBeingMade('lost', Promise.resolve(undefined));
+  expect(await madePhotos([photo('one'), lost])).toEqual([photo('one')]);
 });

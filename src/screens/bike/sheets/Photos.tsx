@@ -16,20 +16,18 @@ export interface PhotosProps {
 /** Photos of the logbook by their ids: as prints, and over the whole screen at a tap. */
 export function Photos({ photoIds, alt, onAdd, addLabel }: PhotosProps) {
   const logbook = useLogbook();
-  const [read, setRead] = useState<ReadonlyMap<Id, Photo>>(new Map());
+  const [read, setRead] = useState<ReadonlyMap<Id, Photo | 'unreadable'>>(new Map());
   const [index, setIndex] = useState<number>();
   const wanted = photoIds.join(' ');
   useEffect(() => {
     let current = true;
     const ids = wanted === '' ? [] : wanted.split(' ');
-    Promise.all(ids.map((photoId) => logbook.read('photo', { photoId }))).then(
-      (photos) => {
-        const found = photos.flatMap((photo) => (photo ? [[photo.photoId, photo] as const] : []));
-        if (current) setRead(new Map(found));
-      },
-      // A print stays blank; the words beside it still stand.
-      () => undefined,
-    );
+    for (const photoId of ids) {
+      // One that cannot be read says so in its place; the others are shown.
+      const put = (photo: Photo | undefined) =>
+        current && setRead((old) => new Map([...old, [photoId, photo ?? 'unreadable']]));
+      logbook.read('photo', { photoId }).then(put, () => put(undefined));
+    }
     return () => {
       current = false;
     };
