@@ -10,13 +10,18 @@ export interface SizeName {
 export interface TyreSize {
   ok: true;
   widthMm: number;
-  beadSeatMm: number;
+  /** One, or all that bear the name: only the number on the rim tells them apart. */
+  beadSeatsMm: readonly number[];
   /** ISO 5775 markings are exact; names come from a table, and their width is nominal. */
   read: 'iso-5775' | 'name';
+  /** No list at hand has this bead seat: it is taken, and worth reading again. */
+  unusual: boolean;
 }
 
 export type TyreSizeRefusal = 'not-a-size' | 'name-not-in-table' | 'no-such-bead-seat';
 
+/** Bead seats between these exist or existed, mm: a child's 8 in wheel and a 36 in one. */
+const SEATS_MM = [130, 800] as const;
 const INCH_MM = 25.4;
 const FRACTIONS: Record<string, string> = {
   '½': '1/2',
@@ -46,10 +51,12 @@ function inches(fraction: string): number {
  * Reads the size on a tyre's side wall.
  * @param text as written: '47-584', '700x28C', '26 x 1 3/8', '20"x1.75"'
  * @param names table of old names
- * @param beadSeatsMm bead seats that exist; an ISO marking with any other is refused
- * @returns width and bead seat, mm; or why not. A fraction and a decimal of equal value are different rims
+ * @param beadSeatsMm bead seats that are listed; an ISO marking with another is taken and called unusual
+ * @returns width and bead seats, mm; or why not. A fraction and a decimal of equal value are different rims, and a name may
+ *   stand for several; of three numbers the second names the rim and the third the width
  * Source: ISO 5775-1 marking, width - bead seat diameter.
- * @example parseTyreSize('47-584', beadSeatNames, beadSeatsMm) //=> { ok: true, widthMm: 47, beadSeatMm: 584, read: 'iso-5775' }
+ * @example parseTyreSize('47-584', beadSeatNames, beadSeatsMm)
+ *   //=> { ok: true, widthMm: 47, beadSeatsMm: [584], read: 'iso-5775', unusual: false }
  */
 export function parseTyreSize(
   text: string,
@@ -64,26 +71,32 @@ export function parseTyreSize(
   const iso = /^(\d{2,3})\s*-\s*(\d{3})$/.exec(clean);
   if (iso) {
     const [widthMm, beadSeatMm] = [Number(iso[1]), Number(iso[2])];
-    if (!beadSeatsMm.includes(beadSeatMm)) return { ok: false, reason: 'no-such-bead-seat' };
-    return { ok: true, widthMm, beadSeatMm, read: 'iso-5775' };
+    if (beadSeatMm < SEATS_MM[0] || beadSeatMm > SEATS_MM[1])
+      return { ok: false, reason: 'no-such-bead-seat' };
+    const unusual = !beadSeatsMm.includes(beadSeatMm);
+    return { ok: true, widthMm, beadSeatsMm: [beadSeatMm], read: 'iso-5775', unusual };
   }
-  const parts = /^([^x×*]+?)\s*[x×*]\s*([^x×*]+?)\s*([A-Da-d])?$/.exec(clean);
+  const parts = /^([^x×*]+?)\s*[x×*]\s*([^x×*]+?)(?:\s*[x×*]\s*([^x×*]+?))?\s*([A-Da-d])?$/.exec(clean);
   if (!parts) return { ok: false, reason: 'not-a-size' };
   const wheel = tidyFraction(parts[1]!);
-  const width = tidyFraction(parts[2]!);
-  const letter = parts[3]?.toUpperCase();
+  const system = tidyFraction(parts[2]!);
+  const width = tidyFraction(parts[3] ?? parts[2]!);
+  const letter = parts[4]?.toUpperCase();
   const french = Number(wheel) >= 300;
   if (
     !/^\d+(\.\d+)?$|^\d+ \d\/\d$/.test(wheel) ||
-    !/^\d+(\.\d+)?$|^(\d+ )?\d\/\d$/.test(width) ||
+    ![system, width].every((each) => /^\d+(\.\d+)?$|^(\d+ )?\d\/\d$/.test(each)) ||
     (letter && !french)
   )
     return { ok: false, reason: 'not-a-size' };
-  const written = french ? (letter ?? '') : width.includes('.') ? 'decimal' : width;
+  const written = french ? (letter ?? '') : system.includes('.') ? 'decimal' : system;
   const fits = (row: SizeName) =>
-    row.wheel === wheel && (row.width === written || (row.width === 'fraction' && width.includes('/')));
-  const row = names.find(fits);
-  if (!row) return { ok: false, reason: 'name-not-in-table' };
+    row.wheel === wheel &&
+    (row.width === written ||
+      (!french && row.width === system) ||
+      (row.width === 'fraction' && system.includes('/')));
+  const seats = [...new Set(names.filter(fits).map((row) => row.beadSeatMm))].sort((a, b) => a - b);
+  if (seats.length === 0) return { ok: false, reason: 'name-not-in-table' };
   const widthMm = french ? Number(width) : (width.includes('.') ? Number(width) : inches(width)) * INCH_MM;
-  return { ok: true, widthMm: Math.round(widthMm), beadSeatMm: row.beadSeatMm, read: 'name' };
+  return { ok: true, widthMm: Math.round(widthMm), beadSeatsMm: seats, read: 'name', unusual: false };
 }

@@ -3,7 +3,7 @@ import { dimension as d, faceKind, trait } from './faceKind.ts';
 const beadSeat = d(
   'beadSeatMm',
   'bead seat diameter',
-  [200, 700],
+  [130, 800],
   'The three-digit number printed on tyre and rim; inches do not say it.',
 );
 const pressure = d('maxPressureBar', 'printed greatest pressure', [0.5, 12], 'Printed on the part.', false);

@@ -15,6 +15,7 @@ import { faceKinds } from '../../../standards/faces/faceKinds.ts';
 import type { InterfaceRow, Span } from '../../../standards/faces/interfaceRow.ts';
 import { numberText } from '../../../words/quantityText.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';
+import { TyreMarking } from './TyreMarking.tsx';
 
 export interface Chosen {
   lengthUnit: SizeUnit;
@@ -116,6 +117,9 @@ export function FaceFields({ face, chosen, open, between = false, onFace }: Face
             hint={row && standardHint(row)}
             onChoose={(id) => onFace({ ...face, standard: id === MEASURED_ONLY ? null : id })}
           />
+        )}
+        {kindRow.dimensions.some(({ key }) => key === 'beadSeatMm') && (
+          <TyreMarking face={face} onFace={onFace} />
         )}
         {kindRow.dimensions
           .filter((dimension) => between || !dimension.between)
