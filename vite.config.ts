@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { pageScripts } from './sw/build/chunks.ts';
 import { classicScripts } from './sw/build/classicScripts.ts';
-import { precache } from './sw/build/precache.ts';
+import { precacheList } from './sw/build/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
 const top = fileURLToPath(new URL('.', import.meta.url));
@@ -10,7 +10,7 @@ const top = fileURLToPath(new URL('.', import.meta.url));
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
-  plugins: [classicScripts('prelude.ts'), precache({ sw: 'sw/index.ts' })],
+  plugins: [classicScripts('prelude.ts'), precacheList({ sw: 'sw/index.ts' })],
   build: {
     outDir: '../dist',
     emptyOutDir: true,

@@ -1,16 +1,16 @@
 import {
   type InstructionKind,
-  type RecheckRow,
   recheckRows,
+  type ScheduleRow,
   spanOfTurn,
 } from '../standards/checks/recheckSchedule.ts';
 import type { DemoPen } from './demoPen.ts';
-import { id, type JointCommand, keyOf, nm } from './demoWords.ts';
+import { demoKeyOf, id, type JointCommand, typedNm } from './demoWords.ts';
 
 /** A re-check that is open, and where it is in its schedule. */
 interface OpenCheck {
   jointKey: string;
-  row: RecheckRow;
+  row: ScheduleRow;
   turn: number;
   /** How many re-checks of this joint and kind were set so far. */
   made: number;
@@ -27,7 +27,12 @@ export class OpenChecks {
   set(joints: readonly JointCommand[]): Record<string, string> {
     const fresh = joints.flatMap(({ jointId = '', kind, between }): OpenCheck[] => {
       const locked = between.some((item) => item.kind === 'threadlocker');
-      return recheckRows(kind, locked).map((row) => ({ jointKey: keyOf(jointId), row, turn: 0, made: 1 }));
+      return recheckRows(kind, locked).map((row) => ({
+        jointKey: demoKeyOf(jointId),
+        row,
+        turn: 0,
+        made: 1,
+      }));
     });
     this.open.push(...fresh);
     return Object.fromEntries(
@@ -66,8 +71,8 @@ function answer(
   } else if (kind === 'retorque' && found) {
     pen.write({
       ...{ type: 'find-torque', jointId, ...ids, outcome: 'moved', way: 'tightening' },
-      movedAt: nm(found.at),
-      broughtTo: nm(found.to),
+      movedAt: typedNm(found.at),
+      broughtTo: typedNm(found.to),
       toolId: id(found.to <= 10 ? 'tool-small' : 'tool-large'),
     });
   } else if (kind === 'retorque') {

@@ -1,24 +1,24 @@
 import { OpenChecks } from './demoChecks.ts';
 import type { DemoPen } from './demoPen.ts';
 import { buildAll, planned } from './demoPlan.ts';
-import { bar, celsius, id, joint, mL, nm, printed } from './demoWords.ts';
-import { BIKE, here, release, seal } from './ferryActs.ts';
+import { id, joint, printedTarget, typedBar, typedCelsius, typedMl, typedNm } from './demoWords.ts';
+import { FERRY, here, release, seal } from './ferryActs.ts';
 import { ferryJoints, ferryParts, ferryTorques } from './ferryParts.ts';
 
 const secondRotor = joint(
-  BIKE,
+  FERRY,
   'f-j-rotor-2',
   'rotor',
   'Second rotor on front hub',
   ['f-rotor-2', 'f-hub-front'],
   ['M5', 6],
-  [printed('f-rotor-2', 4)],
+  [printedTarget('f-rotor-2', 4)],
   [{ kind: 'threadlocker' }],
 );
 
 /** Seven months of one bike: built, fallen with, refreshed, re-torqued, and robbed of its saddle for another. */
-export function ferry(pen: DemoPen): void {
-  const bikeId = id(BIKE);
+export function writeFerry(pen: DemoPen): void {
+  const bikeId = id(FERRY);
   pen.at(215, 0);
   const tool = { checkBasis: 'bench-check' as const, checkEveryDays: 365, tolerancePercent: 6 };
   const checked = pen.nowMs - 240 * 86_400_000;
@@ -121,7 +121,7 @@ export function ferry(pen: DemoPen): void {
   pen.write({
     type: 'apply-torque',
     jointId: id('f-j-bar'),
-    applied: nm(5),
+    applied: typedNm(5),
     entered: 'tap',
     bolts: 4,
     passes: 3,
@@ -141,19 +141,19 @@ export function ferry(pen: DemoPen): void {
       pen.write({
         type: 'mark-seal',
         jointId,
-        mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: mL(amountMl) },
+        mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: typedMl(amountMl) },
       });
       pen.write({ type: 'mark-seal', jointId, mark: { mark: 'spun-and-shaken' } });
       pen.write({
         type: 'mark-seal',
         jointId,
-        mark: { mark: 'pumped', reading: { pressure: bar(2.5), temperature: celsius(20) } },
+        mark: { mark: 'pumped', reading: { pressure: typedBar(2.5), temperature: typedCelsius(20) } },
       });
       pen.at(days - 1, 20);
       pen.write({
         type: 'mark-seal',
         jointId,
-        mark: { mark: 'reading', reading: { pressure: bar(2.45), temperature: celsius(19) } },
+        mark: { mark: 'reading', reading: { pressure: typedBar(2.45), temperature: typedCelsius(19) } },
       });
       pen.write({ type: 'mark-seal', jointId, mark: { mark: 'verdict', verdict: 'holds' } });
     }
@@ -199,7 +199,7 @@ export function ferry(pen: DemoPen): void {
   pen.write({
     type: 'apply-torque',
     jointId: id('f-j-rotor-2'),
-    applied: nm(4),
+    applied: typedNm(4),
     entered: 'tap',
     bolts: 6,
     passes: 2,

@@ -1,5 +1,5 @@
-import { ferry } from './demoFerry.ts';
-import { magpie } from './demoMagpie.ts';
+import { writeFerry } from './demoFerry.ts';
+import { writeMagpie } from './demoMagpie.ts';
 import { type DemoLine, demoPen } from './demoPen.ts';
 
 /**
@@ -11,7 +11,7 @@ import { type DemoLine, demoPen } from './demoPen.ts';
 export function demoLines(nowMs: number): DemoLine[] {
   const lines: DemoLine[] = [];
   const pen = demoPen(nowMs, lines);
-  ferry(pen);
-  magpie(pen);
+  writeFerry(pen);
+  writeMagpie(pen);
   return lines;
 }

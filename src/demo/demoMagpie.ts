@@ -4,13 +4,13 @@ import type { Finding } from '../fit/finding.ts';
 import { topicName } from '../fit/openFindings.ts';
 import type { DemoPen } from './demoPen.ts';
 import { buildAll, type DemoStep, planned, stepIdOf } from './demoPlan.ts';
-import { bar, celsius, id, mL, mm } from './demoWords.ts';
+import { id, typedBar, typedCelsius, typedMl, typedMm } from './demoWords.ts';
 import { ferryParts } from './ferryParts.ts';
 import { magpieBridges } from './magpieBridges.ts';
 import { magpieJoints } from './magpieJoints.ts';
-import { magpieParts, type PartLine } from './magpieParts.ts';
+import { type MagpiePart, magpieParts } from './magpieParts.ts';
 
-const BIKE = 'magpie';
+const MAGPIE = 'magpie';
 
 const torques: Record<string, number> = { 'm-j-stem': 5, 'm-j-bb': 38, 'm-j-mount': 7 };
 
@@ -22,8 +22,8 @@ const fetchStep = (partKey: string): DemoStep => ({
 });
 
 /** What a finding asked for, written down: the piece with a step to get it, or the change as a step. */
-function accept(pen: DemoPen, finding: Finding, plan: BridgePlan, part: PartLine | null): void {
-  const bikeId = id(BIKE);
+function accept(pen: DemoPen, finding: Finding, plan: BridgePlan, part: MagpiePart | null): void {
+  const bikeId = id(MAGPIE);
   const about = topicName(finding.topic);
   if (part) {
     const { key, ...rest } = part;
@@ -48,8 +48,8 @@ function accept(pen: DemoPen, finding: Finding, plan: BridgePlan, part: PartLine
 }
 
 /** The bike on the bench: half built, a tyre settling, threadlocker curing, a saddle and pedals taken off the other. */
-export function magpie(pen: DemoPen): void {
-  const bikeId = id(BIKE);
+export function writeMagpie(pen: DemoPen): void {
+  const bikeId = id(MAGPIE);
   pen.at(6, 0);
   pen.write({
     type: 'start-bike',
@@ -83,8 +83,8 @@ export function magpie(pen: DemoPen): void {
     partId: id('m-frame'),
     cut: 'cold-set',
     where: 'Rear ends, spacing',
-    before: mm(widened.before),
-    after: mm(widened.after),
+    before: typedMm(widened.before),
+    after: typedMm(widened.after),
     leftWords: 'steel stays, no crease seen; ends squared again afterwards',
     how: 'Spread in small steps with a threaded rod, each side measured against a string to the head tube',
     why: 'The rear hub is 130 over the locknuts',
@@ -105,7 +105,7 @@ export function magpie(pen: DemoPen): void {
         ? {
             ...face,
             standard: null,
-            measured: { [widened.key]: { ...mm(widened.after), uncertaintyMm: CALIPER_UNCERTAINTY_MM } },
+            measured: { [widened.key]: { ...typedMm(widened.after), uncertaintyMm: CALIPER_UNCERTAINTY_MM } },
           }
         : face,
     ),
@@ -130,13 +130,13 @@ export function magpie(pen: DemoPen): void {
       mark: 'seated',
       dry: true,
       beadLine: 'even',
-      reading: { pressure: bar(2.5), temperature: celsius(19) },
+      reading: { pressure: typedBar(2.5), temperature: typedCelsius(19) },
     },
   });
   pen.write({
     type: 'mark-seal',
     ...rear,
-    mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: mL(65) },
+    mark: { mark: 'sealant', sealantKind: 'latex, water-borne', amount: typedMl(65) },
   });
   pen.write({ type: 'mark-seal', ...rear, mark: { mark: 'spun-and-shaken' } });
   pen.write({ type: 'mark-seal', ...rear, mark: { mark: 'laid-left' } });
@@ -144,7 +144,7 @@ export function magpie(pen: DemoPen): void {
   pen.write({
     type: 'mark-seal',
     ...rear,
-    mark: { mark: 'reading', reading: { pressure: bar(2.35), temperature: celsius(19) } },
+    mark: { mark: 'reading', reading: { pressure: typedBar(2.35), temperature: typedCelsius(19) } },
     note: 'bubbles at the valve have stopped',
     lookAgainMs: 60 * 60_000,
   });

@@ -2,7 +2,7 @@ import type { Command } from '../journal/commands.ts';
 import { type JointToBuild, stepsFor } from '../planning/stepOrder.ts';
 import { type JointKind, jointKindRow } from '../standards/jointKinds.ts';
 import type { DemoPen } from './demoPen.ts';
-import { id, type JointCommand, keyOf, nm } from './demoWords.ts';
+import { demoKeyOf, id, type JointCommand, typedNm } from './demoWords.ts';
 
 /** A step of a bike of the demo, with the joint it belongs to. */
 export interface DemoStep {
@@ -23,7 +23,7 @@ const ways: Partial<Record<JointKind, JointToBuild['way']>> = {
 /** The id of a step, by its joint and what is done there. */
 export const stepIdOf = (jointKey: string, kind: DemoStep['kind']): string => id(`step-${jointKey}-${kind}`);
 
-const boltsOf = (joint: JointCommand | undefined): number =>
+const boltCountOf = (joint: JointCommand | undefined): number =>
   joint?.fasteners.reduce((sum, { count }) => sum + count, 0) ?? 0;
 
 /**
@@ -35,7 +35,7 @@ export function planned(
   joints: readonly JointCommand[],
   names: ReadonlyMap<string, string>,
 ): DemoStep[] {
-  const nameOf = (partId: string) => names.get(keyOf(partId)) ?? '';
+  const nameOf = (partId: string) => names.get(demoKeyOf(partId)) ?? '';
   const byId = new Map(joints.map((joint) => [joint.jointId ?? '', joint]));
   const toBuild = [...byId].sort().map(([jointId, { name, kind, partIds, between, fasteners, targets }]) => ({
     ...{ jointId, name, order: jointKindRow(kind).buildOrder, way: ways[kind] ?? ('fit' as const) },
@@ -46,10 +46,10 @@ export function planned(
   }));
   return stepsFor(toBuild).map(({ jointId, ...step }) => {
     const joint = byId.get(jointId);
-    const jointKey = keyOf(jointId);
+    const jointKey = demoKeyOf(jointId);
     const stepId = stepIdOf(jointKey, step.kind);
     pen.write({ type: 'add-step', bikeId: joint?.bikeId ?? '', stepId, jointId, ...step });
-    return { stepId, kind: step.kind, jointKey, bolts: boltsOf(joint) };
+    return { stepId, kind: step.kind, jointKey, bolts: boltCountOf(joint) };
   });
 }
 
@@ -73,7 +73,7 @@ export function buildAll(
       pen.write({
         type: 'apply-torque',
         ...joint,
-        applied: nm(torque),
+        applied: typedNm(torque),
         entered: 'tap',
         bolts: bolts || 1,
         passes: bolts > 2 ? 2 : 1,

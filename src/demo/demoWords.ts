@@ -1,31 +1,32 @@
 import type { Command } from '../journal/commands.ts';
 import type { Between, Target } from '../journal/entries.ts';
+import { DEMO } from '../journal/facts.ts';
 import type { TorqueUnit, Typed } from '../mechanics/units.ts';
-
-/** Ids of the demo begin like this, so that it can be taken out again; the store knows the same word. */
-const DEMO = 'demo-';
 
 export const id = (name: string): string => `${DEMO}${name}`;
 /** What an id of the demo was made from. */
-export const keyOf = (demoId: string): string => demoId.slice(DEMO.length);
-export const nm = (value: number): Typed<TorqueUnit> => ({ value, unit: 'N.m', typed: String(value) });
-export const bar = (value: number) => ({ value, unit: 'bar' as const, typed: String(value) });
-export const celsius = (value: number) => ({ value, unit: 'Cel' as const, typed: String(value) });
-export const mL = (value: number) => ({ value, unit: 'mL' as const, typed: String(value) });
-export const mm = (value: number) => ({ value, unit: 'mm' as const, typed: String(value) });
+export const demoKeyOf = (demoId: string): string => demoId.slice(DEMO.length);
+export const typedNm = (value: number): Typed<TorqueUnit> => ({ value, unit: 'N.m', typed: String(value) });
+export const typedBar = (value: number) => ({ value, unit: 'bar' as const, typed: String(value) });
+export const typedCelsius = (value: number) => ({ value, unit: 'Cel' as const, typed: String(value) });
+export const typedMl = (value: number) => ({ value, unit: 'mL' as const, typed: String(value) });
+export const typedMm = (value: number) => ({ value, unit: 'mm' as const, typed: String(value) });
 
-export const printed = (partName: string, torqueNm: number, upToNm?: number): Target => ({
+export const printedTarget = (partName: string, torqueNm: number, upToNm?: number): Target => ({
   source: 'printed-on-the-part',
-  torque: nm(torqueNm),
-  ...(upToNm === undefined ? {} : { upTo: nm(upToNm) }),
+  torque: typedNm(torqueNm),
+  ...(upToNm === undefined ? {} : { upTo: typedNm(upToNm) }),
   partId: id(partName),
 });
 export const table = (torqueNm: number, reference: string): Target => ({
   source: 'general-table',
-  torque: nm(torqueNm),
+  torque: typedNm(torqueNm),
   reference,
 });
-export const judged = (torqueNm: number): Target => ({ source: 'own-judgement', torque: nm(torqueNm) });
+export const judgedTarget = (torqueNm: number): Target => ({
+  source: 'own-judgement',
+  torque: typedNm(torqueNm),
+});
 export const grease: Between[] = [{ kind: 'grease' }];
 export const dry: Between[] = [{ kind: 'dry' }];
 

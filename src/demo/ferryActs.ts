@@ -1,10 +1,10 @@
 import { rideCheck } from '../standards/checks/rideCheck.ts';
 import type { DemoPen } from './demoPen.ts';
 import { stepIdOf } from './demoPlan.ts';
-import { bar, celsius, id, mL } from './demoWords.ts';
+import { id, typedBar, typedCelsius, typedMl } from './demoWords.ts';
 
-export const BIKE = 'ferry';
-export const here = { on: 'bike' as const, bikeId: id(BIKE) };
+export const FERRY = 'ferry';
+export const here = { on: 'bike' as const, bikeId: id(FERRY) };
 
 /** A tyre seated, filled with sealant, watched and judged. */
 export function seal(pen: DemoPen, end: 'front' | 'rear', amountMl: number, days: number): void {
@@ -17,14 +17,14 @@ export function seal(pen: DemoPen, end: 'front' | 'rear', amountMl: number, days
       mark: 'seated',
       dry: true,
       beadLine: 'even',
-      reading: { pressure: bar(2.5), temperature: celsius(18) },
+      reading: { pressure: typedBar(2.5), temperature: typedCelsius(18) },
     },
   });
   const sealantKind = 'latex, water-borne';
   pen.write({
     type: 'mark-seal',
     jointId,
-    mark: { mark: 'sealant', sealantKind, amount: mL(amountMl) },
+    mark: { mark: 'sealant', sealantKind, amount: typedMl(amountMl) },
   });
   pen.write({ type: 'mark-seal', jointId, mark: { mark: 'spun-and-shaken' } });
   pen.write({ type: 'mark-seal', jointId, mark: { mark: 'laid-left' } });
@@ -33,7 +33,10 @@ export function seal(pen: DemoPen, end: 'front' | 'rear', amountMl: number, days
   const read = (value: number, temperature: number) => ({
     type: 'mark-seal' as const,
     jointId,
-    mark: { mark: 'reading' as const, reading: { pressure: bar(value), temperature: celsius(temperature) } },
+    mark: {
+      mark: 'reading' as const,
+      reading: { pressure: typedBar(value), temperature: typedCelsius(temperature) },
+    },
   });
   pen.at(days, 260);
   pen.write(read(2.5, 18));
@@ -46,7 +49,7 @@ export function seal(pen: DemoPen, end: 'front' | 'rear', amountMl: number, days
 export function release(pen: DemoPen, statement: 'first-ride' | 'ride', covers: string): void {
   for (const group of rideCheck) {
     const items = group.items.map((item) => ({ itemId: item.id, ok: true }));
-    pen.write({ type: 'confirm-ride-check', bikeId: id(BIKE), groupId: group.id, items });
+    pen.write({ type: 'confirm-ride-check', bikeId: id(FERRY), groupId: group.id, items });
   }
-  pen.write({ type: 'release-bike', bikeId: id(BIKE), statement, covers, by: 'Demo builder' });
+  pen.write({ type: 'release-bike', bikeId: id(FERRY), statement, covers, by: 'Demo builder' });
 }

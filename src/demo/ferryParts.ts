@@ -1,8 +1,8 @@
 import type { Command } from '../journal/commands.ts';
-import { dry, joint, judged, printed, table } from './demoWords.ts';
-import { magpie } from './magpiePile.ts';
+import { dry, joint, judgedTarget, printedTarget, table } from './demoWords.ts';
+import { magpiePile } from './magpiePile.ts';
 
-type PartLine = [
+type FerryPart = [
   key: string,
   label: string,
   name: string,
@@ -11,9 +11,9 @@ type PartLine = [
 ];
 
 /** What was measured of the two parts that go to the other bike. */
-const facesOf = (pileId: string) => [...(magpie.find(({ partId }) => partId === pileId)?.faces ?? [])];
+const facesGiven = (pileId: string) => [...(magpiePile.find(({ partId }) => partId === pileId)?.faces ?? [])];
 
-export const ferryParts: PartLine[] = [
+export const ferryParts: FerryPart[] = [
   [
     'f-frame',
     'F-001',
@@ -33,13 +33,19 @@ export const ferryParts: PartLine[] = [
   ],
   ['f-bb', 'F-006', 'Bottom bracket, threaded cups', 'bottom-bracket', {}],
   ['f-cranks', 'F-007', 'Cranks, two-piece', 'cranks', {}],
-  ['f-pedals', 'F-008', 'Pedals, broad platform', 'pedals', { condition: 'good', faces: facesOf('pedals') }],
+  [
+    'f-pedals',
+    'F-008',
+    'Pedals, broad platform',
+    'pedals',
+    { condition: 'good', faces: facesGiven('pedals') },
+  ],
   [
     'f-saddle',
     'F-009',
     'Saddle, sprung',
     'saddle',
-    { condition: 'worn in, rails straight', faces: facesOf('saddle') },
+    { condition: 'worn in, rails straight', faces: facesGiven('saddle') },
   ],
   ['f-post', 'F-010', 'Seatpost, long', 'seatpost', {}],
   ['f-hub-front', 'F-011', 'Front hub, 6-bolt', 'front-hub', {}],
@@ -73,7 +79,7 @@ export const ferryJoints = [
     'Rotor on front hub',
     ['f-rotor', 'f-hub-front'],
     ['M5', 6],
-    [printed('f-rotor', 4)],
+    [printedTarget('f-rotor', 4)],
     [{ kind: 'threadlocker' }],
   ),
   joint('ferry', 'f-j-headset', 'headset', 'Headset', ['f-headset', 'f-frame', 'f-fork'], null, []),
@@ -84,7 +90,7 @@ export const ferryJoints = [
     'Riser on steerer',
     ['f-stem', 'f-fork'],
     ['M6', 2],
-    [printed('f-stem', 9, 10)],
+    [printedTarget('f-stem', 9, 10)],
   ),
   joint('ferry', 'f-j-bb', 'bottom-bracket', 'Bottom bracket cups', ['f-bb', 'f-frame'], null, [
     table(38, 'threaded cups, 33.9 to 40.7'),
@@ -96,7 +102,7 @@ export const ferryJoints = [
     'Seatpost in seat tube',
     ['f-post', 'f-frame'],
     ['M8', 1],
-    [judged(12)],
+    [judgedTarget(12)],
   ),
   joint(
     'ferry',
@@ -105,7 +111,7 @@ export const ferryJoints = [
     'Saddle on post',
     ['f-saddle', 'f-post'],
     ['M6', 2],
-    [printed('f-post', 10)],
+    [printedTarget('f-post', 10)],
   ),
   joint(
     'ferry',
@@ -132,7 +138,7 @@ export const ferryJoints = [
     'Left crank pinch bolts',
     ['f-cranks', 'f-bb'],
     ['M5', 2],
-    [printed('f-cranks', 12, 14)],
+    [printedTarget('f-cranks', 12, 14)],
   ),
   joint(
     'ferry',
@@ -150,7 +156,7 @@ export const ferryJoints = [
     'Bar in riser',
     ['f-bar', 'f-stem'],
     ['M5', 4],
-    [printed('f-stem', 5)],
+    [printedTarget('f-stem', 5)],
     dry,
   ),
   joint(
@@ -160,7 +166,7 @@ export const ferryJoints = [
     'Front caliper on fork',
     ['f-caliper', 'f-fork'],
     ['M6', 2],
-    [printed('f-caliper', 7)],
+    [printedTarget('f-caliper', 7)],
   ),
 ];
 

@@ -3,10 +3,10 @@ import { checkPile } from '../fit/checkPile.ts';
 import type { Finding } from '../fit/finding.ts';
 import { pileOf } from '../fit/pileOf.ts';
 import { id } from './demoWords.ts';
-import { magpieParts, type PartLine } from './magpieParts.ts';
-import { magpie as pile } from './magpiePile.ts';
+import { type MagpiePart, magpieParts } from './magpieParts.ts';
+import { magpiePile as pile } from './magpiePile.ts';
 
-type Piece = Pick<PartLine, 'key' | 'label' | 'name' | 'origin'> & Partial<PartLine>;
+type Piece = Pick<MagpiePart, 'key' | 'label' | 'name' | 'origin'> & Partial<MagpiePart>;
 
 /** What the builder took for each finding, by its topic. What a piece measures is the plan's to say. */
 const taken: [topic: string, piece: Piece | null][] = [
@@ -54,19 +54,19 @@ export interface Taken {
   finding: Finding;
   plan: BridgePlan;
   /** The piece as a part; null where a part is changed instead. */
-  part: PartLine | null;
+  part: MagpiePart | null;
 }
 
 /** The faces of a part that came off the other bike. */
-const facesOf = (pileId: string) => pile.find(({ partId }) => partId === pileId)?.faces ?? [];
+const facesGiven = (pileId: string) => pile.find(({ partId }) => partId === pileId)?.faces ?? [];
 
 /** The pile as it lies on the bike: without what stayed on the shelf, with what the other bike gave. */
 const onBike = pileOf([
   ...magpieParts
     .filter(({ shelf }) => shelf === undefined)
     .map(({ key, name, kind, faces, position }) => ({ partId: id(key), name, kind, faces, position })),
-  { partId: id('f-saddle'), name: 'Saddle, sprung', kind: 'saddle', faces: facesOf('saddle') },
-  { partId: id('f-pedals'), name: 'Pedals, broad platform', kind: 'pedals', faces: facesOf('pedals') },
+  { partId: id('f-saddle'), name: 'Saddle, sprung', kind: 'saddle', faces: facesGiven('saddle') },
+  { partId: id('f-pedals'), name: 'Pedals, broad platform', kind: 'pedals', faces: facesGiven('pedals') },
 ]);
 
 /**

@@ -1,10 +1,10 @@
 import type { PartAbout } from '../journal/entries.ts';
-import { magpie as pile } from './magpiePile.ts';
+import { magpiePile as pile } from './magpiePile.ts';
 
-export type PartLine = PartAbout & { key: string; shelf?: string };
+export type MagpiePart = PartAbout & { key: string; shelf?: string };
 
 /** Label, name and history of each part of the pile; what it measures stands in the pile itself. */
-const about: [pileId: string, key: string, label: string, name: string, more?: Partial<PartLine>][] = [
+const about: [pileId: string, key: string, label: string, name: string, more?: Partial<MagpiePart>][] = [
   [
     'frame',
     'm-frame',
@@ -57,8 +57,8 @@ const about: [pileId: string, key: string, label: string, name: string, more?: P
 const byId = new Map(pile.map((part) => [part.partId, part]));
 
 /** Every part that lay in the boxes. */
-export const magpieParts: PartLine[] = [
-  ...about.map(([pileId, key, label, name, more]): PartLine => {
+export const magpieParts: MagpiePart[] = [
+  ...about.map(([pileId, key, label, name, more]): MagpiePart => {
     const part = byId.get(pileId);
     if (!part) throw new RangeError(`the pile has no ${pileId}`);
     return {

@@ -68,7 +68,7 @@ const frontHub = (letter: 'a' | 'b', holesCount: number): PilePart =>
     { kind: 'rotor-seat', standard: 'six-bolt' },
   ]);
 
-export const magpie: readonly PilePart[] = [
+export const magpiePile: readonly PilePart[] = [
   part('frame', 'frame', 'steel track frame', [
     { kind: 'head-tube-upper', standard: 'EC30/25.4', nominal: { boreMm: 30.1 } },
     { kind: 'head-tube-lower', standard: 'EC30/25.4', nominal: { boreMm: 30.1 } },

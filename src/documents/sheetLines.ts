@@ -59,7 +59,7 @@ function recheckLines(rechecks: readonly RecheckRow[], { zone, atMs }: When): Sh
 }
 
 /** In the order of a build, so that two sheets of one bike can be laid side by side. */
-const inBuildOrder = (a: JointRow, b: JointRow) =>
+const byBuildOrder = (a: JointRow, b: JointRow) =>
   jointKindRow(a.kind).buildOrder - jointKindRow(b.kind).buildOrder || a.name.localeCompare(b.name);
 
 const byLabel = (a: PartRow, b: PartRow) =>
@@ -86,7 +86,7 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
     part: (id) => here.get(id) ?? names.part(id),
   };
   const when = { zone, atMs };
-  const together = joints.filter(({ state }) => state !== 'apart').toSorted(inBuildOrder);
+  const together = joints.filter(({ state }) => state !== 'apart').toSorted(byBuildOrder);
   const apart = joints.filter(
     ({ state, partIds }) => state === 'apart' && partIds.every((id) => here.has(id)),
   );

@@ -5,7 +5,14 @@ import type { Names } from '../words/history/names.ts';
 import { called } from '../words/history/sentences.ts';
 import { betweenText, fastenerText, sealWords, targetText } from '../words/history/sentencesOfJoints.ts';
 import { outcomeWords, toolWords } from '../words/history/tradeWords.ts';
-import { countWords, dayWords, listWords, numberWords, quantityWords, spanWords } from '../words/phrases.ts';
+import {
+  countWords,
+  dayWords,
+  listWords,
+  numberWords,
+  quantityWords,
+  spanInWords,
+} from '../words/phrases.ts';
 import { doneBy, field, loud, type SheetLine, whenWords } from './sheetLine.ts';
 
 /** The instant a sheet is of, and the zone its days are told in. */
@@ -45,7 +52,7 @@ function lockerOf({ locked }: JointRow, waits: readonly WaitRow[], { zone, atMs 
     return [loud('Locker', `${put}, its cure cut short ${whenWords(endedAtMs, zone)}`)];
   const curedAtMs = endedAtMs ?? dueAtMs ?? locked.curedAtMs;
   if (curedAtMs <= atMs) return [field('Locker', `${put}, cured since ${whenWords(curedAtMs, zone)}`)];
-  const left = `to be left until ${whenWords(curedAtMs, zone)}, ${spanWords(curedAtMs - atMs)} to go`;
+  const left = `to be left until ${whenWords(curedAtMs, zone)}, ${spanInWords(curedAtMs - atMs)} to go`;
   return [loud('Locker', `${put}, ${left}`)];
 }
 

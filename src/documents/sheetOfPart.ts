@@ -6,7 +6,7 @@ import { cutWords, originWords } from '../words/history/tradeWords.ts';
 import { dayWords, numberWords, quantityWords } from '../words/phrases.ts';
 import { doneBy, field, loud, type SheetLine } from './sheetLine.ts';
 
-const given = (label: string, text: string | undefined): SheetLine[] =>
+const fieldIfWritten = (label: string, text: string | undefined): SheetLine[] =>
   text?.trim() ? [field(label, text.trim())] : [];
 
 function changeLines(change: PartRow['changes'][number], zone: string): SheetLine[] {
@@ -17,11 +17,11 @@ function changeLines(change: PartRow['changes'][number], zone: string): SheetLin
       'Changed for good',
       `${cutWords[cut].done} at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}`,
     ),
-    ...given('Left', rest.join(', ')),
+    ...fieldIfWritten('Left', rest.join(', ')),
     field('How', how.trim()),
     field('Why', why.trim()),
-    ...given('Rules out', rulesOut),
-    ...given('Inspect', inspection && inspectionWords(inspection)),
+    ...fieldIfWritten('Rules out', rulesOut),
+    ...fieldIfWritten('Inspect', inspection && inspectionWords(inspection)),
     field('Done on', dayWords(atMs, zone)),
     doneBy(by),
   ];
@@ -39,10 +39,10 @@ export function sheetOfPart(part: PartRow, zone: string): SheetLine[] {
     field('Origin', `${originWords[origin]}${words?.trim() ? `, ${words.trim()}` : ''}`),
     field('Condition', condition?.trim() || 'not described'),
     field('Ridden before', before),
-    ...given('Not known', unknown),
+    ...fieldIfWritten('Not known', unknown),
     ...(massG === undefined ? [] : [field('Mass', `${numberWords(massG)} g`)]),
     ...(part.faces ?? []).map((face) => field('Face', faceText(face))),
     ...part.changes.flatMap((change) => changeLines(change, zone)),
-    ...given('Note', part.note),
+    ...fieldIfWritten('Note', part.note),
   ];
 }

@@ -3,7 +3,7 @@ import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { countWords, dayWords, listWords, numberWords } from '../words/phrases.ts';
 import { field, loud, type SheetLine, whenWords } from './sheetLine.ts';
 
-type Release = AsBuilt['releases'][number];
+type SheetRelease = AsBuilt['releases'][number];
 
 const statements: Record<string, string> = {
   'first-ride': 'passed for a first short ride',
@@ -12,7 +12,7 @@ const statements: Record<string, string> = {
 };
 
 /** @example riddenText({ count: 2, km: 12.5, minutes: 90 }) //=> '2 rides, 12.5 km, 1 hour and 30 minutes' */
-export function riddenText({ count, km, minutes }: Release['ridden']): string {
+export function riddenText({ count, km, minutes }: SheetRelease['ridden']): string {
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
   const time = [
     ...(hours > 0 ? [countWords(hours, 'hour')] : []),
@@ -22,7 +22,7 @@ export function riddenText({ count, km, minutes }: Release['ridden']): string {
 }
 
 /** What was looked over for a release: everything since the one before it, the newest look at each group. */
-function lookedOver({ atMs }: Release, { inspections, releases }: AsBuilt): SheetLine {
+function lookedOver({ atMs }: SheetRelease, { inspections, releases }: AsBuilt): SheetLine {
   const before = Math.max(
     ...releases.map((other) => other.atMs).filter((other) => other < atMs),
     Number.NEGATIVE_INFINITY,
@@ -42,7 +42,7 @@ function lookedOver({ atMs }: Release, { inspections, releases }: AsBuilt): Shee
 }
 
 /** A release on the sheet: pass or fail, what it covers, what was looked over, and every item open that day. */
-export function sheetOfRelease(release: Release, built: AsBuilt, zone: string): SheetLine[] {
+export function sheetOfRelease(release: SheetRelease, built: AsBuilt, zone: string): SheetLine[] {
   const { atMs, statement, covers, by, open, restrictions, ridden } = release;
   const says = statements[statement] ?? statement;
   return [

@@ -1,8 +1,6 @@
 import type { CutKind, Id, OneWayChange } from '../journal/entries.ts';
 import { parseNumber, parseTyped, type QuantityRefusal } from '../mechanics/quantity.ts';
-import { convert, type LengthUnit, type Typed } from '../mechanics/units.ts';
-
-export const lengthUnits = ['mm', '[in_i]', 'cm'] as const;
+import { convert, type LengthUnit, type Typed, unitsOf } from '../mechanics/units.ts';
 
 /** The form of a change that cannot be undone. */
 export interface ChangeDraft {
@@ -78,7 +76,7 @@ function span(text: string, most: number): number | undefined | null {
 export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[]): ReadChange {
   const trouble: ChangeTrouble = {};
   const size = (field: 'before' | 'after' | 'left'): Typed<LengthUnit> | undefined => {
-    const read = parseTyped<LengthUnit>(draft[field], lengthUnits, unit);
+    const read = parseTyped<LengthUnit>(draft[field], unitsOf.length, unit);
     if (read.ok && convert<LengthUnit>(read.quantity.value, read.quantity.unit, 'mm') > LONGEST_MM)
       trouble[field] = 'No part of a bike is longer than 3 m. Check the number and the unit.';
     else if (read.ok) return read.quantity;

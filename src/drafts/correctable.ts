@@ -1,6 +1,6 @@
 import type { Entry, EntryType } from '../journal/entries.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
-import type { AnyUnit, Typed } from '../mechanics/units.ts';
+import { type AnyUnit, type Typed, unitsOf } from '../mechanics/units.ts';
 
 /** How a field is typed when it is corrected. */
 export type CorrectAs =
@@ -15,13 +15,13 @@ export interface Correctable {
   how: CorrectAs;
 }
 
-const torque: CorrectAs = { as: 'quantity', units: ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'] };
-const length: CorrectAs = { as: 'quantity', units: ['mm', '[in_i]', 'cm'] };
-const pressure: CorrectAs = { as: 'quantity', units: ['bar', '[psi]', 'kPa'] };
-const temperature: CorrectAs = { as: 'quantity', units: ['Cel', '[degF]'] };
-const volume: CorrectAs = { as: 'quantity', units: ['mL', '[foz_us]'] };
-const words: CorrectAs = { as: 'words' };
-const one = (field: string, label: string, how: CorrectAs = words): Correctable => ({ field, label, how });
+const torque: CorrectAs = { as: 'quantity', units: unitsOf.torque };
+const length: CorrectAs = { as: 'quantity', units: unitsOf.length };
+const pressure: CorrectAs = { as: 'quantity', units: unitsOf.pressure };
+const temperature: CorrectAs = { as: 'quantity', units: unitsOf.temperature };
+const volume: CorrectAs = { as: 'quantity', units: unitsOf.volume };
+const asWords: CorrectAs = { as: 'words' };
+const one = (field: string, label: string, how: CorrectAs = asWords): Correctable => ({ field, label, how });
 const note = one('note', 'Note');
 
 /** What can be corrected in each type of entry; other types are struck out or answered by a new entry. */
@@ -148,7 +148,7 @@ export function readCorrection(entry: Entry, drafts: Record<string, CorrectDraft
   return { ok: true, becomes };
 }
 
-const answered = new Set<EntryType>([
+const answeredAnew = new Set<EntryType>([
   'entry-corrected',
   'bike-released',
   'release-withdrawn',
@@ -158,4 +158,4 @@ const answered = new Set<EntryType>([
 ]);
 
 /** Statements made at a moment: they are answered by a new entry, never rewritten. */
-export const isAnswered = ({ type }: Pick<Entry, 'type'>): boolean => answered.has(type);
+export const isAnswered = ({ type }: Pick<Entry, 'type'>): boolean => answeredAnew.has(type);

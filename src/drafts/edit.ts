@@ -6,7 +6,7 @@ export interface Edit<T> {
 }
 
 /** A field that was changed elsewhere after the edit began. */
-export interface Meanwhile<T, K extends keyof T = keyof T> {
+export interface ChangedMeanwhile<T, K extends keyof T = keyof T> {
   field: K;
   /** What stands there now. */
   now: T[K];
@@ -89,7 +89,7 @@ export function withTyped<T extends object>(
  * What was changed elsewhere since the edit began, so that the form can say so.
  * @example changedMeanwhile({ name: 'Fork' }, undefined) //=> []
  */
-export function changedMeanwhile<T extends object>(now: T, edit: Edit<T> | undefined): Meanwhile<T>[] {
+export function changedMeanwhile<T extends object>(now: T, edit: Edit<T> | undefined): ChangedMeanwhile<T>[] {
   if (!edit) return [];
   const form = formOf(now, edit);
   return (Object.keys(now) as (keyof T)[])

@@ -9,12 +9,10 @@ import type {
   TargetSource,
 } from '../journal/entries.ts';
 import { parseTyped } from '../mechanics/quantity.ts';
-import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
+import { type TorqueUnit, type Typed, torqueNm, unitsOf } from '../mechanics/units.ts';
 import { type JointKind, jointKindRow } from '../standards/jointKinds.ts';
 import { type BikeSide, handOf, threads } from '../standards/screws/threads.ts';
 import { describedAnew } from './describedAnew.ts';
-
-export const torqueUnits: readonly TorqueUnit[] = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'];
 
 /** A row of fasteners as it is being typed. */
 export interface FastenerDraft {
@@ -159,10 +157,10 @@ function readTarget(draft: TargetDraft): Target | string {
     ...(reference.trim() ? { reference: reference.trim() } : {}),
   };
   if (source === 'none' && draft.typed.trim() === '') return told;
-  const torque = parseTyped(draft.typed, torqueUnits, unit);
+  const torque = parseTyped(draft.typed, unitsOf.torque, unit);
   if (!torque.ok) return 'Type the torque in digits, as 5 or 5,2.';
   if (draft.upTo.trim() === '') return { ...told, torque: torque.quantity };
-  const upTo = parseTyped(draft.upTo, torqueUnits, unit);
+  const upTo = parseTyped(draft.upTo, unitsOf.torque, unit);
   if (!upTo.ok) return 'Type the upper figure in digits, or leave it empty.';
   const nm = (of: Typed<TorqueUnit>) => torqueNm(of.value, of.unit);
   if (nm(upTo.quantity) <= nm(torque.quantity)) return 'The upper figure must be above the lower one.';

@@ -1,7 +1,14 @@
 import { CALIPER_UNCERTAINTY_MM, type Measured } from '../fit/faces/face.ts';
 import { type DimensionRefusal, readDimension } from '../fit/faces/readDimension.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
-import { convert, type LengthUnit, type PressureUnit, pressureBar, unitLabel } from '../mechanics/units.ts';
+import {
+  convert,
+  type LengthUnit,
+  type PressureUnit,
+  pressureBar,
+  unitLabel,
+  unitsOf,
+} from '../mechanics/units.ts';
 import type { FaceKind } from '../standards/faces/faceKinds.ts';
 
 export type SizeUnit = LengthUnit | PressureUnit;
@@ -15,20 +22,17 @@ export interface SizeDraft {
   printed?: boolean;
 }
 
-export type SizeReading =
+export type ReadSize =
   | { is: 'empty' }
   | { is: 'good'; measured: Measured }
   /** A number, though no likely one: kept as typed, with what was probably meant. */
   | { is: 'doubt'; measured: Measured; sentence: string; suggestion: SizeDraft | undefined }
   | { is: 'wrong'; sentence: string };
 
-const lengths = ['mm', '[in_i]', 'cm'] as const;
-const pressures = ['bar', '[psi]', 'kPa'] as const;
-
 /** The units a size may be typed in. @example unitsFor('boreMm') //=> ['mm', '[in_i]', 'cm'] */
 export function unitsFor(key: string): readonly SizeUnit[] {
   if (key.endsWith('Count')) return [];
-  return key.endsWith('Bar') ? pressures : lengths;
+  return key.endsWith('Bar') ? unitsOf.pressure : unitsOf.length;
 }
 
 const wrong: Partial<Record<DimensionRefusal, string>> = {
@@ -61,12 +65,12 @@ function asTyped(key: string, size: SizeDraft): Measured | undefined {
     return count.ok ? { value: count.value, unit: '1', typed, uncertaintyMm: 0 } : undefined;
   }
   if (key.endsWith('Bar')) {
-    const pressure = parseTyped(typed, pressures, 'bar');
+    const pressure = parseTyped(typed, unitsOf.pressure, 'bar');
     if (!pressure.ok) return undefined;
     const { value, unit } = pressure.quantity;
     return { value: pressureBar(value, unit), unit: 'bar', typed, uncertaintyMm: 0 };
   }
-  const length = parseTyped(typed, lengths, 'mm');
+  const length = parseTyped(typed, unitsOf.length, 'mm');
   return length.ok ? { ...length.quantity, typed, uncertaintyMm: CALIPER_UNCERTAINTY_MM } : undefined;
 }
 
@@ -75,7 +79,7 @@ function asTyped(key: string, size: SizeDraft): Measured | undefined {
  * cannot be kept.
  * @example readSize('steerer', 'diameterMm', { typed: '286', unit: 'mm' }).is //=> 'doubt'
  */
-export function readSize(kind: FaceKind, key: string, size: SizeDraft): SizeReading {
+export function readSize(kind: FaceKind, key: string, size: SizeDraft): ReadSize {
   if (size.typed.trim() === '') return { is: 'empty' };
   const read = readDimension(kind, key, withUnit(size));
   if (read.ok) return { is: 'good', measured: { ...read.measured, typed: withUnit(size) } };

@@ -1,12 +1,12 @@
 import type { Settings } from '../journal/entries.ts';
 import { parseNumber } from '../mechanics/quantity.ts';
-import type { RecheckRow } from '../standards/checks/recheckSchedule.ts';
+import type { ScheduleRow } from '../standards/checks/recheckSchedule.ts';
 import { spanOfTurn } from '../standards/checks/recheckSchedule.ts';
 
 export type Schedule = NonNullable<Settings['schedule']>;
-export type Span = NonNullable<Schedule[string]>;
-export const turns = [0, 1, 2] as const;
-export type Turn = (typeof turns)[number];
+export type Interval = NonNullable<Schedule[string]>;
+export const scheduleTurns = [0, 1, 2] as const;
+export type Turn = (typeof scheduleTurns)[number];
 
 export const turnNames: Record<Turn, string> = {
   0: 'The first time',
@@ -20,7 +20,7 @@ export const turnNames: Record<Turn, string> = {
  * @example scheduleKeys({ jointKind: 'rotor', instruction: 'retorque' }, 0) //=> ['rotor:retorque:0', 'rotor:look-at-mark:0']
  */
 export function scheduleKeys(
-  { jointKind, instruction }: Pick<RecheckRow, 'jointKind' | 'instruction'>,
+  { jointKind, instruction }: Pick<ScheduleRow, 'jointKind' | 'instruction'>,
   turn: Turn,
 ): string[] {
   const ways = instruction === 'retorque' ? ['retorque', 'look-at-mark'] : [instruction];
@@ -28,7 +28,7 @@ export function scheduleKeys(
 }
 
 /** The span of the table in the terms own figures are given in; undefined where nothing more is due. */
-export function tableSpan(row: RecheckRow, turn: Turn): Span | undefined {
+export function tableSpan(row: ScheduleRow, turn: Turn): Interval | undefined {
   const span = spanOfTurn(row, turn);
   if (!span) return undefined;
   return {
@@ -41,18 +41,18 @@ export function tableSpan(row: RecheckRow, turn: Turn): Span | undefined {
 /** Own figures of one turn, where there are any; null where the owner wants nothing more from that turn on. */
 export function ownSpan(
   schedule: Schedule | undefined,
-  row: RecheckRow,
+  row: ScheduleRow,
   turn: Turn,
-): Span | null | undefined {
+): Interval | null | undefined {
   const key = scheduleKeys(row, turn)[0];
   return key === undefined ? undefined : schedule?.[key];
 }
 
 /**
  * A span in words.
- * @example spanWords({ rides: 1, days: 30 }) //=> '1 ride or 30 days'
+ * @example intervalWords({ rides: 1, days: 30 }) //=> '1 ride or 30 days'
  */
-export function spanWords(span: Span | null | undefined): string {
+export function intervalWords(span: Interval | null | undefined): string {
   if (!span) return 'Nothing more';
   const { rides, km, days } = span;
   const told = [
@@ -68,26 +68,26 @@ export function spanWords(span: Span | null | undefined): string {
  * The schedule of one re-check in words, turn by turn, ending where nothing more is due.
  * @example scheduleWords({ 'rack:retorque:1': null, 'rack:look-at-mark:1': null }, rackRow) //=> '1 ride or 10 km or 30 days; then nothing more'
  */
-export function scheduleWords(schedule: Schedule | undefined, row: RecheckRow): string {
+export function scheduleWords(schedule: Schedule | undefined, row: ScheduleRow): string {
   const told: string[] = [];
-  for (const turn of turns) {
+  for (const turn of scheduleTurns) {
     const own = ownSpan(schedule, row, turn);
     const span = own === undefined ? tableSpan(row, turn) : own;
-    const words = spanWords(span);
+    const words = intervalWords(span);
     told.push(told.length === 0 ? words : words.charAt(0).toLowerCase() + words.slice(1));
     if (!span) break;
   }
   return told.join('; then ');
 }
 
-export interface SpanDraft extends Record<keyof Span, string> {
+export interface SpanDraft extends Record<keyof Interval, string> {
   /** Nothing more is wanted from this turn on. */
   ended: boolean;
 }
-export const spanFields = ['rides', 'km', 'days'] as const satisfies readonly (keyof Span)[];
+export const spanFields = ['rides', 'km', 'days'] as const satisfies readonly (keyof Interval)[];
 
 /** A span laid out for typing. */
-export const draftOfSpan = (span: Span | null | undefined): SpanDraft => ({
+export const draftOfSpan = (span: Interval | null | undefined): SpanDraft => ({
   ended: span === null,
   rides: span?.rides?.toString() ?? '',
   km: span?.km?.toString() ?? '',
@@ -99,9 +99,9 @@ export const draftOfSpan = (span: Span | null | undefined): SpanDraft => ({
  * @returns the span, null where nothing more is wanted, `table`, or the field that cannot be read
  * @example readSpan({ rides: '1', km: '', days: '14', ended: false }) //=> { rides: 1, days: 14 }
  */
-export function readSpan(draft: SpanDraft): Span | null | 'table' | { wrong: keyof Span } {
+export function readSpan(draft: SpanDraft): Interval | null | 'table' | { wrong: keyof Interval } {
   if (draft.ended) return null;
-  const span: Span = {};
+  const span: Interval = {};
   for (const field of spanFields) {
     const text = draft[field].trim();
     if (text === '') continue;
@@ -117,9 +117,9 @@ export function readSpan(draft: SpanDraft): Span | null | 'table' | { wrong: key
 /** The schedule after own figures of one turn were set, or given up for the table's. */
 export function withSpan(
   schedule: Schedule | undefined,
-  row: RecheckRow,
+  row: ScheduleRow,
   turn: Turn,
-  span: Span | null | 'table',
+  span: Interval | null | 'table',
 ): Schedule {
   const keys = scheduleKeys(row, turn);
   const others = Object.entries(schedule ?? {}).filter(([key]) => !keys.includes(key));

@@ -1,12 +1,9 @@
 import type { Described, ToolAbout } from '../journal/entries.ts';
 import type { ToolRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
-import { convert, type LengthUnit, type TorqueUnit, torqueFromNm, torqueNm } from '../mechanics/units.ts';
+import { convert, type TorqueUnit, torqueFromNm, torqueNm, unitsOf } from '../mechanics/units.ts';
 import type { ToolClass } from '../standards/screws/toolClasses.ts';
 import { describedAnew } from './describedAnew.ts';
-import { torqueUnits } from './jointDraft.ts';
-
-const leverUnits: readonly LengthUnit[] = ['mm', 'cm', '[in_i]'];
 
 /** A tool as it is being typed. */
 export interface ToolDraft {
@@ -80,10 +77,10 @@ function bare(text: string): number | undefined | 'wrong' {
 export function readTool(draft: ToolDraft): ReadTool {
   const torque = (text: string): number | undefined | 'wrong' => {
     if (text.trim() === '') return undefined;
-    const read = parseTyped(text, torqueUnits, draft.unit);
+    const read = parseTyped(text, unitsOf.torque, draft.unit);
     return read.ok ? torqueNm(read.quantity.value, read.quantity.unit) : 'wrong';
   };
-  const lever = draft.lever.trim() === '' ? undefined : parseTyped(draft.lever, leverUnits, 'mm');
+  const lever = draft.lever.trim() === '' ? undefined : parseTyped(draft.lever, unitsOf.length, 'mm');
   const read = {
     min: torque(draft.min),
     max: torque(draft.max),

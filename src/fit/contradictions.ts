@@ -1,6 +1,6 @@
 import { type LengthUnit, unitLabel } from '../mechanics/units.ts';
 import type { FaceKind } from '../standards/faces/faceKinds.ts';
-import { mm } from './bridges/rule.ts';
+import { mmText } from './bridges/rule.ts';
 import { CONTRADICTION } from './contradictionTopic.ts';
 import type { Face, Measured } from './faces/face.ts';
 import { dimensionOf, isPlausible } from './faces/plausible.ts';
@@ -114,7 +114,7 @@ const labelOf = (face: Face, key: string): string => dimensionOf(face.kind, key)
 
 /** A size with the unit its key ends in. */
 function sizeText(key: string, value: number): string {
-  if (key.endsWith('Mm')) return mm(value);
+  if (key.endsWith('Mm')) return mmText(value);
   return key.endsWith('Bar') ? `${Math.round(value * 100) / 100} bar` : String(value);
 }
 
@@ -132,7 +132,7 @@ function sentence(face: Face, found: Contradiction): string {
     }
     case 'measured-beside-standard': {
       const [lo, hi] = found.standardMm;
-      const standard = lo === hi ? mm(lo) : `${lo} to ${mm(hi)}`;
+      const standard = lo === hi ? mmText(lo) : `${lo} to ${mmText(hi)}`;
       const suits = found.suits.map(
         (id) => standardsFor(face.kind).find((row) => row.id === id)?.label || id,
       );
@@ -140,10 +140,10 @@ function sentence(face: Face, found: Contradiction): string {
         suits.length > 0
           ? `By its size it would be ${suits.join(', or ')}.`
           : 'No standard here has that size: take it as measured only, or measure again.';
-      return `The ${label} measures ${mm(found.measuredMm)}, but ${standardOf(face)?.label || face.standard} has ${standard}. ${meant}`;
+      return `The ${label} measures ${mmText(found.measuredMm)}, but ${standardOf(face)?.label || face.standard} has ${standard}. ${meant}`;
     }
     case 'measured-beside-printed':
-      return `The ${label} measures ${mm(found.measuredMm)} where ${mm(found.printedMm)} is printed. The measured size is used; take the printed one out, or measure again.`;
+      return `The ${label} measures ${mmText(found.measuredMm)} where ${mmText(found.printedMm)} is printed. The measured size is used; take the printed one out, or measure again.`;
     case 'order':
       return `The ${label} cannot be more than the ${labelOf(face, found.beforeKey)}. Perhaps the two are swapped.`;
   }

@@ -1,10 +1,10 @@
 import type { Known } from '../standards/known.ts';
 import type { Bridge } from './bridges/bridge.ts';
 import type { FaceRef } from './pile.ts';
-import type { Ask, Outcome } from './verdict.ts';
+import type { FitOutcome, SizeAsked } from './verdict.ts';
 
 /** What would settle a finding, and on which part it is measured: ids of faces are only a part's own. */
-export interface PlacedAsk extends Ask {
+export interface PlacedAsk extends SizeAsked {
   partId: string;
 }
 
@@ -12,7 +12,7 @@ export interface PlacedAsk extends Ask {
 export interface Finding {
   findingId: string;
   topic: string;
-  outcome: Outcome;
+  outcome: FitOutcome;
   /** The faces it is about: two for a joint, one or more for a part or a row of joints. */
   faces: readonly FaceRef[];
   /** What was found, as a sentence. */

@@ -1,11 +1,11 @@
 import type { FaceKind } from '../standards/faces/faceKinds.ts';
 import { askFor } from './bridges/rule.ts';
 import type { Face } from './faces/face.ts';
-import { type Reading, readingOf } from './faces/reading.ts';
+import { readingOf, type SizeReading } from './faces/reading.ts';
 import type { PlacedAsk } from './finding.ts';
 import type { PartKind } from './partKinds.ts';
 import type { FaceRef, PilePart } from './pile.ts';
-import type { Ask } from './verdict.ts';
+import type { SizeAsked } from './verdict.ts';
 
 /** A face together with the part it belongs to. */
 export interface Placed {
@@ -41,7 +41,7 @@ export const askAt = (partId: string, face: Face, key: string, finer = false): P
  * than can be said of their ids.
  */
 export const asksOfPair = (
-  asks: readonly Ask[],
+  asks: readonly SizeAsked[],
   one: { partId: string; kind: FaceKind },
   other: { partId: string },
 ): PlacedAsk[] => asks.map((ask) => ({ ...ask, partId: (ask.kind === one.kind ? one : other).partId }));
@@ -49,14 +49,14 @@ export const asksOfPair = (
 /** Readings of several faces, or what to measure to have them all. */
 export function readAll<K extends string>(
   wanted: Record<K, readonly [Placed, string]>,
-): { readings: Record<K, Reading> } | { asks: PlacedAsk[] } {
+): { readings: Record<K, SizeReading> } | { asks: PlacedAsk[] } {
   const asks: PlacedAsk[] = [];
-  const readings: Partial<Record<K, Reading>> = {};
+  const readings: Partial<Record<K, SizeReading>> = {};
   for (const name of Object.keys(wanted) as K[]) {
     const [placed, key] = wanted[name];
     const reading = readingOf(placed.face, key);
     if (reading) readings[name] = reading;
     else asks.push(askAt(placed.part.partId, placed.face, key));
   }
-  return asks.length > 0 ? { asks } : { readings: readings as Record<K, Reading> };
+  return asks.length > 0 ? { asks } : { readings: readings as Record<K, SizeReading> };
 }

@@ -40,7 +40,7 @@ const ofTopic: Readonly<Record<string, readonly JointKind[]>> = {
   'tyre-on-rim': ['bead'],
 };
 
-const axles = new Set(['axle-in-slot', 'hub-between-ends']);
+const axleTopics = new Set(['axle-in-slot', 'hub-between-ends']);
 
 /** The end of the bike a finding's parts belong to, where one of them tells. */
 function endOfParts(parts: readonly PilePart[]): 'front' | 'rear' | undefined {
@@ -52,7 +52,7 @@ function endOfParts(parts: readonly PilePart[]): 'front' | 'rear' | undefined {
  * @example jointKindsOf('bar-in-stem', [bar, stem]) //=> ['bar-clamp']
  */
 export function jointKindsOf(topic: string, parts: readonly PilePart[]): readonly JointKind[] {
-  if (axles.has(topic)) {
+  if (axleTopics.has(topic)) {
     return endOfParts(parts) === 'front' ? ['front-axle', 'thru-axle'] : ['rear-axle', 'thru-axle'];
   }
   return ofTopic[topic] ?? ['other'];

@@ -2,10 +2,10 @@ import type { Band } from '../mechanics/band.ts';
 import type { FaceKind } from '../standards/faces/faceKinds.ts';
 import type { Known, Sourced } from '../standards/known.ts';
 
-export type Outcome = 'fits' | 'fits-with' | 'one-way-only' | 'does-not-fit' | 'not-known';
+export type FitOutcome = 'fits' | 'fits-with' | 'one-way-only' | 'does-not-fit' | 'not-known';
 
 /** A measurement or a look that would settle an open question. */
-export interface Ask {
+export interface SizeAsked {
   faceId: string;
   kind: FaceKind;
   /** Dimension or trait key, or `standard` when the face has to be named. */
@@ -25,7 +25,7 @@ export type OneWayKind =
   | 'saw-steerer';
 
 /** A change of a part that cannot be undone; the figures are what the hand aims at. */
-export interface OneWayChange extends Sourced {
+export interface OneWayFix extends Sourced {
   change: OneWayKind;
   faceId: string;
   key: string;
@@ -50,8 +50,8 @@ export interface Meeting extends Sourced {
   because: string;
   gapMm?: Band;
   spacers?: SpacerSet;
-  oneWay: readonly OneWayChange[];
-  asks: readonly Ask[];
+  oneWay: readonly OneWayFix[];
+  asks: readonly SizeAsked[];
   notes: readonly string[];
   risk: string;
   /** No piece in between may help: the wrong hand of a thread, a rotor the fork is not allowed. */

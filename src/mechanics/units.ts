@@ -93,6 +93,17 @@ const units: Record<AnyUnit, readonly [kind: Kind, inBase: number, label: string
   rad: ['angle', 180 / Math.PI, 'rad'],
 };
 
+/** The units a quantity may be typed in, in the order in which they are offered. */
+export const unitsOf = {
+  torque: ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'],
+  pressure: ['bar', '[psi]', 'kPa'],
+  length: ['mm', '[in_i]', 'cm'],
+  distance: ['km', '[mi_i]'],
+  temperature: ['Cel', '[degF]'],
+  mass: ['g', 'kg', '[lb_av]'],
+  volume: ['mL', '[foz_us]'],
+} as const satisfies Partial<Record<Kind, readonly AnyUnit[]>>;
+
 /** How each unit is written for people. */
 export const unitLabel = Object.fromEntries(
   Object.entries(units).map(([unit, [, , label]]) => [unit, label]),

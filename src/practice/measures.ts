@@ -1,13 +1,11 @@
 import type { ClampAbout, Fastener, JointAbout } from '../journal/entries.ts';
 import type { JointRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped, type QuantityRefusal } from '../mechanics/quantity.ts';
-import type { LengthUnit, Typed } from '../mechanics/units.ts';
+import { type LengthUnit, type Typed, unitsOf } from '../mechanics/units.ts';
 import type { JointKind } from '../standards/jointKinds.ts';
 import { NO_MARK, propertyClasses } from '../standards/screws/propertyClasses.ts';
 import { bandsFor } from '../standards/screws/torqueBands.ts';
 import { clampFaces } from './factsOf.ts';
-
-export const lengthUnits: readonly LengthUnit[] = ['mm', 'cm', '[in_i]'];
 
 /** What the computations of a joint ask for, as it is being typed; '' is not known. */
 export interface Measures {
@@ -229,7 +227,7 @@ export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fastener
     const text = measures[key].trim();
     if (text === '') return undefined;
     const minus = signed && /^[-−]/.test(text);
-    const read = parseTyped(minus ? text.slice(1) : text, lengthUnits, measures.unit);
+    const read = parseTyped(minus ? text.slice(1) : text, unitsOf.length, measures.unit);
     if (!read.ok) {
       wrong[key] = read.reason;
       return undefined;

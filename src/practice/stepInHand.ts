@@ -7,9 +7,9 @@ export interface Listed {
 }
 
 /** A step, or the end of the list. */
-export type Place = { at: 'step'; index: number } | { at: 'end' };
+export type PlaceInPlan = { at: 'step'; index: number } | { at: 'end' };
 
-const END: Place = { at: 'end' };
+const END: PlaceInPlan = { at: 'end' };
 
 /**
  * Where work goes on: at the step that was open, else at the first that is not done, else at the end.
@@ -17,7 +17,7 @@ const END: Place = { at: 'end' };
  * @param openStepId the step opened last, if any
  * @example stepInHand([], undefined) //=> { at: 'end' }
  */
-export function stepInHand(steps: readonly Listed[], openStepId: string | undefined): Place {
+export function stepInHand(steps: readonly Listed[], openStepId: string | undefined): PlaceInPlan {
   const opened = steps.findIndex(({ stepId, state }) => stepId === openStepId && state === 'open');
   const index = opened === -1 ? steps.findIndex(({ state }) => state === 'open') : opened;
   return index === -1 ? END : { at: 'step', index };
@@ -29,7 +29,7 @@ export function stepInHand(steps: readonly Listed[], openStepId: string | undefi
  * @param index place of the step just logged
  * @example stepAfter([{ stepId: 'a', state: 'done' }], 0) //=> { at: 'end' }
  */
-export function stepAfter(steps: readonly Listed[], index: number): Place {
+export function stepAfter(steps: readonly Listed[], index: number): PlaceInPlan {
   const next = steps.findIndex(({ state }, place) => place > index && state === 'open');
   return next === -1 ? END : { at: 'step', index: next };
 }
@@ -40,7 +40,7 @@ export function stepAfter(steps: readonly Listed[], index: number): Place {
  * @param from where one is
  * @example neighbour([], { at: 'end' }, -1) //=> { at: 'end' }
  */
-export function neighbour(steps: readonly Listed[], from: Place, by: 1 | -1): Place {
+export function neighbour(steps: readonly Listed[], from: PlaceInPlan, by: 1 | -1): PlaceInPlan {
   const index = (from.at === 'end' ? steps.length : from.index) + by;
   if (index >= steps.length || steps.length === 0) return END;
   return { at: 'step', index: Math.max(0, index) };

@@ -1,5 +1,5 @@
 import type { DueLine, Logbook } from '../logbook.ts';
-import { type Notice, noticeOf } from './notice.ts';
+import { type DueNotice, noticeOf } from './notice.ts';
 
 /**
  * Announces what fell due, each instant once: page and worker call this, and the claim decides who speaks.
@@ -9,7 +9,7 @@ import { type Notice, noticeOf } from './notice.ts';
  */
 export async function announceDue(
   logbook: Pick<Logbook, 'claimDue'>,
-  show: (notice: Notice, line: DueLine) => Promise<void> | void,
+  show: (notice: DueNotice, line: DueLine) => Promise<void> | void,
 ): Promise<DueLine[]> {
   const lines = await logbook.claimDue();
   await Promise.allSettled(lines.map(async (line) => show(noticeOf(line), line)));

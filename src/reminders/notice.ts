@@ -1,6 +1,6 @@
 import type { DueLine } from '../logbook.ts';
 
-export interface Notice {
+export interface DueNotice {
   /** Same tag, same notice: a second one takes its place. */
   tag: string;
   title: string;
@@ -22,7 +22,7 @@ function bodyOf(line: DueLine): string {
  * The words for one due line.
  * @example noticeOf({ is: 'wait', kind: 'seal', bikeName: 'Magpie', title: 'Rear tyre on rim', ... }).body //=> 'Re-check the seal: Rear tyre on rim'
  */
-export function noticeOf(line: DueLine): Notice {
+export function noticeOf(line: DueLine): DueNotice {
   const seal = line.is === 'wait' && line.kind === 'seal' && line.jointId !== undefined;
   const href = seal
     ? `#/seal/${encodeURIComponent(line.jointId ?? '')}`

@@ -1,6 +1,6 @@
 import type { DueLine, Logbook } from '../logbook.ts';
 import { announceDue } from './announceDue.ts';
-import type { Notice } from './notice.ts';
+import type { DueNotice } from './notice.ts';
 import { showNotice } from './showNotice.ts';
 
 /** A timer armed for longer is not trusted: the phone sleeps, and its clock is set. */
@@ -23,7 +23,7 @@ export function startPageReminders(logbook: Logbook, page: PageReminders): () =>
   let timer: ReturnType<typeof setTimeout> | undefined;
   let stopped = false;
 
-  async function show(notice: Notice): Promise<void> {
+  async function show(notice: DueNotice): Promise<void> {
     if (!('Notification' in globalThis) || Notification.permission !== 'granted') return;
     const registration = await navigator.serviceWorker?.getRegistration();
     if (registration) await showNotice(registration, notice);

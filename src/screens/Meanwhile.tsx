@@ -1,7 +1,7 @@
 import './meanwhile.css';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/frames/Notice.tsx';
-import type { Meanwhile as Changed } from '../drafts/edit.ts';
+import type { ChangedMeanwhile as Changed } from '../drafts/edit.ts';
 
 export interface MeanwhileProps<T> {
   changed: readonly Changed<T>[];

@@ -1,5 +1,12 @@
 import { useCallback, useRef, useState } from 'preact/hooks';
-import { changedMeanwhile, type Edit, editOf, formOf, type Meanwhile, withTyped } from '../drafts/edit.ts';
+import {
+  type ChangedMeanwhile,
+  changedMeanwhile,
+  type Edit,
+  editOf,
+  formOf,
+  withTyped,
+} from '../drafts/edit.ts';
 import type { Photo } from '../logbook.ts';
 
 /** Where drafts lie while no page is open. */
@@ -145,7 +152,7 @@ export interface EditForm<T> {
   /** After saving. */
   clear(): void;
   /** What was changed elsewhere since the edit began. */
-  meanwhile: Meanwhile<T>[];
+  meanwhile: ChangedMeanwhile<T>[];
 }
 
 /**

@@ -30,7 +30,7 @@ const screens: Record<Route['at'], Load> = {
   sheet: async () => (await import('./sheet/Sheet.tsx')).BuildSheet as ScreenComponent,
   workings: async () => (await import('./workings/Workings.tsx')).Workings as ScreenComponent,
   tools: async () => (await import('./tools/Tools.tsx')).Tools as ScreenComponent,
-  settings: async () => (await import('./settings/Settings.tsx')).Settings as ScreenComponent,
+  settings: async () => (await import('./settings/SettingsPage.tsx')).SettingsPage as ScreenComponent,
 };
 
 const loaded = new Map<Route['at'], ScreenComponent>();

@@ -5,7 +5,7 @@ import { photoWords } from './bike/sheets/photoWords.ts';
 import { useLogbook } from './door.tsx';
 import { photoBeingMade, usePhotoDraft } from './draft.ts';
 
-export interface NewPhotos {
+export interface TakenPhotos {
   photos: Photo[];
   /** One sentence when a file did not become a photo. */
   trouble: string | undefined;
@@ -17,7 +17,7 @@ export interface NewPhotos {
  * Photos taken in a form and not yet saved. They are kept with the words of its draft, and go with them.
  * @param key of the form's draft
  */
-export function useNewPhotos(key: string): NewPhotos {
+export function useNewPhotos(key: string): TakenPhotos {
   const logbook = useLogbook();
   const [photos, change] = usePhotoDraft(key);
   const [trouble, setTrouble] = useState<string>();

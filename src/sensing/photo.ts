@@ -17,7 +17,7 @@ const QUALITIES = [0.82, 0.7, 0.58, 0.46, 0.34] as const;
 const SHRINK = 0.75;
 
 /** A picture as the logbook keeps it. Being drawn anew, it carries no place, no camera and no other hidden data. */
-export interface Photo {
+export interface ShrunkPhoto {
   buf: ArrayBuffer;
   type: 'image/jpeg';
   widthPx: number;
@@ -25,7 +25,7 @@ export interface Photo {
 }
 
 export type PhotoResult =
-  | { ok: true; photo: Photo }
+  | { ok: true; photo: ShrunkPhoto }
   | { ok: false; reason: 'not-a-picture' | 'too-large' | 'too-many-pixels' | 'no-decoder' };
 
 /**

@@ -19,7 +19,7 @@ export const groupWords: Record<GroupId, string> = {
 };
 
 /** How a figure came into the tables. */
-export const knownWords: Record<Known, string> = {
+export const tableKnownWords: Record<Known, string> = {
   seen: 'read in the source',
   exact: 'exact by definition',
   computed: 'computed here',

@@ -28,9 +28,9 @@ export function listWords(items: readonly string[]): string {
 /**
  * A span in days, hours and minutes, written out.
  * @param ms span, ms, ≥ 0
- * @example spanWords(93_600_000) //=> '1 day and 2 hours'
+ * @example spanInWords(93_600_000) //=> '1 day and 2 hours'
  */
-export function spanWords(ms: number): string {
+export function spanInWords(ms: number): string {
   const minutes = Math.max(0, Math.round(ms / 60_000));
   const parts: [number, string][] = [
     [Math.floor(minutes / 1440), 'day'],

@@ -13,10 +13,11 @@ export const slotRefusals: Record<AxleRefusal, string> = {
   'not-a-number': 'Type digits, with a comma or a point.',
 };
 
-const mm = (value: number): string => `${numberText(value, 1)} mm`;
+/** A length to a tenth of a millimetre. @example mmToTenth(3.14) //=> '3.1 mm' */
+export const mmToTenth = (value: number): string => `${numberText(value, 1)} mm`;
 
 /** A band whose ends may read alike. */
-function spanText({ lo, hi }: Band): string {
+function endsText({ lo, hi }: Band): string {
   const [from, to] = [numberText(lo, 1), numberText(hi, 1)];
   return from === to ? from : `${from} to ${to}`;
 }
@@ -29,17 +30,17 @@ function spanText({ lo, hi }: Band): string {
 export function stopWords(stop: AxleStop, wearPercent: number): string[] {
   const { tautMm, toFrontMm, toRearMm, wornMm, outgrows, slackFits, needsFiling } = stop;
   const { settingMm, wearToRearPercent } = stop;
-  const wear = `Worn by ${numberText(wearPercent, 2)} %: ${mm(wornMm.lo)} to ${mm(wornMm.hi)}`;
+  const wear = `Worn by ${numberText(wearPercent, 2)} %: ${mmToTenth(wornMm.lo)} to ${mmToTenth(wornMm.hi)}`;
   const after = {
     no: 'still in the slot',
     perhaps: 'perhaps past its end',
     yes: 'past the end of the slot',
   }[outgrows];
   return [
-    `Axle at ${mm(tautMm)}: ${mm(toFrontMm)} to the front, ${mm(toRearMm)} to the rear.`,
-    `With its slack the chain wants it at ${numberText(settingMm.lo, 1)} to ${mm(settingMm.hi)}.`,
+    `Axle at ${mmToTenth(tautMm)}: ${mmToTenth(toFrontMm)} to the front, ${mmToTenth(toRearMm)} to the rear.`,
+    `With its slack the chain wants it at ${numberText(settingMm.lo, 1)} to ${mmToTenth(settingMm.hi)}.`,
     `${wear}, ${after}.`,
-    `Wear of ${spanText(wearToRearPercent)} % uses the slot up.`,
+    `Wear of ${endsText(wearToRearPercent)} % uses the slot up.`,
     ...(slackFits ? [] : ['No room to give the chain its slack.']),
     ...(needsFiling ? ['Stands in metal that is still to be filed.'] : []),
   ];
@@ -49,7 +50,7 @@ export function stopWords(stop: AxleStop, wearPercent: number): string[] {
 export function filingWords({ beyondFront }: AxlePositions): string | undefined {
   if (!beyondFront) return undefined;
   const { missingMm, pitches, kind } = beyondFront;
-  return `${mm(missingMm)} more off the front would let ${pitches} pitches${kind === 'half-link' ? ' with a half-link' : ''} in.`;
+  return `${mmToTenth(missingMm)} more off the front would let ${pitches} pitches${kind === 'half-link' ? ' with a half-link' : ''} in.`;
 }
 
 /** What one change moves the axle by. */

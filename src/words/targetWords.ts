@@ -23,9 +23,9 @@ const digitsOf = (typed: string) => /^[\d.,+\-−\s]*/.exec(typed)?.[0].trim() |
 
 /**
  * A target as its figure alone: one number, or the range as printed.
- * @example figureText({ torque: { value: 12, unit: 'N.m', typed: '12' }, upTo: { value: 14, unit: 'N.m', typed: '14' } }) //=> '12 to 14'
+ * @example targetFigureText({ torque: { value: 12, unit: 'N.m', typed: '12' }, upTo: { value: 14, unit: 'N.m', typed: '14' } }) //=> '12 to 14'
  */
-export function figureText({ torque, upTo }: Pick<TorqueTarget, 'torque' | 'upTo'>): string {
+export function targetFigureText({ torque, upTo }: Pick<TorqueTarget, 'torque' | 'upTo'>): string {
   return upTo ? `${digitsOf(torque.typed)} to ${digitsOf(upTo.typed)}` : digitsOf(torque.typed);
 }
 

@@ -17,11 +17,11 @@ const two = (count: number) => String(count).padStart(2, '0');
  * Writes a span: days and hours, hours and minutes, or minutes and seconds. Started seconds count, so 0 means over.
  * @param spanMs length, ms, >= 0
  * @throws RangeError when the span is negative or not finite
- * @example spanText(250_000) //=> { value: '4:10', unit: 'min' }
+ * @example timeLeftText(250_000) //=> { value: '4:10', unit: 'min' }
  */
-export function spanText(spanMs: number): SpanText {
+export function timeLeftText(spanMs: number): SpanText {
   if (!(spanMs >= 0) || spanMs === Number.POSITIVE_INFINITY)
-    throw new RangeError('spanText: span must be 0 or more');
+    throw new RangeError('timeLeftText: span must be 0 or more');
   const ms = Math.ceil(spanMs / SECOND_MS) * SECOND_MS;
   if (ms >= DAY_MS) return { value: `${Math.floor(ms / DAY_MS)} d ${Math.floor((ms % DAY_MS) / HOUR_MS)} h` };
   if (ms >= HOUR_MS)
@@ -36,7 +36,7 @@ export function spanText(spanMs: number): SpanText {
  * @example spanShort(250_000) //=> '5 min'
  */
 export function spanShort(spanMs: number): string {
-  const { value, unit } = spanText(spanMs);
+  const { value, unit } = timeLeftText(spanMs);
   return unit ? `${Math.ceil(spanMs / MINUTE_MS)} min` : value;
 }
 
@@ -46,9 +46,9 @@ export function spanShort(spanMs: number): string {
  * @param atMs instant, ms since 1970 UTC
  * @param nowMs the present, ms since 1970 UTC
  * @param timeZone IANA name; the phone's own when left out
- * @example clockText(0, 0, 'UTC') //=> '00:00'
+ * @example clockOrDayText(0, 0, 'UTC') //=> '00:00'
  */
-export function clockText(atMs: number, nowMs: number, timeZone?: string): string {
+export function clockOrDayText(atMs: number, nowMs: number, timeZone?: string): string {
   const day = (ms: number) => new Intl.DateTimeFormat('en-CA', { timeZone, dateStyle: 'short' }).format(ms);
   const clock = { hour: '2-digit', minute: '2-digit', timeZone } as const;
   const dated = { weekday: 'short', day: 'numeric', month: 'short', ...clock } as const;

@@ -38,7 +38,7 @@ export function precacheEntries(dist: string): PrecacheEntry[] {
  * shipped files. The version is a hash of all their bytes: the same build always gives the same worker.
  * @param options.sw path of the worker's source, from the project's top level
  */
-export function precache(options: { sw: string }): Plugin {
+export function precacheList(options: { sw: string }): Plugin {
   let config: ResolvedConfig;
   return {
     name: 'precache',

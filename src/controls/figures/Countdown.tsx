@@ -1,5 +1,5 @@
 import './Countdown.css';
-import { clockText, spanText } from '../../words/timeLeft.ts';
+import { clockOrDayText, timeLeftText } from '../../words/timeLeft.ts';
 import { Icon } from '../Icon.tsx';
 import { BigNumber } from './BigNumber.tsx';
 
@@ -18,7 +18,7 @@ export interface CountdownProps {
 export function Countdown({ label, dueAtMs, nowMs, sinceMs }: CountdownProps) {
   const leftMs = dueAtMs - nowMs;
   const over = leftMs <= 0;
-  const span = spanText(Math.abs(leftMs));
+  const span = timeLeftText(Math.abs(leftMs));
   const gone = sinceMs === undefined ? undefined : (nowMs - sinceMs) / (dueAtMs - sinceMs);
   return (
     <div class={over ? 'countdown countdown-over' : 'countdown'} role="timer" aria-live="off">
@@ -36,7 +36,7 @@ export function Countdown({ label, dueAtMs, nowMs, sinceMs }: CountdownProps) {
       )}
       <p class="countdown-due">
         <Icon name={over ? 'bell' : 'hourglass'} />
-        {over ? 'Was due' : 'Due'} {clockText(dueAtMs, nowMs)}
+        {over ? 'Was due' : 'Due'} {clockOrDayText(dueAtMs, nowMs)}
       </p>
     </div>
   );

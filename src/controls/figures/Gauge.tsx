@@ -17,7 +17,7 @@ export interface GaugeProps {
   judged?: boolean;
 }
 
-const words = {
+const gaugeWords = {
   none: { icon: 'ring', word: 'Not measured' },
   low: { icon: 'down', word: 'Below the band' },
   in: { icon: 'check', word: 'In the band' },
@@ -30,7 +30,7 @@ export function Gauge({ label, value, text, band, scale, bandText, judged = true
   const { lo, hi } = scale ?? { lo: band.lo - half, hi: band.hi + half };
   const share = (one: number) => `${Math.min(100, Math.max(0, ((one - lo) / (hi - lo)) * 100))}%`;
   const where = value === undefined ? 'none' : value < band.lo ? 'low' : value > band.hi ? 'high' : 'in';
-  const told = words[where];
+  const told = gaugeWords[where];
   return (
     <div class={where === 'low' || where === 'high' ? 'gauge gauge-out' : 'gauge'}>
       <div class="gauge-head">

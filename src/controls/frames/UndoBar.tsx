@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../Button.tsx';
 
 /** As long as the logbook grants an undo. */
-export const UNDO_MS = 10_000;
+export const UNDO_SHOWN_MS = 10_000;
 
 export interface UndoBarProps {
   /** What was just written: "5 N·m applied". A new text starts the span anew. */
@@ -28,7 +28,7 @@ export function UndoBar({
   onUndo,
   onGone,
   correctHref,
-  spanMs = UNDO_MS,
+  spanMs = UNDO_SHOWN_MS,
   agoMs = () => 0,
 }: UndoBarProps) {
   const [leftMs, setLeftMs] = useState(() => spanMs - agoMs());

@@ -2,9 +2,9 @@ import type { Face } from '../faces/face.ts';
 import type { Finding } from '../finding.ts';
 import type { PartKind } from '../partKinds.ts';
 import type { FaceRef } from '../pile.ts';
-import type { OneWayChange } from '../verdict.ts';
+import type { OneWayFix } from '../verdict.ts';
 import type { Bridge } from './bridge.ts';
-import { mm } from './rule.ts';
+import { mmText } from './rule.ts';
 
 /** A part that has to come into the house for a bridge. Its faces get ids of their own when it is entered. */
 export interface PlannedPart {
@@ -34,7 +34,7 @@ export interface BridgePlan {
     /** An adapter goes in here that does not come out again. */
     permanent: boolean;
   }[];
-  oneWayChanges: readonly (OneWayChange & { partId: string })[];
+  oneWayChanges: readonly (OneWayFix & { partId: string })[];
   discouraged: readonly string[];
 }
 
@@ -70,7 +70,7 @@ export function acceptBridge(finding: Finding, bridgeId?: string): Acceptance {
     parts.push({
       planId: bridge.bridgeId,
       kind: 'spacer',
-      name: `${what === 'cup-spacer' ? 'cup spacer' : 'axle washer'} ${mm(thicknessMm)}`,
+      name: `${what === 'cup-spacer' ? 'cup spacer' : 'axle washer'} ${mmText(thicknessMm)}`,
       faces: [],
       count: driveCount + otherCount,
       caution: finding.risk,

@@ -1,5 +1,5 @@
 import type { Face } from '../faces/face.ts';
-import type { OneWayChange, SpacerSet } from '../verdict.ts';
+import type { OneWayFix, SpacerSet } from '../verdict.ts';
 import { type Link, type Links, tableLinks } from './links.ts';
 import { meet } from './meet.ts';
 
@@ -9,7 +9,7 @@ export interface Bridge {
   bridgeId: string;
   links: readonly Link[];
   spacers: SpacerSet | null;
-  oneWay: OneWayChange | null;
+  oneWay: OneWayFix | null;
   reversible: boolean;
   /** Why this way is not a good one, in sentences; empty when nothing speaks against it. */
   discouraged: readonly string[];
@@ -134,7 +134,7 @@ export const spacerBridge = (spacers: SpacerSet): Bridge => ({
 });
 
 /** A change that cannot be undone as a bridge. */
-export const oneWayBridge = (change: OneWayChange): Bridge => ({
+export const oneWayBridge = (change: OneWayFix): Bridge => ({
   bridgeId: `one-way:${change.change}`,
   links: [],
   spacers: null,

@@ -1,12 +1,12 @@
 import type { Face } from '../faces/face.ts';
-import type { Meeting, Outcome } from '../verdict.ts';
+import type { FitOutcome, Meeting } from '../verdict.ts';
 import { adapterBridges, type Bridge, oneWayBridge, spacerBridge } from './bridge.ts';
 import { type Links, tableLinks } from './links.ts';
 import { meet } from './meet.ts';
 
 /** What becomes of two faces, bridges included. */
-export interface Verdict extends Omit<Meeting, 'meets' | 'spacers' | 'oneWay'> {
-  outcome: Outcome;
+export interface FitVerdict extends Omit<Meeting, 'meets' | 'spacers' | 'oneWay'> {
+  outcome: FitOutcome;
   /** Best first; empty when the faces fit or nothing helps. */
   bridges: readonly Bridge[];
 }
@@ -19,7 +19,7 @@ export interface Verdict extends Omit<Meeting, 'meets' | 'spacers' | 'oneWay'> {
  * @returns undefined when such faces never meet
  * @example mates(stemClamp286, steerer254)?.outcome //=> 'fits-with'
  */
-export function mates(one: Face, other: Face, links: Links = tableLinks): Verdict | undefined {
+export function mates(one: Face, other: Face, links: Links = tableLinks): FitVerdict | undefined {
   const meeting = meet(one, other);
   if (!meeting) return undefined;
   const { meets, spacers, oneWay, ...rest } = meeting;

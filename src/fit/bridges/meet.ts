@@ -14,7 +14,7 @@ import type { Meeting } from '../verdict.ts';
 import type { Rule } from './rule.ts';
 
 /** Every joint the program can judge. A new one is a row in one of these files. */
-export const rules: readonly Rule[] = [
+export const fitRules: readonly Rule[] = [
   ...headsetRules,
   ...clampRules,
   ...seatRules,
@@ -27,22 +27,23 @@ export const rules: readonly Rule[] = [
   ...brakeRules,
 ];
 
-interface Found {
+interface RuleFound {
   rule: Rule;
   /** Whether the kinds were asked for in the rule's own order. */
   inOrder: boolean;
 }
 
-const byKinds = new Map<FaceKind, Map<FaceKind, Found>>();
-const note = (one: FaceKind, other: FaceKind, found: Found): void => {
-  byKinds.set(one, (byKinds.get(one) ?? new Map<FaceKind, Found>()).set(other, found));
+const byKinds = new Map<FaceKind, Map<FaceKind, RuleFound>>();
+const note = (one: FaceKind, other: FaceKind, found: RuleFound): void => {
+  byKinds.set(one, (byKinds.get(one) ?? new Map<FaceKind, RuleFound>()).set(other, found));
 };
 // A rule of one kind with itself would be found in its own order.
-for (const rule of rules) note(rule.second, rule.first, { rule, inOrder: false });
-for (const rule of rules) note(rule.first, rule.second, { rule, inOrder: true });
+for (const rule of fitRules) note(rule.second, rule.first, { rule, inOrder: false });
+for (const rule of fitRules) note(rule.first, rule.second, { rule, inOrder: true });
 
 /** The rule for two kinds in either order, and whether the order given is the rule's own. */
-export const ruleFor = (one: FaceKind, other: FaceKind): Found | undefined => byKinds.get(one)?.get(other);
+export const ruleFor = (one: FaceKind, other: FaceKind): RuleFound | undefined =>
+  byKinds.get(one)?.get(other);
 
 /** The kinds a face of this kind is ever judged against. @example partnersOf('bar-clamp') //=> ['bar-centre'] */
 export const partnersOf = (kind: FaceKind): FaceKind[] => [...(byKinds.get(kind)?.keys() ?? [])];

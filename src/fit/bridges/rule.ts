@@ -1,7 +1,7 @@
 import { type FaceKind, faceKinds } from '../../standards/faces/faceKinds.ts';
 import type { Sourced } from '../../standards/known.ts';
 import type { Face } from '../faces/face.ts';
-import type { Ask, Judgement } from '../verdict.ts';
+import type { Judgement, SizeAsked } from '../verdict.ts';
 
 /** How two kinds of faces are judged against each other. */
 export interface Rule extends Sourced {
@@ -15,7 +15,7 @@ export interface Rule extends Sourced {
 }
 
 /** Ask for a dimension, with the place of the caliper from the table of face kinds. */
-export function askFor(face: Face, key: string, finer = false): Ask {
+export function askFor(face: Face, key: string, finer = false): SizeAsked {
   const row = faceKinds[face.kind];
   const how =
     key === 'standard'
@@ -31,7 +31,11 @@ export function askFor(face: Face, key: string, finer = false): Ask {
   };
 }
 
-export const unknown = (because: string, asks: Ask[]): Judgement => ({ meets: 'unknown', because, asks });
+export const unknown = (because: string, asks: SizeAsked[]): Judgement => ({
+  meets: 'unknown',
+  because,
+  asks,
+});
 
-/** A length for a sentence: at most two decimals, none for show. @example mm(26) //=> '26 mm' */
-export const mm = (value: number): string => `${Math.round(value * 100) / 100} mm`;
+/** A length for a sentence: at most two decimals, none for show. @example mmText(26) //=> '26 mm' */
+export const mmText = (value: number): string => `${Math.round(value * 100) / 100} mm`;

@@ -1,5 +1,5 @@
 import { parseNumber, parseTyped, type QuantityRefusal } from '../../mechanics/quantity.ts';
-import { convert, type LengthUnit, pressureBar } from '../../mechanics/units.ts';
+import { convert, type LengthUnit, pressureBar, unitsOf } from '../../mechanics/units.ts';
 import type { DimensionRow } from '../../standards/faces/faceKind.ts';
 import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 import { CALIPER_UNCERTAINTY_MM, type Measured } from './face.ts';
@@ -25,9 +25,6 @@ export type DimensionReading =
       range: readonly [min: number, max: number] | null;
     };
 
-const lengths = ['mm', '[in_i]', 'cm'] as const;
-const pressures = ['bar', '[psi]', 'kPa'] as const;
-
 /** Decimal slips worth proposing, nearest first: one place, two places. */
 const slips = [0.1, 10, 0.01, 100];
 
@@ -43,7 +40,12 @@ function fractionInches(text: string): number | undefined {
 
 const tidy = (value: number): number => Math.round(value * 1000) / 1000;
 
-function judged(row: DimensionRow, value: number, unit: Measured['unit'], typed: string): DimensionReading {
+function checkedReading(
+  row: DimensionRow,
+  value: number,
+  unit: Measured['unit'],
+  typed: string,
+): DimensionReading {
   const length = unit !== '1' && unit !== 'bar';
   const inRow = length ? convert<LengthUnit>(value, unit, 'mm') : value;
   const plausible = (candidate: number): boolean => candidate >= row.min && candidate <= row.max;
@@ -88,16 +90,16 @@ export function readDimension(kind: FaceKind, key: string, text: string): Dimens
   if (key.endsWith('Count')) {
     const parsed = parseNumber(text);
     if (!parsed.ok) return { ok: false, reason: parsed.reason, suggestion: null, range };
-    return judged(row, parsed.value, '1', typed);
+    return checkedReading(row, parsed.value, '1', typed);
   }
   if (key.endsWith('Bar')) {
-    const parsed = parseTyped(text, pressures, 'bar');
+    const parsed = parseTyped(text, unitsOf.pressure, 'bar');
     if (!parsed.ok) return { ok: false, reason: parsed.reason, suggestion: null, range };
-    return judged(row, pressureBar(parsed.quantity.value, parsed.quantity.unit), 'bar', typed);
+    return checkedReading(row, pressureBar(parsed.quantity.value, parsed.quantity.unit), 'bar', typed);
   }
   const inches = fractionInches(text);
-  if (inches !== undefined) return judged(row, inches, '[in_i]', typed);
-  const parsed = parseTyped(text, lengths, 'mm');
+  if (inches !== undefined) return checkedReading(row, inches, '[in_i]', typed);
+  const parsed = parseTyped(text, unitsOf.length, 'mm');
   if (!parsed.ok) return { ok: false, reason: parsed.reason, suggestion: null, range };
-  return judged(row, parsed.quantity.value, parsed.quantity.unit, typed);
+  return checkedReading(row, parsed.quantity.value, parsed.quantity.unit, typed);
 }

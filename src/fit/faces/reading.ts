@@ -4,7 +4,7 @@ import type { Face, Measured } from './face.ts';
 import { isPlausible } from './plausible.ts';
 import { spanOf, standardOf } from './standardOf.ts';
 
-export interface Reading extends Band {
+export interface SizeReading extends Band {
   from: 'measured' | 'nominal' | 'standard';
   /** The size stands in a table only from memory, and nobody has measured it. */
   weak: boolean;
@@ -17,7 +17,7 @@ export function measuredBand({ value, unit, uncertaintyMm }: Measured): Band {
   return { lo: mid - uncertaintyMm, mid, hi: mid + uncertaintyMm };
 }
 
-function printed(face: Face, key: string): Reading | undefined {
+function fromPrint(face: Face, key: string): SizeReading | undefined {
   const nominal = face.nominal[key];
   if (nominal !== undefined)
     return isPlausible(face.kind, key, nominal)
@@ -32,7 +32,7 @@ function printed(face: Face, key: string): Reading | undefined {
 }
 
 /** A face is never changed, only replaced; a search asks the same one for its sizes a hundred times. */
-const readings = new WeakMap<Face, Map<string, Reading | undefined>>();
+const readings = new WeakMap<Face, Map<string, SizeReading | undefined>>();
 
 /**
  * The size of a face to reckon with. A measurement that agrees with the printed or standard size within its
@@ -42,7 +42,7 @@ const readings = new WeakMap<Face, Map<string, Reading | undefined>>();
  * @returns the reading, or undefined when nobody has said
  * @example readingOf({ nominal: { boreMm: 28.6 }, measured: {}, … }, 'boreMm')?.mid //=> 28.6
  */
-export function readingOf(face: Face, key: string): Reading | undefined {
+export function readingOf(face: Face, key: string): SizeReading | undefined {
   let known = readings.get(face);
   if (!known) {
     known = new Map();
@@ -52,8 +52,8 @@ export function readingOf(face: Face, key: string): Reading | undefined {
   return known.get(key);
 }
 
-function readAnew(face: Face, key: string): Reading | undefined {
-  const said = printed(face, key);
+function readAnew(face: Face, key: string): SizeReading | undefined {
+  const said = fromPrint(face, key);
   const measured = face.measured[key];
   if (!measured) return said;
   const band = measuredBand(measured);

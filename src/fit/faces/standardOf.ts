@@ -1,5 +1,5 @@
 import type { FaceKind } from '../../standards/faces/faceKinds.ts';
-import type { InterfaceRow, Span } from '../../standards/faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../../standards/faces/interfaceRow.ts';
 import { axles } from '../../standards/interfaces/axles.ts';
 import { brakeMounts } from '../../standards/interfaces/brakeMounts.ts';
 import { chains } from '../../standards/interfaces/chains.ts';
@@ -44,5 +44,5 @@ export const standardOf = ({ kind, standard }: Pick<Face, 'kind' | 'standard'>):
   standard === null ? undefined : byName.get(kind)?.get(standard);
 
 /** A size of a table as a pair. @example spanOf(27.2) //=> [27.2, 27.2] */
-export const spanOf = (span: Span): readonly [lo: number, hi: number] =>
+export const spanOf = (span: SizeSpan): readonly [lo: number, hi: number] =>
   typeof span === 'number' ? [span, span] : span;

@@ -1,5 +1,5 @@
 import { isNativeRotorMm } from '../../standards/interfaces/brakeMounts.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf, traitOf } from '../faces/reading.ts';
 import { standardOf } from '../faces/standardOf.ts';
@@ -32,7 +32,7 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
   if (wanted && largest && wanted.mid > largest.mid + ROTOR_SLACK_MM)
     return {
       meets: 'no',
-      because: `A ${mm(wanted.mid)} rotor is more than this mount is allowed, ${mm(largest.mid)}.`,
+      because: `A ${mmText(wanted.mid)} rotor is more than this mount is allowed, ${mmText(largest.mid)}.`,
       final: true,
     };
   if (mountRow.id !== caliperRow.id)
@@ -47,16 +47,16 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
   if (Math.abs(native - wanted.mid) <= ROTOR_SLACK_MM)
     return {
       meets: 'yes',
-      because: `The bare mount is made for a ${mm(native)} rotor, and that is what is there.`,
+      because: `The bare mount is made for a ${mmText(native)} rotor, and that is what is there.`,
     };
   return wanted.mid < native
     ? {
         meets: 'no',
-        because: `The mount takes no rotor smaller than ${mm(native)}, and an adapter only makes room for a bigger one.`,
+        because: `The mount takes no rotor smaller than ${mmText(native)}, and an adapter only makes room for a bigger one.`,
       }
     : {
         meets: 'no',
-        because: `The bare mount is made for a ${mm(native)} rotor; this one is ${mm(wanted.mid)}.`,
+        because: `The bare mount is made for a ${mmText(native)} rotor; this one is ${mmText(wanted.mid)}.`,
       };
 }
 

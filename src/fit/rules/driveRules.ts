@@ -1,6 +1,6 @@
 import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 import { BICYCLE_ROLLER_MM, chains } from '../../standards/interfaces/chains.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
@@ -20,10 +20,13 @@ function ringOnSpider(spider: Face, ring: Face): Judgement {
     return unknown('Bolt circle or number of bolts is not known yet.', asks);
   const offMm = Math.abs(circles[0].mid - circles[1].mid);
   return bolts[0].mid === bolts[1].mid && offMm <= BOLT_CIRCLE_SLACK_MM
-    ? { meets: 'yes', because: `Ring and spider both have ${bolts[1].mid} bolts on ${mm(circles[1].mid)}.` }
+    ? {
+        meets: 'yes',
+        because: `Ring and spider both have ${bolts[1].mid} bolts on ${mmText(circles[1].mid)}.`,
+      }
     : {
         meets: 'no',
-        because: `The ring has ${bolts[1].mid} bolts on ${mm(circles[1].mid)}, the spider ${bolts[0].mid} on ${mm(circles[0].mid)}.`,
+        because: `The ring has ${bolts[1].mid} bolts on ${mmText(circles[1].mid)}, the spider ${bolts[0].mid} on ${mmText(circles[0].mid)}.`,
       };
 }
 
@@ -40,7 +43,7 @@ function chainOnTeeth(chain: Face, teeth: Face): Judgement {
   if (isMachineChain(chain))
     return {
       meets: 'no',
-      because: `This is a machine chain: its rollers are too fat for teeth cut for ${mm(BICYCLE_ROLLER_MM)}.`,
+      because: `This is a machine chain: its rollers are too fat for teeth cut for ${mmText(BICYCLE_ROLLER_MM)}.`,
       final: true,
     };
   const inner = readingOf(chain, 'chainWidthMm');
@@ -51,7 +54,7 @@ function chainOnTeeth(chain: Face, teeth: Face): Judgement {
       ...(cut ? [] : [askFor(teeth, 'chainWidthMm')]),
     ]);
   const gapMm = { lo: inner.lo - cut.hi, mid: inner.mid - cut.mid, hi: inner.hi - cut.lo };
-  const words = `The chain is ${mm(inner.mid)} wide inside, the teeth are cut for ${mm(cut.mid)}`;
+  const words = `The chain is ${mmText(inner.mid)} wide inside, the teeth are cut for ${mmText(cut.mid)}`;
   if (gapMm.mid < -CHAIN_SLACK_MM) return { meets: 'no', because: `${words}: it rides up on them.`, gapMm };
   return {
     meets: 'yes',

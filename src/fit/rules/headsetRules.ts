@@ -1,12 +1,13 @@
 import { cupPress, type HeadsetRow, headsets } from '../../standards/interfaces/headsets.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf, traitOf } from '../faces/reading.ts';
 import { standardOf } from '../faces/standardOf.ts';
 import type { Judgement } from '../verdict.ts';
 import { sizedRule } from './sized.ts';
 
-const rowOf = (face: Face): HeadsetRow | undefined => headsets.find((row) => row.id === standardOf(face)?.id);
+const headsetRowOf = (face: Face): HeadsetRow | undefined =>
+  headsets.find((row) => row.id === standardOf(face)?.id);
 
 /** The upper and the lower end of a tube may carry different codes, but seat and bore decide whether they mate. */
 const seatCode = (row: HeadsetRow): string => row.id.split('/')[0] ?? row.id;
@@ -17,8 +18,8 @@ const REAM_MOST_MM = 0.5;
 const DROP_IN_MOST_MM = 0.25;
 
 function cupInTube(tube: Face, cup: Face): Judgement {
-  const tubeRow = rowOf(tube);
-  const cupRow = rowOf(cup);
+  const tubeRow = headsetRowOf(tube);
+  const cupRow = headsetRowOf(cup);
   const bore = readingOf(tube, 'boreMm');
   const outside = readingOf(cup, 'diameterMm');
   const named = tubeRow && cupRow;
@@ -45,13 +46,13 @@ function cupInTube(tube: Face, cup: Face): Judgement {
   const measured = bore.from === 'measured' || outside.from === 'measured';
   const integrated = (tubeRow ?? cupRow)?.seat === 'integrated';
   const [lo, hi] = integrated ? [-DROP_IN_MOST_MM, 0] : [SLACK_PRESS_MM, cupPress.mostMm];
-  const cupTold = `The ${mm(outside.mid)} ${integrated ? 'bearing' : 'cup'}`;
-  const boreTold = `the ${mm(bore.mid)} head tube`;
+  const cupTold = `The ${mmText(outside.mid)} ${integrated ? 'bearing' : 'cup'}`;
+  const boreTold = `the ${mmText(bore.mid)} head tube`;
   const inside = pressMm.lo >= lo - 1e-6 && pressMm.hi <= hi + 1e-6;
   if (inside || (same && !measured)) {
     const seated = integrated
       ? `${cupTold} drops into ${boreTold}.`
-      : `${cupTold} presses into ${boreTold}: ${mm(pressMm.mid)} of press.`;
+      : `${cupTold} presses into ${boreTold}: ${mmText(pressMm.mid)} of press.`;
     return {
       meets: 'yes',
       because: same ? `Both are ${seatCode(tubeRow)}. ${seated}` : seated,
@@ -67,7 +68,7 @@ function cupInTube(tube: Face, cup: Face): Judgement {
       meets: 'no',
       because: integrated
         ? `${cupTold} does not drop into ${boreTold}.`
-        : `${cupTold} is too big for ${boreTold}: ${mm(pressMm.mid)} of press, ${mm(cupPress.mostMm)} is the most.`,
+        : `${cupTold} is too big for ${boreTold}: ${mmText(pressMm.mid)} of press, ${mmText(cupPress.mostMm)} is the most.`,
       gapMm,
       oneWay:
         reamable && !carbon
@@ -78,7 +79,7 @@ function cupInTube(tube: Face, cup: Face): Judgement {
                 key: 'boreMm',
                 before: bore.mid,
                 after,
-                sideEffects: [`The tube loses ${mm((after - bore.mid) / 2)} of wall.`],
+                sideEffects: [`The tube loses ${mmText((after - bore.mid) / 2)} of wall.`],
                 caution:
                   'With the reamer of that size, square to the tube, by somebody who has done it before.',
                 source: cupPress.source,
@@ -133,7 +134,7 @@ export const headsetRules: readonly Rule[] = [
     special: (race, seat) => {
       const machined = traitOf(seat, 'race');
       if (machined === undefined || machined === 'loose') return undefined;
-      const angle = traitOf(race, 'angle') ?? String(rowOf(race)?.anglesDeg?.[0] ?? 'none');
+      const angle = traitOf(race, 'angle') ?? String(headsetRowOf(race)?.anglesDeg?.[0] ?? 'none');
       return machined === `machined-${angle}`
         ? { meets: 'yes', because: `The race is machined on the fork, ${angle}° like the bearing.` }
         : {

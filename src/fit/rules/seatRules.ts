@@ -1,4 +1,4 @@
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf, traitOf } from '../faces/reading.ts';
 import { standardOf } from '../faces/standardOf.ts';
@@ -27,7 +27,10 @@ function railsInHead(head: Face, saddle: Face): Judgement {
     const rail = readingOf(saddle, key);
     // Nearly every two-rail head takes 7 round; only a head that says otherwise is held to it.
     if (room && rail && Math.abs(room.mid - rail.mid) > 0.5)
-      return { meets: 'no', because: `The head takes rails of ${mm(room.mid)}, these are ${mm(rail.mid)}.` };
+      return {
+        meets: 'no',
+        because: `The head takes rails of ${mmText(room.mid)}, these are ${mmText(rail.mid)}.`,
+      };
   }
   return { meets: 'yes', because: `Saddle and post head are both made for ${headRow.label}.` };
 }
@@ -51,7 +54,7 @@ export const seatRules: readonly Rule[] = [
                 key: 'boreMm',
                 before: hole.mid,
                 after: rod.mid,
-                sideEffects: [`The tube loses ${mm((rod.mid - hole.mid) / 2)} of wall.`],
+                sideEffects: [`The tube loses ${mmText((rod.mid - hole.mid) / 2)} of wall.`],
                 caution: 'A reamer in a sound steel tube only; a qualified frame builder does it in minutes.',
                 ...practice,
               },

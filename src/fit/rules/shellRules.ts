@@ -1,6 +1,6 @@
 import { shells } from '../../standards/interfaces/shells.ts';
 import { systemWidths } from '../../standards/interfaces/spindles.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
@@ -21,8 +21,8 @@ function plainBore(shell: Face, cup: Face): Judgement {
       ...(outside ? [] : [askFor(cup, 'diameterMm')]),
     ]);
   const gapMm = { lo: bore.lo - outside.hi, mid: bore.mid - outside.mid, hi: bore.hi - outside.lo };
-  const cupTold = `The ${mm(outside.mid)} cup`;
-  const boreTold = `the ${mm(bore.mid)} shell`;
+  const cupTold = `The ${mmText(outside.mid)} cup`;
+  const boreTold = `the ${mmText(bore.mid)} shell`;
   const named = [shellOf(shell), shellOf(cup)];
   if (named.some((row) => row?.seat === 'threaded'))
     return Math.abs(gapMm.mid) > 2
@@ -41,13 +41,13 @@ function plainBore(shell: Face, cup: Face): Judgement {
   if (gapMm.lo >= PRESS_MM[0] && gapMm.hi <= PRESS_MM[1])
     return {
       meets: 'yes',
-      because: `${cupTold} presses into ${boreTold}: ${mm(-gapMm.mid)} of press.`,
+      because: `${cupTold} presses into ${boreTold}: ${mmText(-gapMm.mid)} of press.`,
       gapMm,
     };
   if (gapMm.hi < PRESS_MM[0])
     return {
       meets: 'no',
-      because: `${cupTold} is ${mm(-gapMm.mid)} bigger than ${boreTold}; a press fit bears ${mm(-PRESS_MM[0])}.`,
+      because: `${cupTold} is ${mmText(-gapMm.mid)} bigger than ${boreTold}; a press fit bears ${mmText(-PRESS_MM[0])}.`,
       gapMm,
     };
   if (gapMm.lo > PRESS_MM[1]) return { meets: 'no', because: `${cupTold} is loose in ${boreTold}.`, gapMm };
@@ -75,7 +75,7 @@ function cupInShell(shell: Face, cup: Face): Judgement {
   const samePair = [shellRow.id, cupRow.id].sort().join(' ') === 'pf30 pf46-wide';
   if (bothPlain && samePair && bore && outside)
     return { meets: 'no', because: 'Same bore, but the cups are made for another width.' };
-  const near = bore && outside ? ` (cup ${mm(outside.mid)}, bore ${mm(bore.mid)})` : '';
+  const near = bore && outside ? ` (cup ${mmText(outside.mid)}, bore ${mmText(bore.mid)})` : '';
   return { meets: 'no', because: `The cups are ${cupRow.label}; the shell is ${shellRow.label}${near}.` };
 }
 
@@ -87,16 +87,16 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   if (!width) return unknown('The width of the shell is not known yet.', [askFor(shell, 'widthMm')]);
   const row = systemWidths.find(({ systemWidthMm }) => Math.abs(systemWidthMm - system.mid) <= 0.3);
   if (!row)
-    return unknown(`No spacer table for a system width of ${mm(system.mid)}: follow the crank's sheet.`, [
+    return unknown(`No spacer table for a system width of ${mmText(system.mid)}: follow the crank's sheet.`, [
       askFor(bore, 'systemWidthMm'),
     ]);
   const missingMm = row.underCupsMm - width.mid;
   const { source, known } = row;
-  const sum = `The shell is ${mm(width.mid)} wide, the crank wants ${mm(row.underCupsMm)} under its cups`;
+  const sum = `The shell is ${mmText(width.mid)} wide, the crank wants ${mmText(row.underCupsMm)} under its cups`;
   if (missingMm < -0.3)
     return {
       meets: 'no',
-      because: `${sum}: ${mm(-missingMm)} too wide.`,
+      because: `${sum}: ${mmText(-missingMm)} too wide.`,
       source,
       known,
       oneWay:
@@ -119,7 +119,7 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   const count = Math.round(missingMm / row.spacerMm);
   if (Math.abs(missingMm - count * row.spacerMm) > 0.6)
     return {
-      ...unknown(`${sum}: ${mm(missingMm)} is no whole number of ${mm(row.spacerMm)} spacers.`, [
+      ...unknown(`${sum}: ${mmText(missingMm)} is no whole number of ${mmText(row.spacerMm)} spacers.`, [
         askFor(shell, 'widthMm', true),
       ]),
       source,
@@ -129,7 +129,7 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   const driveCount = Math.ceil(count / 2);
   return {
     meets: 'with-spacers',
-    because: `${sum}: ${count} spacers of ${mm(row.spacerMm)}, ${driveCount} of them on the drive side.`,
+    because: `${sum}: ${count} spacers of ${mmText(row.spacerMm)}, ${driveCount} of them on the drive side.`,
     spacers: { what: 'cup-spacer', thicknessMm: row.spacerMm, driveCount, otherCount: count - driveCount },
     source,
     known,

@@ -1,8 +1,8 @@
 import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 import type { Known } from '../../standards/known.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
-import { type Reading, readingOf } from '../faces/reading.ts';
+import { readingOf, type SizeReading } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
 
 /** Gap limits: hole minus rod, mm, both ends belonging to the fit. */
@@ -20,7 +20,7 @@ export interface SizedPair {
   /** May settle the pair before sizes do, or change the limits. */
   special?: (hole: Face, rod: Face, gapMm: number) => Judgement | undefined;
   /** What can still be done when the rod is too thick. */
-  tight?: (hole: Face, rod: Face, sizes: { hole: Reading; rod: Reading }) => Partial<Judgement>;
+  tight?: (hole: Face, rod: Face, sizes: { hole: SizeReading; rod: SizeReading }) => Partial<Judgement>;
 }
 
 /** Sizes are given to hundredths; sums of them must not fail on the last bit of a double. */
@@ -51,14 +51,14 @@ export function sizedRule(pair: SizedPair): Rule {
     };
     const special = pair.special?.(hole, rod, gapMm.mid);
     if (special) return { gapMm, ...special };
-    const rodTold = `The ${mm(rodSize.mid)} ${rodWord}`;
-    const holeTold = `the ${mm(holeSize.mid)} ${holeWord}`;
+    const rodTold = `The ${mmText(rodSize.mid)} ${rodWord}`;
+    const holeTold = `the ${mmText(holeSize.mid)} ${holeWord}`;
     const notes = [
       ...(holeSize.weak
-        ? [`Check the ${mm(holeSize.mid)} with a caliper: it stands in the table from memory.`]
+        ? [`Check the ${mmText(holeSize.mid)} with a caliper: it stands in the table from memory.`]
         : []),
       ...(rodSize.weak
-        ? [`Check the ${mm(rodSize.mid)} with a caliper: it stands in the table from memory.`]
+        ? [`Check the ${mmText(rodSize.mid)} with a caliper: it stands in the table from memory.`]
         : []),
     ];
     if (gapMm.lo >= least - HAIR_MM && gapMm.hi <= most + HAIR_MM)
@@ -69,8 +69,8 @@ export function sizedRule(pair: SizedPair): Rule {
         meets: 'no',
         because:
           gapMm.mid < 0
-            ? `${rodTold} does not go into ${holeTold}: it is ${mm(-gapMm.mid)} too thick.`
-            : `${rodTold} leaves ${mm(gapMm.mid)} of air in ${holeTold}; it wants ${mm(least)} at least.`,
+            ? `${rodTold} does not go into ${holeTold}: it is ${mmText(-gapMm.mid)} too thick.`
+            : `${rodTold} leaves ${mmText(gapMm.mid)} of air in ${holeTold}; it wants ${mmText(least)} at least.`,
         gapMm,
         notes,
         ...rest,
@@ -79,7 +79,7 @@ export function sizedRule(pair: SizedPair): Rule {
     if (gapMm.lo > most + HAIR_MM)
       return {
         meets: 'no',
-        because: `${rodTold} is too thin for ${holeTold}: ${mm(gapMm.mid)} of play.`,
+        because: `${rodTold} is too thin for ${holeTold}: ${mmText(gapMm.mid)} of play.`,
         gapMm,
         notes,
       };

@@ -1,5 +1,5 @@
 import { slotFiling } from '../../standards/interfaces/axles.ts';
-import { mm, type Rule } from '../bridges/rule.ts';
+import { mmText, type Rule } from '../bridges/rule.ts';
 import { traitOf } from '../faces/reading.ts';
 import { sizedRule } from './sized.ts';
 
@@ -44,7 +44,7 @@ export const slotRules: readonly Rule[] = [
             key: 'widthMm',
             before: hole.mid,
             after: rod.mid,
-            sideEffects: [`Each flank loses ${mm(byMm / 2)}.`],
+            sideEffects: [`Each flank loses ${mmText(byMm / 2)}.`],
             caution:
               byMm <= slotFiling.cosmeticMm
                 ? 'A few strokes on the upper flank keep the axle height equal on both sides.'

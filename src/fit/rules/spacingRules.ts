@@ -1,9 +1,9 @@
 import { coldSet, spacingSlack } from '../../standards/interfaces/spacings.ts';
 import type { Known } from '../../standards/known.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf, traitOf } from '../faces/reading.ts';
-import type { Judgement, OneWayChange } from '../verdict.ts';
+import type { Judgement, OneWayFix } from '../verdict.ts';
 
 const frameEnds = 'hub column on frame ends: 1 mm over an end is about 2°, a set axle beats washers';
 const practice = { source: 'common practice, no source', known: 'proposal' as Known };
@@ -11,7 +11,7 @@ const practice = { source: 'common practice, no source', known: 'proposal' as Kn
 /** More than this of washers leaves too little axle in the frame end. */
 const WASHERS_MOST_MM = 12;
 
-function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayChange[] {
+function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayFix[] {
   const material = traitOf(ends, 'material');
   if (material !== 'steel' || traitOf(ends, 'end') === 'front') return [];
   if (toMm - fromMm > coldSet.mostMm) return [];
@@ -24,11 +24,11 @@ function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayChange[] {
       before: fromMm,
       after: toMm,
       sideEffects: [
-        `Each end moves out by ${mm((toMm - fromMm) / 2)}.`,
+        `Each end moves out by ${mmText((toMm - fromMm) / 2)}.`,
         'The ends are no longer parallel: align them, 1 mm over an end is about 2°.',
       ],
       caution: far
-        ? `${mm(toMm - fromMm)} is more than usual, ${mm(coldSet.usualMm)}: a qualified frame builder, and an eye on the bridge brazing afterwards.`
+        ? `${mmText(toMm - fromMm)} is more than usual, ${mmText(coldSet.usualMm)}: a qualified frame builder, and an eye on the bridge brazing afterwards.`
         : 'Steel only, in small steps, checked against a string; a qualified frame builder has the tools.',
       source: coldSet.source,
       known: coldSet.known,
@@ -39,7 +39,7 @@ function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayChange[] {
 /** A hub that has to lose more has another place for its bearings: our own limit. */
 const CUT_MOST_MM = 20;
 
-function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayChange[] {
+function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayFix[] {
   if (fromMm - toMm > CUT_MOST_MM) return [];
   return [
     {
@@ -49,8 +49,8 @@ function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayChange[] {
       before: fromMm,
       after: toMm,
       sideEffects: [
-        `Off the drive end alone the chainline moves out by ${mm((fromMm - toMm) / 2)} and a rotor keeps its gap.`,
-        `Off the left end a rotor loses up to ${mm(fromMm - toMm)} of gap and meets the frame.`,
+        `Off the drive end alone the chainline moves out by ${mmText((fromMm - toMm) / 2)} and a rotor keeps its gap.`,
+        `Off the left end a rotor loses up to ${mmText(fromMm - toMm)} of gap and meets the frame.`,
         'The rim has to be pulled back to the middle by half the difference of the two cuts.',
       ],
       caution:
@@ -69,7 +69,7 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
       ...(over ? [] : [askFor(hub, 'spacingMm')]),
     ]);
   const gapMm = { lo: inside.lo - over.hi, mid: inside.mid - over.mid, hi: inside.hi - over.lo };
-  const widths = `The hub is ${mm(over.mid)} wide, the ends stand ${mm(inside.mid)} apart`;
+  const widths = `The hub is ${mmText(over.mid)} wide, the ends stand ${mmText(inside.mid)} apart`;
   if (Math.abs(gapMm.mid) <= spacingSlack.slackMm)
     return { meets: 'yes', because: `${widths}: the hand does the rest.`, gapMm };
   if (gapMm.mid > 0) {
@@ -77,7 +77,7 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
       return { meets: 'no', because: `${widths}: too much for washers.`, gapMm };
     return {
       meets: 'with-spacers',
-      because: `${widths}: it wants ${mm(gapMm.mid / 2)} of washers on each side.`,
+      because: `${widths}: it wants ${mmText(gapMm.mid / 2)} of washers on each side.`,
       gapMm,
       spacers: { what: 'axle-washer', thicknessMm: gapMm.mid / 2, driveCount: 1, otherCount: 1 },
       notes: [
@@ -91,7 +91,7 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
   const asks = traitOf(ends, 'material') === undefined ? [askFor(ends, 'material')] : [];
   return {
     meets: 'no',
-    because: `${widths}: the hub is ${mm(-gapMm.mid)} too wide.`,
+    because: `${widths}: the hub is ${mmText(-gapMm.mid)} too wide.`,
     gapMm,
     oneWay: [...cold, ...hubCutting(hub, over.mid, inside.mid)],
     asks,

@@ -1,7 +1,7 @@
 import { straightSideWidthBreaks } from '../../mechanics/tyres/pressureCeiling.ts';
 import { beadSeatsMatch, widthOnRim } from '../../mechanics/tyres/tyreFit.ts';
 import { widthTables } from '../../standards/tyres/tyreWidths.ts';
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf, traitOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
@@ -19,7 +19,7 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
     ...widthOnRim(table, tyreMm, rimMm),
     source: table.source,
   }));
-  const words = `A ${mm(tyreMm)} tyre on a rim ${mm(rimMm)} wide inside`;
+  const words = `A ${mmText(tyreMm)} tyre on a rim ${mmText(rimMm)} wide inside`;
   const said = verdicts.filter(({ answer }) => answer !== 'not-in-this-table');
   const editions = said
     .map(
@@ -76,7 +76,7 @@ function tyreOnRim(rim: Face, tyre: Face): Judgement {
   if (straight && straightSideWidthBreaks(tyreWidth.mid, rimWidth.mid).length > 0)
     return {
       meets: 'no',
-      because: `A ${mm(tyreWidth.mid)} tyre is too narrow for straight rim walls ${mm(rimWidth.mid)} apart.`,
+      because: `A ${mmText(tyreWidth.mid)} tyre is too narrow for straight rim walls ${mmText(rimWidth.mid)} apart.`,
       ...straightWalls,
     };
   // The table counts whole millimetres; a caliper between two rows belongs to the nearer one.

@@ -1,4 +1,4 @@
-import { askFor, mm, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf } from '../faces/reading.ts';
 import type { Judgement } from '../verdict.ts';
@@ -51,12 +51,12 @@ export const wheelRules: readonly Rule[] = [
       return gapMm.mid >= 0
         ? {
             meets: 'yes',
-            because: `The tyre is ${mm(wide[1].mid)} wide, and there is room for ${mm(wide[0].mid)}.`,
+            because: `The tyre is ${mmText(wide[1].mid)} wide, and there is room for ${mmText(wide[0].mid)}.`,
             gapMm,
           }
         : {
             meets: 'no',
-            because: `The tyre is ${mm(wide[1].mid)} wide, ${mm(-gapMm.mid)} more than there is room for.`,
+            because: `The tyre is ${mmText(wide[1].mid)} wide, ${mmText(-gapMm.mid)} more than there is room for.`,
             gapMm,
           };
     },

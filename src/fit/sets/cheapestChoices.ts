@@ -4,7 +4,7 @@ export interface JointCost {
   costs: ArrayLike<number>;
 }
 
-export interface Choice {
+export interface CheapestSet {
   /** Option taken at each place. */
   options: readonly number[];
   cost: number;
@@ -35,7 +35,7 @@ interface Bucket {
 export function* cheapestChoices(
   singles: readonly (readonly number[])[],
   joint: readonly JointCost[],
-): Generator<Choice> {
+): Generator<CheapestSet> {
   const sizes = singles.map(({ length }) => length);
   refuseBadCosts(singles, joint, sizes);
   const chosen = new Int32Array(sizes.length);

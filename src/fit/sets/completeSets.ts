@@ -3,7 +3,7 @@ import type { Bridging } from '../bridges/shelfAdapter.ts';
 import { checkPile, type PileCheck, refuseTwins } from '../checkPile.ts';
 import { bridgingKinds, type PartKind } from '../partKinds.ts';
 import { type PilePart, shelfOf } from '../pile.ts';
-import { type Choice, cheapestChoices } from './cheapestChoices.ts';
+import { type CheapestSet, cheapestChoices } from './cheapestChoices.ts';
 import { piecesToBuy } from './piecesToBuy.ts';
 import { costOf, noCost, type SetCost, tieOf } from './setCost.ts';
 import { bikeSlots, carrierOf, isAskedFor, type SetSlot } from './setSlots.ts';
@@ -83,11 +83,11 @@ export function completeSets(
     pieces: piecesToBuy(sets.map(({ check }) => check)),
   };
 
-  function partsOf(choice: Choice): PilePart[] {
+  function partsOf(choice: CheapestSet): PilePart[] {
     return choice.options.flatMap((option, place) => options[place]?.[option] ?? []);
   }
 
-  function missingOf(choice: Choice): string[] {
+  function missingOf(choice: CheapestSet): string[] {
     const chosen = [frame, ...partsOf(choice)];
     return slots
       .filter(
@@ -97,7 +97,7 @@ export function completeSets(
       .map(({ slot }) => slot);
   }
 
-  function asSet(choice: Choice, missing: readonly string[]): CompleteSet {
+  function asSet(choice: CheapestSet, missing: readonly string[]): CompleteSet {
     const parts = partsOf(choice);
     const check = checkPile([frame, ...parts, ...adapterParts]);
     return {

@@ -44,7 +44,7 @@ export interface AxleStop {
 }
 
 /** A chain length that just misses the slot. */
-export interface NearMiss {
+export interface NearChainLength {
   pitches: number;
   kind: ChainKind;
   tautMm: number;
@@ -61,8 +61,8 @@ export interface AxlePositions {
   /** from front to rear */
   stops: AxleStop[];
   /** nearest lengths beyond the ends; the one in front tells what more filing would win */
-  beyondFront: NearMiss | null;
-  beyondRear: NearMiss | null;
+  beyondFront: NearChainLength | null;
+  beyondRear: NearChainLength | null;
   /** what a tooth, a half-link or a pair of links does to the first stop; null when the slot holds none */
   moves: AxleMoves | null;
 }
@@ -139,7 +139,7 @@ export function axlePositions(
   const stops = within.map((pitches) => stopAt(drive, pitches, slot, filedFrontMm, wearPercent));
   const stepBack = allowed(first - 1) ? 1 : 2;
   const stepOn = allowed(last + 1) ? 1 : 2;
-  const miss = (pitches: number, missingFrom: (tautMm: number) => number): NearMiss | null => {
+  const miss = (pitches: number, missingFrom: (tautMm: number) => number): NearChainLength | null => {
     if (pitches < shortestPitches(drive) || pitches > longestPitches(drive)) return null;
     const tautMm = axleFromPitches(drive, pitches);
     return { pitches, kind: kindOf(pitches), tautMm, missingMm: missingFrom(tautMm) };

@@ -1,5 +1,5 @@
 import { type Bridge, oneWayBridge } from '../bridges/bridge.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { readingOf, traitOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
@@ -25,7 +25,7 @@ const filing = (slot: Placed, frontMm: number, missingMm: number): Bridge =>
     key: 'nearestMm',
     before: frontMm,
     after: frontMm - missingMm,
-    sideEffects: [`${mm(missingMm)} off the front of both slots.`],
+    sideEffects: [`${mmText(missingMm)} off the front of both slots.`],
     caution:
       'Both sides alike, and at least a slot width of metal left in front; judged by a frame builder first.',
     source: 'chain geometry; what has to stay is from memory',
@@ -63,7 +63,7 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
   const [stop] = even.stops;
   const has = chain && readingOf(chain.face, 'pitchesCount')?.mid;
   if (stop) {
-    const words = `A chain of ${stop.pitches} pitches puts the axle ${mm(stop.tautMm)} behind the spindle; the slot runs from ${mm(front.mid)} to ${mm(rear.mid)}`;
+    const words = `A chain of ${stop.pitches} pitches puts the axle ${mmText(stop.tautMm)} behind the spindle; the slot runs from ${mmText(front.mid)} to ${mmText(rear.mid)}`;
     return [
       has !== undefined && has < stop.pitches
         ? finding('chain-length', faces, {
@@ -84,7 +84,7 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
     return [
       finding('chain-length', faces, {
         outcome: 'fits-with',
-        because: `No even number of pitches puts the axle into the slot; ${odd.stops[0].pitches} with a half-link put it ${mm(odd.stops[0].tautMm)} behind the spindle.`,
+        because: `No even number of pitches puts the axle into the slot; ${odd.stops[0].pitches} with a half-link put it ${mmText(odd.stops[0].tautMm)} behind the spindle.`,
         bridges: [halfLink],
         ...rest,
       }),

@@ -5,7 +5,7 @@ import {
   rearChainlineMm,
 } from '../../mechanics/drive/chainline.ts';
 import { chainlines } from '../../standards/interfaces/chainlines.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
@@ -22,21 +22,21 @@ export interface Chainline {
   angleDeg: number | null;
 }
 
-const words: Record<ChainlineJudgement, string> = {
+const judgementWords: Record<ChainlineJudgement, string> = {
   straight: 'straight',
   usable: 'usable',
   noticeable: 'to be heard and felt',
   'too-far': 'too far',
 };
 
-function placesOf(parts: readonly PilePart[]) {
+function chainlineFaces(parts: readonly PilePart[]) {
   const spider = onlyFace(parts, 'spider');
   const driver = onlyFace(parts, 'driver-mount');
   const width = onlyFace(parts, 'hub-spacing', 'rear-hub');
   return spider && driver && width ? { spider, driver, width } : undefined;
 }
 
-type Places = NonNullable<ReturnType<typeof placesOf>>;
+type Places = NonNullable<ReturnType<typeof chainlineFaces>>;
 
 const readingsOf = ({ spider, driver, width }: Places) =>
   readAll({
@@ -51,7 +51,7 @@ const readingsOf = ({ spider, driver, width }: Places) =>
  * @example chainlineOf([cranks42, hub135with16point5])?.offsetMm //=> -9
  */
 export function chainlineOf(parts: readonly PilePart[]): Chainline | undefined {
-  const places = placesOf(parts);
+  const places = chainlineFaces(parts);
   const read = places && readingsOf(places);
   if (!read || 'asks' in read) return undefined;
   const { front, width, toothCentre } = read.readings;
@@ -76,7 +76,7 @@ const usual = `One meets, from the middle of the bike: ${chainlines
 
 /** Front and rear chainline against each other, with the angle of the chain at the middle of the slot. */
 export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
-  const places = placesOf(parts);
+  const places = chainlineFaces(parts);
   if (!places) return [];
   const faces = [places.spider.ref, places.driver.ref, places.width.ref];
   const rest = {
@@ -102,7 +102,7 @@ export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
   return [
     finding('chainline', faces, {
       outcome: judgement === 'too-far' ? 'does-not-fit' : 'fits',
-      because: `The ring runs ${mm(frontMm)} from the middle of the bike, the sprocket ${mm(rearMm)}: ${mm(Math.abs(offsetMm))} apart${angle}, ${words[judgement]}.`,
+      because: `The ring runs ${mmText(frontMm)} from the middle of the bike, the sprocket ${mmText(rearMm)}: ${mmText(Math.abs(offsetMm))} apart${angle}, ${judgementWords[judgement]}.`,
       notes:
         judgement === 'noticeable' || judgement === 'too-far'
           ? [

@@ -1,6 +1,6 @@
 import { rearChainlineMm } from '../../mechanics/drive/chainline.ts';
 import { type HubCut, type HubSeat, shortenHub, splitCut } from '../../mechanics/wheels/hubShortening.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { readingOf } from '../faces/reading.ts';
 import type { Finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
@@ -24,24 +24,25 @@ function seatOf(hub: PilePart, overLocknutMm: number): HubSeat {
   };
 }
 
-function described(seat: HubSeat, cut: HubCut): string {
+function cutText(seat: HubSeat, cut: HubCut): string {
   const after = shortenHub(seat, cut);
   const shares =
     cut.leftMm === 0
-      ? `All ${mm(cut.driveMm)} off the drive end`
-      : `${mm(cut.driveMm)} off the drive end and ${mm(cut.leftMm)} off the left`;
-  const chainline = after.chainlineMm === null ? '' : ` The rear chainline becomes ${mm(after.chainlineMm)}.`;
+      ? `All ${mmText(cut.driveMm)} off the drive end`
+      : `${mmText(cut.driveMm)} off the drive end and ${mmText(cut.leftMm)} off the left`;
+  const chainline =
+    after.chainlineMm === null ? '' : ` The rear chainline becomes ${mmText(after.chainlineMm)}.`;
   const rotorGap =
     after.rotorGapMm === null
       ? ''
       : after.rotorTouches
         ? ' The rotor meets the frame: not this way.'
-        : ` The rotor keeps ${mm(after.rotorGapMm)} to the frame end.`;
+        : ` The rotor keeps ${mmText(after.rotorGapMm)} to the frame end.`;
   const way = after.rimToDriveMm < 0 ? 'away from' : 'towards';
   const dish =
     after.rimToDriveMm === 0
       ? ' The rim stays where it is.'
-      : ` The rim has to be pulled ${mm(Math.abs(after.rimToDriveMm))} ${way} the drive side.`;
+      : ` The rim has to be pulled ${mmText(Math.abs(after.rimToDriveMm))} ${way} the drive side.`;
   return `${shares}:${chainline}${rotorGap}${dish}`.replace(': The', ': the');
 }
 
@@ -77,7 +78,7 @@ function whereToCut(
       : [
           most === 0
             ? 'Nothing may come off the left end: the rotor would come too near the frame.'
-            : `At most ${mm(most)} may come off the left end, for the rotor keeps ${mm(ROTOR_AIR_MM)} of air.`,
+            : `At most ${mmText(most)} may come off the left end, for the rotor keeps ${mmText(ROTOR_AIR_MM)} of air.`,
         ];
   const ways = [
     { driveMm: totalMm, leftMm: 0 },
@@ -88,13 +89,13 @@ function whereToCut(
     straight && frontMm !== undefined && seat.chainlineMm !== null
       ? [chainWords(seat, straight, frontMm)]
       : [];
-  return [...rotor, ...chain, ...ways.map((cut) => described(seat, cut))];
+  return [...rotor, ...chain, ...ways.map((cut) => cutText(seat, cut))];
 }
 
 function chainWords(seat: HubSeat, cut: HubCut, frontMm: number): string {
   const offMm = Math.abs(frontMm - (shortenHub(seat, cut).chainlineMm ?? Number.NaN));
-  const rest = offMm < 0.05 ? 'runs straight' : `comes as near as ${mm(offMm)}`;
-  return `Towards the ring, ${mm(frontMm)} from the middle, the chain ${rest} with ${mm(cut.driveMm)} off the drive end and ${mm(cut.leftMm)} off the left.`;
+  const rest = offMm < 0.05 ? 'runs straight' : `comes as near as ${mmText(offMm)}`;
+  return `Towards the ring, ${mmText(frontMm)} from the middle, the chain ${rest} with ${mmText(cut.driveMm)} off the drive end and ${mmText(cut.leftMm)} off the left.`;
 }
 
 /**

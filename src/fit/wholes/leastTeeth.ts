@@ -2,7 +2,7 @@ import { rollerCircleMm } from '../../mechanics/drive/pitchDiameter.ts';
 import { positive } from '../../mechanics/range.ts';
 import { driveThreads } from '../../standards/interfaces/driveThreads.ts';
 import { ringMounts } from '../../standards/interfaces/ringMounts.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
@@ -59,7 +59,7 @@ function ring(part: PilePart): Finding[] {
       : 'geometry of roller seat and bolt circle',
     known: least.listed ? 'seen' : 'computed',
   } as const;
-  const words = `The ring has ${count.mid} teeth; ${least.teethCount} is the fewest on ${bolts.mid} bolts of a ${mm(circle.mid)} circle`;
+  const words = `The ring has ${count.mid} teeth; ${least.teethCount} is the fewest on ${bolts.mid} bolts of a ${mmText(circle.mid)} circle`;
   if (count.mid >= least.teethCount)
     return [finding('ring-teeth', refs, { outcome: 'fits', because: `${words}.`, ...rest })];
   if (!least.listed && count.mid >= least.teethCount - 1)

@@ -1,5 +1,5 @@
 import { rotorWear } from '../../mechanics/brakes/rotor.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
@@ -16,7 +16,7 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
       source: 'the mark on the rotor; a workshop tool maker’s article on rotor wear',
       known: 'seen',
     } as const;
-    const measured = `The rotor is ${mm(thickness.mid)} thick at its thinnest`;
+    const measured = `The rotor is ${mmText(thickness.mid)} thick at its thinnest`;
     if (!least)
       return [
         finding('rotor-wear', [ref], {
@@ -27,7 +27,7 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
         }),
       ];
     const { wear, leftMm } = rotorWear({ thicknessMm: thickness.mid, printedMinimumMm: least.mid });
-    const mark = `it is marked ${mm(least.mid)}`;
+    const mark = `it is marked ${mmText(least.mid)}`;
     if (wear === 'replace')
       return [
         finding('rotor-wear', [ref], {
@@ -39,7 +39,7 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
     return [
       finding('rotor-wear', [ref], {
         outcome: 'fits',
-        because: `${measured}, ${mark}: ${mm(leftMm ?? 0)} left.`,
+        because: `${measured}, ${mark}: ${mmText(leftMm ?? 0)} left.`,
         notes: wear === 'watch' ? ['So near its mark it wants a look at every service.'] : [],
         ...rest,
       }),

@@ -1,4 +1,4 @@
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { readingOf } from '../faces/reading.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
@@ -18,9 +18,9 @@ export function slidingDiscFindings(parts: readonly PilePart[]): Finding[] {
   return [
     finding('disc-on-sliding-axle', [mount.ref, slot.ref], {
       outcome: 'fits',
-      because: `The axle slides ${mm(far.mid - near.mid)}, and the rotor with it, past a caliper that stays.`,
+      because: `The axle slides ${mmText(far.mid - near.mid)}, and the rotor with it, past a caliper that stays.`,
       notes: [
-        `Right only within about ${mm(DESIGN_POINT_MM)} of where the mount was made for: look at the pads after every change of the chain.`,
+        `Right only within about ${mmText(DESIGN_POINT_MM)} of where the mount was made for: look at the pads after every change of the chain.`,
       ],
       risk: 'Pads that hang over the rotor wear a step and catch on it.',
       source: 'geometry; the limit from memory',

@@ -1,6 +1,6 @@
 import { CAP_GAP_MM, steererSpare } from '../../mechanics/clamps/steererLength.ts';
 import { steererGap } from '../../standards/interfaces/headsets.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { onlyFace, readAll } from '../placed.ts';
@@ -43,14 +43,16 @@ export function steererFindings(parts: readonly PilePart[]): Finding[] {
     spacersMm: 0,
     stemClampMm: height.mid,
   });
-  const words = `The steerer is ${mm(length.mid)} long, ${mm(length.mid - spareMm)} are needed`;
+  const words = `The steerer is ${mmText(length.mid)} long, ${mmText(length.mid - spareMm)} are needed`;
   // The gap under the cap is the reserve; a steerer that ends lower leaves the clamp half empty.
   if (spareMm < -CAP_GAP_MM)
     return [
       finding('steerer-length', faces, { outcome: 'does-not-fit', because: `${words}: too short.`, ...rest }),
     ];
   const notes =
-    spareMm > 0.5 ? [`${mm(spareMm)} of spacers; sawing it off waits until the bar height is settled.`] : [];
+    spareMm > 0.5
+      ? [`${mmText(spareMm)} of spacers; sawing it off waits until the bar height is settled.`]
+      : [];
   return [
     finding('steerer-length', faces, { outcome: 'fits', because: `${words}: long enough.`, notes, ...rest }),
   ];

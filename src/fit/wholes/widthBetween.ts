@@ -1,7 +1,7 @@
 import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 import type { Bridge } from '../bridges/bridge.ts';
 import { mates } from '../bridges/mates.ts';
-import { mm } from '../bridges/rule.ts';
+import { mmText } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { readingOf } from '../faces/reading.ts';
 import type { Finding, PlacedAsk } from '../finding.ts';
@@ -33,7 +33,7 @@ const widenings: readonly Widening[] = [
     wide: ['shell', 'widthMm'],
     piece: ['bb-cup', 'flangeMm'],
     width: (bareMm, flangesMm) => bareMm + 2 * sum(flangesMm),
-    told: (flangesMm) => `The flanges of the adapter add ${mm(sum(flangesMm))} on each side.`,
+    told: (flangesMm) => `The flanges of the adapter add ${mmText(sum(flangesMm))} on each side.`,
     unmeasured: 'An adapter goes into the shell, and nobody has measured how far its flanges stand out.',
     later: 'The flanges of the adapter make the shell wider: measure them when it is there.',
   },
@@ -43,7 +43,7 @@ const widenings: readonly Widening[] = [
     wide: ['hub-spacing', 'spacingMm'],
     piece: ['axle', 'overCapsMm'],
     width: (_bareMm, overCapsMm) => overCapsMm.at(-1) ?? Number.NaN,
-    told: (overCapsMm) => `Over its end caps the hub measures ${mm(overCapsMm.at(-1) ?? Number.NaN)}.`,
+    told: (overCapsMm) => `Over its end caps the hub measures ${mmText(overCapsMm.at(-1) ?? Number.NaN)}.`,
     unmeasured: 'The hub wants other end caps, and nobody has measured how wide it is over them.',
     later: 'End caps change the width of the hub: measure over them when they are there.',
   },

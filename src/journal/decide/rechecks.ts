@@ -5,7 +5,7 @@ import {
   type InstructionKind,
   recheckInstructions,
   recheckRows,
-  type RecheckRow as ScheduleRow,
+  type ScheduleRow,
   spanOfTurn,
 } from '../../standards/checks/recheckSchedule.ts';
 import type { CommandOf } from '../commands.ts';

@@ -1,27 +1,5 @@
 import { notNegative, positive } from '../range.ts';
 
-/**
- * Distance between neighbouring holes of a bolt circle, mm: what a caliper reads without finding the centre.
- * @param circleMm bolt circle diameter, mm, > 0
- * @param holes evenly spread, ≥ 3
- * @throws RangeError when a value is out of range
- * @example neighbourHolesMm(44, 6) //=> 22
- */
-export function neighbourHolesMm(circleMm: number, holes: number): number {
-  positive({ circleMm });
-  if (!Number.isInteger(holes) || holes < 3) throw new RangeError(`not a bolt circle: ${holes} holes`);
-  return circleMm * Math.sin(Math.PI / holes);
-}
-
-/**
- * Bolt circle from the distance between neighbouring holes.
- * @example boltCircleMm(22, 6) //=> 44
- */
-export function boltCircleMm(neighbourMm: number, holes: number): number {
-  positive({ neighbourMm });
-  return neighbourMm / neighbourHolesMm(1, holes);
-}
-
 export type Wear = 'good' | 'watch' | 'replace';
 export type WearReason =
   | 'at-printed-minimum'

@@ -28,7 +28,7 @@ export type LimitsRefusal =
   | 'grade-not-in-table';
 
 /** The step a size belongs to: 50.00 mm is in 30 to 50, 50.01 mm is not. */
-const stepOf = (steps: readonly ToleranceStep[], sizeMm: number) =>
+const toleranceStepOf = (steps: readonly ToleranceStep[], sizeMm: number) =>
   steps.find((step) => sizeMm > step.overMm && sizeMm <= step.upToMm);
 
 function shaftLimits(step: ToleranceStep, letter: string, grade: number, toleranceUm: number) {
@@ -70,7 +70,7 @@ export function limits(
   finite({ nominalMm });
   const match = /^([A-Za-z])(\d{1,2})$/.exec(toleranceClass);
   if (!match) return { ok: false, reason: 'not-a-class' };
-  const step = stepOf(steps, nominalMm);
+  const step = toleranceStepOf(steps, nominalMm);
   if (!step) return { ok: false, reason: 'size-outside-table' };
   const letter = match[1]!.toLowerCase();
   const grade = Number(match[2]);
@@ -85,7 +85,7 @@ export function limits(
   return { ok: true, upperUm, lowerUm, known: step.seen.includes(toleranceClass) ? 'seen' : 'memory' };
 }
 
-export interface Fit {
+export interface ToleranceFit {
   /** Diametral interference, µm; negative is play. */
   mostUm: number;
   leastUm: number;
@@ -99,7 +99,7 @@ export interface Fit {
 export function fitTogether(
   hole: Pick<Limits, 'upperUm' | 'lowerUm'>,
   shaft: Pick<Limits, 'upperUm' | 'lowerUm'>,
-): Fit {
+): ToleranceFit {
   const mostUm = shaft.upperUm - hole.lowerUm;
   const leastUm = shaft.lowerUm - hole.upperUm;
   const kind = leastUm > 0 ? 'interference' : mostUm <= 0 ? 'clearance' : 'transition';

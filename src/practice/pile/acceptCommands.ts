@@ -94,7 +94,7 @@ function endOfFinding({ faces }: Finding, { parts }: Situation): PilePart['posit
   return about.find(({ position }) => position)?.position;
 }
 
-interface NewPart {
+interface PartToMake {
   partId: Id;
   label: string;
   end: PilePart['position'];
@@ -102,7 +102,7 @@ interface NewPart {
 }
 
 /** A piece that is not there yet: written down with its sizes, and with a step to get it. */
-function addPlanned(planned: PlannedPart, { partId, label, end, situation }: NewPart): Command[] {
+function addPlanned(planned: PlannedPart, { partId, label, end, situation }: PartToMake): Command[] {
   const { bikeId, newId } = situation;
   const name = plannedName(planned);
   return [

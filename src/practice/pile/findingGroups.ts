@@ -19,7 +19,7 @@ const order: readonly GroupId[] = [
 ];
 
 /** What became of a finding before: the way accepted, or a note that it stays open. */
-export const rowOf = (rows: readonly FindingRow[], { findingId }: Finding): FindingRow | undefined =>
+export const findingRowOf = (rows: readonly FindingRow[], { findingId }: Finding): FindingRow | undefined =>
   rows.find((row) => row.findingId === findingId);
 
 /**

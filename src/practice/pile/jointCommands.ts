@@ -11,7 +11,7 @@ import { topicWords } from '../../words/fitWords.ts';
 import { mattersOnBike } from '../mattersOnBike.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
-import { beforeJoint, inBuildOrder } from './stepPlace.ts';
+import { beforeJoint, placeInBuildOrder } from './stepPlace.ts';
 
 interface Named extends Situation {
   nameOf: (partId: Id) => string;
@@ -96,7 +96,7 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
       torqued: wantsTorque({ kind, fasteners, targets: [] }),
     },
   ]);
-  let place = inBuildOrder(now, order);
+  let place = placeInBuildOrder(now, order);
   const steps = planned.map((step): Command => {
     const stepId = newId();
     const afterStepId = place;

@@ -5,7 +5,7 @@ import { faceKinds } from '../../standards/faces/faceKinds.ts';
 import { faceKnown } from '../../words/faceText.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 
-export interface Missing {
+export interface MissingPart {
   slot: string;
   label: string;
   /** Which face of which part it has to suit, and how big that is. */
@@ -27,7 +27,7 @@ export function suitWords(wanted: readonly WantedFace[], parts: readonly PilePar
  * Places of a bike no part here could fill, each with what the part would have to suit.
  * @example missingParts([]).length //=> 20
  */
-export function missingParts(parts: readonly PilePart[]): Missing[] {
+export function missingParts(parts: readonly PilePart[]): MissingPart[] {
   return slots
     .filter((slot) => candidatesFor(slot, parts).length === 0)
     .map((slot) => ({

@@ -25,7 +25,7 @@ export function beforeJoint({ steps }: StepList, jointId: Id): Behind | undefine
  * @param order build order of the new joint, see `jointKinds`
  * @returns undefined when the list is empty
  */
-export function inBuildOrder({ steps, joints }: StepList, order: number): Behind | undefined {
+export function placeInBuildOrder({ steps, joints }: StepList, order: number): Behind | undefined {
   const orderOf = (step: StepRow): number => {
     const joint = joints.find(({ jointId }) => jointId === step.jointId);
     return joint ? jointKindRow(joint.kind).buildOrder : Number.POSITIVE_INFINITY;

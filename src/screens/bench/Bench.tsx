@@ -5,14 +5,14 @@ import { Absent } from '../Absent.tsx';
 import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
-import { Work } from './Work.tsx';
+import { BenchWork } from './BenchWork.tsx';
 
 /** Work at the bench, one step at a time. */
 export function Bench({ bikeId }: { bikeId: string }) {
   const seen = useView('bench', { bikeId });
   const chosen = useView('settings', {});
   if (seen.is === 'there' && seen.value && seen.value.steps.length > 0 && chosen.is === 'there')
-    return <Work view={seen.value} settings={chosen.value} />;
+    return <BenchWork view={seen.value} settings={chosen.value} />;
   const plan = hrefOf({ at: 'plan', bikeId });
   return (
     <Screen

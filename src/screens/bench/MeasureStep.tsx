@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { IconName } from '../../controls/Icon.tsx';
-import { type AnyUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
+import { type AnyUnit, type Typed, unitLabel, unitsOf } from '../../mechanics/units.ts';
 import { useRun } from '../door.tsx';
 import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
@@ -14,22 +14,22 @@ import { Extras } from './torque/Extras.tsx';
 import { NumberPad } from './torque/NumberPad.tsx';
 
 const kinds = {
-  length: ['mm', 'cm', '[in_i]'],
-  pressure: ['bar', '[psi]', 'kPa'],
+  length: unitsOf.length,
+  pressure: unitsOf.pressure,
   force: ['N', 'kgf', '[lbf_av]'],
-  mass: ['g', 'kg', '[lb_av]'],
+  mass: unitsOf.mass,
   angle: ['deg'],
 } as const satisfies Record<string, readonly AnyUnit[]>;
-type Measured = keyof typeof kinds;
+type MeasuredKind = keyof typeof kinds;
 
-const tabs: { value: Measured; label: string; icon: IconName }[] = [
+const tabs: { value: MeasuredKind; label: string; icon: IconName }[] = [
   { value: 'length', label: 'Length', icon: 'ruler' },
   { value: 'pressure', label: 'Pressure', icon: 'tyre' },
   { value: 'force', label: 'Force', icon: 'wheel' },
   { value: 'mass', label: 'Mass', icon: 'scale' },
   { value: 'angle', label: 'Angle', icon: 'undo' },
 ];
-const kindOf = (unit: AnyUnit): Measured =>
+const kindOf = (unit: AnyUnit): MeasuredKind =>
   tabs.find(({ value }) => (kinds[value] as readonly AnyUnit[]).includes(unit))?.value ?? 'length';
 
 /** A measure taken at the bench, kept as typed with its unit. */

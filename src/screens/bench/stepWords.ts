@@ -10,7 +10,7 @@ export interface StepWords {
   order: string;
 }
 
-const words: Record<StepKind, StepWords> = {
+const stepWordsOf: Record<StepKind, StepWords> = {
   fit: { icon: 'part', work: 'Fit', order: 'Fit' },
   torque: { icon: 'spanner', work: 'Torque', order: 'Tighten' },
   press: { icon: 'press', work: 'Press', order: 'Press in' },
@@ -23,11 +23,11 @@ const words: Record<StepKind, StepWords> = {
 };
 
 /** Every kind of step, in the order they are offered. */
-export const stepKinds = Object.keys(words) as StepKind[];
+export const stepKinds = Object.keys(stepWordsOf) as StepKind[];
 
 /** Drawing and words for a kind of step. @example stepWords('torque').order //=> 'Tighten' */
 export function stepWords(kind: StepKind): StepWords {
-  return words[kind];
+  return stepWordsOf[kind];
 }
 
 /** The grease-pencil mark for the state of a step. A skipped step stays as loud as an open one. */

@@ -80,7 +80,7 @@ function Sections({ card }: { card: Card }) {
 }
 
 /** What is done next with the card: first its parts, then the plan, after that the bench. */
-function Acts({ card: { bike, parts, steps } }: { card: Card }) {
+function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
   const { bikeId } = bike;
   const next = nextStep(steps, bike.openStepId);
   const ride = <Button href={hrefOf({ at: 'ride', bikeId })}>Log a ride</Button>;
@@ -130,7 +130,7 @@ export function Bike({ bikeId }: { bikeId: Id }) {
       title={card?.bike.name ?? 'Bike'}
       back={hrefOf({ at: 'home' })}
       waits={<Waits />}
-      actions={card && <Acts card={card} />}
+      actions={card && <NextActs card={card} />}
     >
       {card ? <Sections card={card} /> : <Absent what="bike" seen={[seen]} />}
     </Screen>

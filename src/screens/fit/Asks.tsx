@@ -1,13 +1,13 @@
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
-import type { Ask } from '../../fit/verdict.ts';
+import type { SizeAsked } from '../../fit/verdict.ts';
 import type { FaceKindRow } from '../../standards/faces/faceKind.ts';
 import { faceKinds } from '../../standards/faces/faceKinds.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 import { hrefOf } from '../route.ts';
 
-function askLabel({ kind, key }: Ask): string {
+function askLabel({ kind, key }: SizeAsked): string {
   const row: FaceKindRow = faceKinds[kind];
   if (key === 'standard') return 'the standard';
   const size = row.dimensions.find((dimension) => dimension.key === key);

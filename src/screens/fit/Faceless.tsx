@@ -4,7 +4,7 @@ import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { partKinds } from '../../fit/partKinds.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { faceKinds } from '../../standards/faces/faceKinds.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { hrefOf } from '../route.ts';
 
 /** Parts that could be held against others if anybody had written down where they meet them. */
@@ -20,7 +20,7 @@ export function Faceless({ parts }: { parts: readonly PilePart[] }) {
         </Notice>
       )}
       <Fold label="Without a face" end={bare.length} open>
-        <Rows
+        <RowList
           label="Parts without a face"
           of={bare}
           keyOf={({ partId }) => partId}

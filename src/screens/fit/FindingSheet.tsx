@@ -11,7 +11,7 @@ import { alreadyBetween } from '../../fit/topicJoints.ts';
 import type { FindingRow } from '../../journal/rows.ts';
 import { acceptCommands, type Situation } from '../../practice/pile/acceptCommands.ts';
 import { nearMisses } from '../../practice/pile/nearMisses.ts';
-import { knownWords, topicWords } from '../../words/fitWords.ts';
+import { tableKnownWords, topicWords } from '../../words/fitWords.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { go, hrefOf } from '../route.ts';
@@ -147,7 +147,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
         )}
         {outcome !== 'fits' && outcome !== 'not-known' && <WhyNotOthers finding={finding} parts={parts} />}
         <p class="small">
-          {finding.source}; {knownWords[finding.known]}.
+          {finding.source}; {tableKnownWords[finding.known]}.
         </p>
       </div>
     </Sheet>

@@ -3,9 +3,9 @@ import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { alreadyBetween } from '../../fit/topicJoints.ts';
 import type { FindingRow, JointRow } from '../../journal/rows.ts';
-import { type FindingGroup, rowOf } from '../../practice/pile/findingGroups.ts';
+import { type FindingGroup, findingRowOf } from '../../practice/pile/findingGroups.ts';
 import { groupWords } from '../../words/fitWords.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { FindingLine } from './FindingLine.tsx';
 
 export interface FindingsProps {
@@ -30,7 +30,7 @@ export function Findings({ groups, parts, rows, joints, onOpen }: FindingsProps)
         end={findings.length}
         open={group !== 'fits' && group !== 'accepted'}
       >
-        <Rows
+        <RowList
           label={groupWords[group]}
           of={lines.toSorted((a, b) => Number(a.joint !== undefined) - Number(b.joint !== undefined))}
           keyOf={({ finding }) => finding.findingId}
@@ -40,7 +40,7 @@ export function Findings({ groups, parts, rows, joints, onOpen }: FindingsProps)
               finding={finding}
               group={group}
               parts={parts}
-              row={rowOf(rows, finding)}
+              row={findingRowOf(rows, finding)}
               joint={joint}
               onOpen={onOpen}
             />

@@ -14,7 +14,7 @@ import type { Id } from '../../journal/entries.ts';
 import type { PartRow } from '../../journal/rows.ts';
 import type { Views } from '../../logbook.ts';
 import type { Situation } from '../../practice/pile/acceptCommands.ts';
-import { findingGroups, rowOf } from '../../practice/pile/findingGroups.ts';
+import { findingGroups, findingRowOf } from '../../practice/pile/findingGroups.ts';
 import { useLogbook, useView } from '../door.tsx';
 import { useAllParts } from '../part/allParts.ts';
 import { hrefOf } from '../route.ts';
@@ -111,7 +111,7 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
         <FindingSheet
           finding={opened}
           parts={parts}
-          row={rowOf(card.findings, opened)}
+          row={findingRowOf(card.findings, opened)}
           situation={situation}
           onClose={() => setOpened(undefined)}
         />

@@ -1,7 +1,7 @@
 import type { GroupId } from '../../fit/openFindings.ts';
 import type { FindingGroup } from '../../practice/pile/findingGroups.ts';
 
-const words: Record<GroupId, (count: number) => string> = {
+const summaryWords: Record<GroupId, (count: number) => string> = {
   'does-not-fit': (count) => `${count} ${count === 1 ? 'does' : 'do'} not fit`,
   'one-way-only': (count) => `${count} only by a change for good`,
   'not-known': (count) => `${count} not known`,
@@ -15,7 +15,7 @@ export function Summary({ groups }: { groups: readonly FindingGroup[] }) {
   if (groups.length === 0) return null;
   return (
     <p class="fit-said" role="status">
-      {`${groups.map(({ group, findings }) => words[group](findings.length)).join(', ')}.`}
+      {`${groups.map(({ group, findings }) => summaryWords[group](findings.length)).join(', ')}.`}
     </p>
   );
 }

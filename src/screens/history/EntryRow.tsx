@@ -4,7 +4,7 @@ import { clockText, whenText } from '../../words/dayText.ts';
 import { entrySentence } from '../../words/history/entrySentence.ts';
 import type { Names } from '../../words/history/names.ts';
 import { entryHeads } from './entryHeads.ts';
-import { isLate, readsNow } from './timeline.ts';
+import { isWrittenLate, readsNow } from './timeline.ts';
 
 /** Struck through as it was, with the reason and what it reads now beside it; untouched ones as they are. */
 export function EntryWords({ line, names }: { line: HistoryLine; names: Names }) {
@@ -45,7 +45,7 @@ export function EntryRow({ line, names, onOpen }: EntryRowProps) {
       </span>
       <span>
         <EntryWords line={line} names={names} />
-        {isLate(entry) && (
+        {isWrittenLate(entry) && (
           <span class="small">{`Written down later, ${whenText(entry.writtenAtMs, entry.zone)}`}</span>
         )}
       </span>

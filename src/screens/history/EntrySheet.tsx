@@ -19,7 +19,7 @@ import { entryAbout } from './entryAbout.ts';
 import { entryHeads } from './entryHeads.ts';
 import { readsNow } from './timeline.ts';
 
-function photosOf(entry: Entry): readonly Id[] {
+function photoIdsOf(entry: Entry): readonly Id[] {
   const { photoIds = [], photoId } = entry as { photoIds?: Id[]; photoId?: Id };
   return photoId === undefined ? photoIds : [...photoIds, photoId];
 }
@@ -64,7 +64,7 @@ export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
   const { entry } = line;
   const now = readsNow(line);
   const { joints, parts } = entryAbout(entry);
-  const photoIds = photosOf(entry);
+  const photoIds = photoIdsOf(entry);
   const leave = () => {
     // The sheet closes on the way, or it would lie over the next screen.
     onClose();

@@ -9,14 +9,14 @@ import type { Narrowing } from './timeline.ts';
 
 const ALL = 'all';
 
-export interface Seen {
+export interface SeenIds {
   joints: string[];
   parts: string[];
   bikes: string[];
 }
 
 /** The joints, parts and bikes named in what was read so far. */
-export function seenIn(lines: readonly HistoryLine[]): Seen {
+export function seenIn(lines: readonly HistoryLine[]): SeenIds {
   const abouts = lines.map(({ entry }) => entryAbout(entry));
   return {
     joints: [...new Set(abouts.flatMap(({ joints }) => joints))],
@@ -27,7 +27,7 @@ export function seenIn(lines: readonly HistoryLine[]): Seen {
 
 export interface NarrowProps {
   narrowing: Narrowing;
-  seen: Seen;
+  seen: SeenIds;
   names: Names;
   change: (changed: Partial<Narrowing>) => void;
 }

@@ -19,15 +19,15 @@ interface Named {
   targets?: { partId?: Id }[];
 }
 
-const given = (ids: (Id | undefined)[]): Id[] => [...new Set(ids.filter((id) => id !== undefined))];
+const once = (ids: (Id | undefined)[]): Id[] => [...new Set(ids.filter((id) => id !== undefined))];
 
 /** The bikes, parts and joints named in an entry, each once. */
 export function entryAbout(entry: Entry): EntryAbout {
   const { bikeId, partId, jointId, partIds = [], place, from, to, between, targets = [] } = entry as Named;
   const laid = Array.isArray(between) ? between : [];
   return {
-    bikes: given([bikeId, place?.bikeId, from?.bikeId, to?.bikeId]),
-    parts: given([partId, ...partIds, ...laid.map((one) => one.partId), ...targets.map((one) => one.partId)]),
-    joints: given([jointId]),
+    bikes: once([bikeId, place?.bikeId, from?.bikeId, to?.bikeId]),
+    parts: once([partId, ...partIds, ...laid.map((one) => one.partId), ...targets.map((one) => one.partId)]),
+    joints: once([jointId]),
   };
 }

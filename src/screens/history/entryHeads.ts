@@ -13,16 +13,16 @@ export const groupLabels: Record<EntryGroup, string> = {
   notes: 'Notes, corrections, tools',
 };
 
-interface EntryHead {
+interface EntryTitle {
   word: string;
   icon: IconName;
   group: EntryGroup;
 }
 
-const head = (group: EntryGroup, icon: IconName, word: string): EntryHead => ({ word, icon, group });
+const head = (group: EntryGroup, icon: IconName, word: string): EntryTitle => ({ word, icon, group });
 
 /** A word and a drawing for each type of entry, so that the eye finds its way down a page. */
-export const entryHeads: Record<EntryType, EntryHead> = {
+export const entryHeads: Record<EntryType, EntryTitle> = {
   'bike-started': head('riding', 'bike', 'Bike begun'),
   'bike-described': head('riding', 'bike', 'Bike described'),
   'bike-put-away': head('riding', 'bike', 'Put away'),

@@ -64,5 +64,7 @@ export function byDay(lines: readonly HistoryLine[]): TimelineRow[] {
 const LATE_MS = 10 * 60_000;
 
 /** Whether an entry was written well after it happened. */
-export const isLate = ({ writtenAtMs, happenedAtMs }: Pick<Entry, 'writtenAtMs' | 'happenedAtMs'>): boolean =>
-  writtenAtMs - happenedAtMs > LATE_MS;
+export const isWrittenLate = ({
+  writtenAtMs,
+  happenedAtMs,
+}: Pick<Entry, 'writtenAtMs' | 'happenedAtMs'>): boolean => writtenAtMs - happenedAtMs > LATE_MS;

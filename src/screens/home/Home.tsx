@@ -10,7 +10,7 @@ import { DueList } from './DueList.tsx';
 import { FirstWords } from './FirstWords.tsx';
 import { type Demo, useDemo } from './useDemo.ts';
 
-function Filled({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
+function Bikes({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
   const away = new Set(bikes.flatMap((bike) => (bike.putAway === undefined ? [] : bike.bikeId)));
   const bringing = demo.state.is === 'loading';
   return (
@@ -48,7 +48,7 @@ export function Home() {
         </Notice>
       )}
       {bikes.is === 'there' &&
-        (bikes.value.length === 0 ? <FirstWords {...demo} /> : <Filled bikes={bikes.value} demo={demo} />)}
+        (bikes.value.length === 0 ? <FirstWords {...demo} /> : <Bikes bikes={bikes.value} demo={demo} />)}
     </Screen>
   );
 }

@@ -28,7 +28,7 @@ import { TorqueEntry } from './TorqueEntry.tsx';
 import { TorquePlot } from './TorquePlot.tsx';
 import { asItReads, torqueTimes } from './torqueTimes.ts';
 
-type Seen = NonNullable<Views['joint']['gives']>;
+type JointView = NonNullable<Views['joint']['gives']>;
 
 function StateStamp({ joint: { state, applied, apartWhy } }: { joint: JointRow }) {
   if (state === 'torqued' && applied) {
@@ -63,7 +63,7 @@ function OverTime({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
   );
 }
 
-function Sections({ seen, unit, save }: { seen: Seen; unit: TorqueUnit; save: SaveState }) {
+function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; save: SaveState }) {
   const { joint, parts, waits, rechecks } = seen;
   return (
     <>

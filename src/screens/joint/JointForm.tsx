@@ -87,7 +87,7 @@ function Form({ bikeId, parts, joint }: FormProps) {
   );
 }
 
-function Missing({ what, seen }: { what: 'bike' | 'joint'; seen: Seen<unknown>[] }) {
+function NothingToFill({ what, seen }: { what: 'bike' | 'joint'; seen: Seen<unknown>[] }) {
   return (
     <Screen title="Joint" back={hrefOf({ at: 'home' })} waits={<Waits />}>
       <Absent what={what} seen={seen} />
@@ -98,7 +98,7 @@ function Missing({ what, seen }: { what: 'bike' | 'joint'; seen: Seen<unknown>[]
 /** A joint of a bike, written down for the first time. */
 export function NewJoint({ bikeId }: { bikeId: Id }) {
   const seen = useView('bike', { bikeId });
-  if (seen.is !== 'there' || !seen.value) return <Missing what="bike" seen={[seen]} />;
+  if (seen.is !== 'there' || !seen.value) return <NothingToFill what="bike" seen={[seen]} />;
   return <Form bikeId={bikeId} parts={seen.value.parts} />;
 }
 
@@ -107,6 +107,6 @@ export function EditJoint({ jointId }: { jointId: Id }) {
   const seen = useView('joint', { jointId });
   const joint = seen.is === 'there' ? seen.value?.joint : undefined;
   const parts = useView('parts', { at: joint?.bikeId ?? '' });
-  if (!joint || parts.is !== 'there') return <Missing what="joint" seen={[seen, parts]} />;
+  if (!joint || parts.is !== 'there') return <NothingToFill what="joint" seen={[seen, parts]} />;
   return <Form bikeId={joint.bikeId} parts={parts.value} joint={joint} />;
 }

@@ -3,7 +3,7 @@ import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
-import { figureText } from '../../words/targetWords.ts';
+import { targetFigureText } from '../../words/targetWords.ts';
 import { hrefOf } from '../route.ts';
 import { jointMark } from './jointMark.ts';
 
@@ -17,7 +17,7 @@ export function JointLine({ joint }: { joint: JointRow }) {
       detail={
         <>
           {mark.state === undefined && mark.word}
-          {ruling.ok && `Target ${figureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`}
+          {ruling.ok && `Target ${targetFigureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`}
           {joint.moved >= 2 && (
             <span class="joint-moved">
               <Mark state="held" word={joint.moved === 2 ? 'Moved twice' : `Moved ${joint.moved} times`} />

@@ -7,11 +7,11 @@ import { type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
 import { type RulingTarget, rulingTarget } from '../../planning/rulingTarget.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { dayText, whenText } from '../../words/dayText.ts';
+import { toolWords } from '../../words/history/tradeWords.ts';
 import { quantityText } from '../../words/quantityText.ts';
-import { figureText, sourceText, standingWarning } from '../../words/targetWords.ts';
-import { toolStateWords } from '../tools/toolState.ts';
+import { sourceText, standingWarning, targetFigureText } from '../../words/targetWords.ts';
 
-const rules = { 'part-maker': 'Rules: the lowest a part maker gives' } as const;
+const ruleWords = { 'part-maker': 'Rules: the lowest a part maker gives' } as const;
 
 function TargetLines({
   targets,
@@ -39,11 +39,11 @@ function TargetLines({
       {[ruling.target, ...ruling.overruled].map((target, at) => (
         <ListRow
           key={at}
-          title={`${figureText(target)} ${unitLabel[target.torque.unit]}`}
+          title={`${targetFigureText(target)} ${unitLabel[target.torque.unit]}`}
           detail={sourceText(target, nameOf(target.partId))}
           state={at === 0 ? 'noted' : undefined}
           stateWord={
-            ruling.standing === 'part-maker' ? rules['part-maker'] : 'Rules, for want of a maker’s figure'
+            ruling.standing === 'part-maker' ? ruleWords['part-maker'] : 'Rules, for want of a maker’s figure'
           }
         />
       ))}
@@ -53,7 +53,7 @@ function TargetLines({
 }
 
 function toolText(tool: ToolSnapshot | undefined): string {
-  return tool ? `${tool.name} (${toolStateWords[tool.state].toLowerCase()})` : 'tool not named';
+  return tool ? toolWords(tool) : 'tool not named';
 }
 
 /** When, how and with what a torque was applied. */

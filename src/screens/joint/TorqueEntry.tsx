@@ -5,21 +5,20 @@ import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { Toggle } from '../../controls/fields/Toggle.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
-import { torqueUnits } from '../../drafts/jointDraft.ts';
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { parseTyped } from '../../mechanics/quantity.ts';
-import { type TorqueUnit, torqueNm, unitLabel } from '../../mechanics/units.ts';
+import { type TorqueUnit, torqueNm, unitLabel, unitsOf } from '../../mechanics/units.ts';
 import { mostNm, rulingTarget } from '../../planning/rulingTarget.ts';
 import { toolState } from '../../planning/toolState.ts';
 import { appliedDoubt } from '../../practice/appliedDoubt.ts';
 import { threadDiameterMm } from '../../practice/threadDiameter.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
-import { figureText } from '../../words/targetWords.ts';
+import { toolStateWords } from '../../words/history/tradeWords.ts';
+import { targetFigureText } from '../../words/targetWords.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { useDraft } from '../draft.ts';
-import { toolStateWords } from '../tools/toolState.ts';
 import { Waits } from '../Waits.tsx';
 
 const onThread: readonly BetweenKind[] = ['dry', 'grease', 'assembly-paste', 'anti-seize', 'threadlocker'];
@@ -61,7 +60,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
   );
 
   const apply = async () => {
-    const torque = parseTyped(typed, torqueUnits, unit);
+    const torque = parseTyped(typed, unitsOf.torque, unit);
     if (!torque.ok) return setWrong('Type the torque that was given.');
     const doubt = appliedDoubt(torqueNm(torque.quantity.value, unit), {
       diameterMm: threadDiameterMm(joint.fasteners),
@@ -114,7 +113,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
         <Keypad
           label={
             ruling.ok
-              ? `Applied; target ${figureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`
+              ? `Applied; target ${targetFigureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`
               : 'Applied; no target written down'
           }
           typed={typed}
@@ -150,7 +149,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
             { value: '', label: 'None named' },
             ...inHand.map((tool) => ({
               value: tool.toolId,
-              label: `${tool.name} (${toolStateWords[toolState(tool, logbook.now())].toLowerCase()})`,
+              label: `${tool.name} (${toolStateWords[toolState(tool, logbook.now())]})`,
             })),
           ]}
           value={toolId}

@@ -10,7 +10,7 @@ import { kindWords } from '../../words/history/sentencesOfParts.ts';
 import { originWords, placeWords } from '../../words/history/tradeWords.ts';
 import { numberText } from '../../words/quantityText.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { Photos } from '../bike/sheets/Photos.tsx';
 import { useView } from '../door.tsx';
 import { JointLine } from '../joint/JointLine.tsx';
@@ -81,13 +81,13 @@ function Whereabouts({
   );
 }
 
-interface Known {
+interface PartView {
   part: PartRow;
   bike: BikeRow | undefined;
   joints: JointRow[];
 }
 
-function KnownPart({ part, bike, joints }: Known) {
+function KnownPart({ part, bike, joints }: PartView) {
   const [moving, setMoving] = useState(false);
   const { partId, place, photoIds = [], changes } = part;
   const back: Route = place.on === 'bike' ? { at: 'bike', bikeId: place.bikeId } : { at: 'shelf' };
@@ -128,7 +128,7 @@ function KnownPart({ part, bike, joints }: Known) {
         {joints.length > 0 && (
           <section>
             <Ruler label="Joints it is in" end={joints.length} />
-            <Rows
+            <RowList
               label="Joints it is in"
               of={joints}
               keyOf={({ jointId }) => jointId}

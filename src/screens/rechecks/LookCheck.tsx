@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
-import { FindingSheet } from './FindingSheet.tsx';
 import { RecheckFrame } from './RecheckFrame.tsx';
+import { RecheckProblemSheet } from './RecheckProblemSheet.tsx';
 import type { RecheckProps } from './recheckProps.ts';
 
 const BY_HAND = 'Judged by hand; no figure is known';
@@ -50,7 +50,7 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
         ))
       }
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button
@@ -67,11 +67,11 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
           <Button size="greasy" icon="warning" onPress={() => setFinding(true)}>
             Finding
           </Button>
-        </Acts>
+        </BenchActs>
       }
     >
       {finding && (
-        <FindingSheet
+        <RecheckProblemSheet
           {...{ recheck, joint }}
           joints={view.joints}
           kmSoFar={view.rides?.km ?? 0}

@@ -8,13 +8,13 @@ import type { JointRow } from '../../journal/rows.ts';
 import { keepsMoving, movedAgain } from '../../practice/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { dayText } from '../../words/dayText.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
-import { Figures } from './Figures.tsx';
+import { AppliedAndFound } from './AppliedAndFound.tsx';
 import { RecheckFrame } from './RecheckFrame.tsx';
 import type { RecheckProps } from './recheckProps.ts';
 
@@ -52,7 +52,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
         </Tile>
       }
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button
@@ -69,7 +69,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
           <Button size="greasy" icon="warning" onPress={() => setAsking(true)}>
             It has turned
           </Button>
-        </Acts>
+        </BenchActs>
       }
     >
       <p class="bench-loud">
@@ -81,7 +81,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
           No paint mark is logged for it. Look for a gap, rust or a bright rim instead.
         </p>
       )}
-      <Figures joint={joint} unit={settings.torqueUnit} />
+      <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
       {gathered.photoProblem && (
         <p class="bench-loud" role="alert">
           {gathered.photoProblem}
@@ -93,7 +93,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
           title={moved ? 'Logged. Now make it afresh' : 'It has turned'}
           onClose={() => (moved ? onAnswered(moved) : setAsking(false))}
           actions={
-            <Acts
+            <BenchActs
               save={save}
               main={
                 moved ? (

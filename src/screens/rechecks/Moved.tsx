@@ -5,21 +5,19 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import { PhotoFull } from '../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/lists/PhotoStrip.tsx';
 import type { JointRow } from '../../journal/rows.ts';
-import { type AngleUnit, type TorqueUnit, type Typed, unitLabel } from '../../mechanics/units.ts';
+import { type AngleUnit, type TorqueUnit, type Typed, unitLabel, unitsOf } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
 import { keepsMoving, movedAdvice, movedAgain } from '../../practice/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
-import { NoteSheet } from '../bench/frame/NoteSheet.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
+import { StepNoteSheet } from '../bench/frame/StepNoteSheet.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
 import type { Gathered } from '../bench/stepDraft.ts';
 import { NumberPad } from '../bench/torque/NumberPad.tsx';
 import { useRun } from '../door.tsx';
 import { Waits } from '../Waits.tsx';
-import { Figures } from './Figures.tsx';
+import { AppliedAndFound } from './AppliedAndFound.tsx';
 import type { RecheckProps } from './recheckProps.ts';
-
-const UNITS: readonly TorqueUnit[] = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'];
 
 type Pad = 'at' | 'to' | 'by';
 type Torque = Typed<TorqueUnit>;
@@ -82,7 +80,7 @@ export function Moved(props: MovedProps) {
         label={pad === 'at' ? 'Moved at' : 'Brought to'}
         typed={typing?.typed ?? ''}
         unit={typing?.unit ?? unit}
-        units={UNITS}
+        units={unitsOf.torque}
         onTyped={(typed, typedUnit) => setTyping({ typed, unit: typedUnit })}
         save={{ is: 'idle' }}
         act="Take"
@@ -122,7 +120,7 @@ export function Moved(props: MovedProps) {
       back={onClose}
       waits={<Waits />}
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button
@@ -145,7 +143,7 @@ export function Moved(props: MovedProps) {
             {movedAgain}
           </Notice>
         )}
-        <Figures joint={joint} unit={settings.torqueUnit} />
+        <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
         {advice && <p class="bench-read">{advice}</p>}
         <div class="tiles">
           <Tile icon="warning" onPress={() => setPad('at')} value={said(movedAt)}>
@@ -182,7 +180,7 @@ export function Moved(props: MovedProps) {
       </div>
       <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
       {pad === 'note' && (
-        <NoteSheet
+        <StepNoteSheet
           note={gathered.draft.note}
           onNote={(note) => gathered.change({ note })}
           onClose={() => setPad(undefined)}

@@ -12,8 +12,8 @@ import { spanLeft } from '../../planning/recheckSpan.ts';
 import type { Sorted } from '../../practice/recheckOrder.ts';
 import { lateText } from '../../words/lateText.ts';
 import { leftText } from '../../words/leftText.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { DefectSheet } from '../bike/sheets/DefectSheet.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
@@ -48,7 +48,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
       actions={
-        <Acts
+        <BenchActs
           save={{ is: 'idle' }}
           main={
             first && (
@@ -70,7 +70,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
           <Button size="greasy" icon="warning" onPress={() => setFinding(true)}>
             Found a defect
           </Button>
-        </Acts>
+        </BenchActs>
       }
     >
       {due.length + coming.length === 0 && (
@@ -81,7 +81,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
       {due.length > 0 && (
         <>
           <Ruler label="Due" end={<b>{due.length}</b>} />
-          <Rows
+          <RowList
             label="Due"
             of={due}
             keyOf={({ recheckId }) => recheckId}
@@ -103,7 +103,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
       {coming.length > 0 && (
         <>
           <Ruler label="To come" end={<b>{coming.length}</b>} />
-          <Rows
+          <RowList
             label="To come"
             of={coming}
             keyOf={({ recheckId }) => recheckId}

@@ -32,7 +32,7 @@ function One(props: RecheckProps) {
   return <TorqueCheck {...props} joint={joint} />;
 }
 
-const jointOf = (view: RechecksView, { jointId }: RecheckRow): JointRow | undefined =>
+const jointOfRecheck = (view: RechecksView, { jointId }: RecheckRow): JointRow | undefined =>
   view.joints.find((joint) => joint.jointId === jointId);
 
 /** The one being answered. It stays in hand while the view moves on, so that nothing is torn from under a finger. */
@@ -42,12 +42,12 @@ interface InHand {
   index?: number;
 }
 
-function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
+function RechecksWork({ view, settings }: { view: RechecksView; settings: Settings }) {
   const nowMs = useNow(30_000);
   const [inHand, setInHand] = useState<InHand>();
   const [doneHere, setDoneHere] = useState(0);
   const [toolId, setToolId] = useState<Id>();
-  const rechecks = view.rechecks.map((one) => askedToday(one, jointOf(view, one)));
+  const rechecks = view.rechecks.map((one) => askedToday(one, jointOfRecheck(view, one)));
   const { due, ...sorted } = sortRechecks(rechecks, view.rides, nowMs);
   const take = (next: InHand | undefined) => {
     setInHand(next);
@@ -81,7 +81,7 @@ function Work({ view, settings }: { view: RechecksView; settings: Settings }) {
     <One
       key={recheck.recheckId}
       {...{ view, recheck, settings, nowMs, toolId }}
-      joint={jointOf(view, recheck)}
+      joint={jointOfRecheck(view, recheck)}
       place={index === undefined ? undefined : { at: doneHere + 1, of: doneHere + others.length + 1 }}
       onTool={setToolId}
       onAnswered={goOn}
@@ -95,7 +95,7 @@ export function Rechecks({ bikeId }: { bikeId: Id }) {
   const seen = useView('bike', { bikeId });
   const chosen = useView('settings', {});
   const view = seen.is === 'there' ? seen.value : undefined;
-  if (view && chosen.is === 'there') return <Work view={view} settings={chosen.value} />;
+  if (view && chosen.is === 'there') return <RechecksWork view={view} settings={chosen.value} />;
   const missing = seen.is === 'there' && !view;
   return (
     <Screen

@@ -5,15 +5,15 @@ import type { JointRow } from '../../journal/rows.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
 import { pullFigure } from '../../standards/checks/pullFigure.ts';
-import { figureText } from '../../words/targetWords.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { targetFigureText } from '../../words/targetWords.ts';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/stepDraft.ts';
-import { ToolSheet } from '../bench/torque/ToolSheet.tsx';
-import { TorqueTarget } from '../bench/torque/TorqueTarget.tsx';
+import { TargetTorque } from '../bench/torque/TargetTorque.tsx';
+import { ToolChoiceSheet } from '../bench/torque/ToolChoiceSheet.tsx';
 import { useRun, useView } from '../door.tsx';
-import { Figures } from './Figures.tsx';
+import { AppliedAndFound } from './AppliedAndFound.tsx';
 import { Moved } from './Moved.tsx';
 import { RecheckFrame } from './RecheckFrame.tsx';
 import type { RecheckProps } from './recheckProps.ts';
@@ -60,12 +60,12 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         pulled ? (
           <BigNumber
             label="Applied"
-            value={figureText({ torque: pulled })}
+            value={targetFigureText({ torque: pulled })}
             unit={unitLabel[pulled.unit]}
             source="No target, no source."
           />
         ) : (
-          <TorqueTarget ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
+          <TargetTorque ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
         )
       }
       tiles={
@@ -74,7 +74,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         </Tile>
       }
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button
@@ -95,12 +95,12 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
           <Button size="greasy" icon="warning" onPress={() => setOpen('moved')}>
             It moved
           </Button>
-        </Acts>
+        </BenchActs>
       }
     >
-      <Figures joint={joint} unit={settings.torqueUnit} />
+      <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
       {open === 'tool' && (
-        <ToolSheet tools={tools} toolId={toolId} onTool={onTool} onClose={() => setOpen(undefined)} />
+        <ToolChoiceSheet tools={tools} toolId={toolId} onTool={onTool} onClose={() => setOpen(undefined)} />
       )}
     </RecheckFrame>
   );

@@ -7,14 +7,14 @@ import type { Id } from '../../journal/entries.ts';
 import type { RideCheckRow } from '../../journal/rows.ts';
 import { defectKind } from '../../practice/defectKind.ts';
 import type { RideCheckGroup, RideCheckItem } from '../../standards/checks/rideCheck.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { AskSheet } from '../bike/sheets/AskSheet.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { type SaveState, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
 import { CheckItem } from './CheckItem.tsx';
-import { answered, answersOf, type CheckAnswers, confirmedItems } from './checkState.ts';
+import { answeredCount, answersOf, type CheckAnswers, confirmedItems } from './checkState.ts';
 
 export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
   bikeId: Id;
@@ -37,7 +37,7 @@ export function CheckGroup(props: CheckGroupProps) {
   const [wordless, setWordless] = useState(false);
   const { run, save } = useRun();
   const { answers } = draft;
-  const done = answered(group, answers);
+  const done = answeredCount(group, answers);
   const all = done === group.items.length;
   const answer = (itemId: string, given: CheckAnswers[string]) =>
     change({ answers: { ...answers, [itemId]: given } });
@@ -62,7 +62,7 @@ export function CheckGroup(props: CheckGroupProps) {
       back={onBack}
       waits={<Waits />}
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button

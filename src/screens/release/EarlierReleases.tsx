@@ -2,11 +2,11 @@ import { Fold } from '../../controls/lists/Fold.tsx';
 import type { ReleaseRow } from '../../journal/rows.ts';
 import { whenText } from '../../words/dayText.ts';
 import { statementText } from '../../words/statements.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 
-type Release = ReleaseRow['releases'][number];
+type EarlierRelease = ReleaseRow['releases'][number];
 
-function Signed({ release }: { release: Release }) {
+function Signed({ release }: { release: EarlierRelease }) {
   const { atMs, covers, by, open, restrictions } = release;
   return (
     <article class="release-signed">
@@ -31,11 +31,11 @@ function Signed({ release }: { release: Release }) {
 }
 
 /** Every release signed so far, word for word, the newest first. */
-export function EarlierReleases({ releases }: { releases: readonly Release[] }) {
+export function EarlierReleases({ releases }: { releases: readonly EarlierRelease[] }) {
   if (releases.length === 0) return null;
   return (
     <Fold label="Signed so far" end={releases.length}>
-      <Rows
+      <RowList
         label="Signed so far"
         of={releases.toReversed()}
         keyOf={({ releaseId }) => releaseId}

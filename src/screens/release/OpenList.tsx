@@ -1,6 +1,6 @@
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id, OpenItem } from '../../journal/entries.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { openHref } from './openOrder.ts';
 
 export interface OpenListProps {
@@ -13,7 +13,7 @@ export interface OpenListProps {
 /** What is open, word for word, each with the way to where it is mended. */
 export function OpenList({ label, bikeId, items }: OpenListProps) {
   return (
-    <Rows
+    <RowList
       label={label}
       of={items}
       keyOf={({ what, words, jointId }) => `${what} ${jointId ?? ''} ${words}`}

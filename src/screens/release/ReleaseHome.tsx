@@ -8,7 +8,7 @@ import { releaseState } from '../../practice/releaseState.ts';
 import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck.ts';
 import { remark } from '../../words/phrases.ts';
 import { statementText } from '../../words/statements.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { reason, StampOf } from '../bike/ReleaseStamp.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useNow } from '../door.tsx';
@@ -57,7 +57,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
       actions={
-        <Acts
+        <BenchActs
           save={{ is: 'idle' }}
           main={
             rested ? (
@@ -97,7 +97,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
               Statement
             </Button>
           )}
-        </Acts>
+        </BenchActs>
       }
     >
       <section class="release-head" aria-label="Release">

@@ -11,14 +11,14 @@ import type { CommandOf } from '../../journal/commands.ts';
 import type { Id, OpenItem } from '../../journal/entries.ts';
 import { cautions } from '../../standards/checks/releaseRules.ts';
 import { statementWords } from '../../words/statements.ts';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { UndoSlot, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { useFirstWrong } from '../firstWrong.ts';
 import { Waits } from '../Waits.tsx';
-import { Figures } from './Figures.tsx';
 import { OpenList } from './OpenList.tsx';
 import { inReadingOrder } from './openOrder.ts';
+import { PublishedFigures } from './PublishedFigures.tsx';
 
 type Statement = CommandOf<'release-bike'>['statement'];
 
@@ -81,7 +81,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
       back={onBack}
       waits={<Waits />}
       actions={
-        <Acts
+        <BenchActs
           save={stopped ? { is: 'idle' } : save}
           main={
             <HoldButton
@@ -161,7 +161,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
           onInput={(words) => change({ restrictions: words })}
           maxLength={300}
         />
-        <Figures />
+        <PublishedFigures />
       </div>
     </Screen>
   );

@@ -31,7 +31,7 @@ export function answersOf(confirmed: Confirmed | undefined): CheckAnswers {
 }
 
 /** How many items of a group have an answer. */
-export function answered(group: RideCheckGroup, answers: CheckAnswers): number {
+export function answeredCount(group: RideCheckGroup, answers: CheckAnswers): number {
   return group.items.filter(({ id }) => answers[id] !== undefined).length;
 }
 

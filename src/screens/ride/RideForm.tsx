@@ -9,7 +9,7 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import { noRide, type RideDraft, type RideWrong, rideTyped } from '../../drafts/rideDraft.ts';
 import type { Settings } from '../../journal/entries.ts';
 import type { BikeRow, RidesRow } from '../../journal/rows.ts';
-import type { DistanceUnit } from '../../mechanics/units.ts';
+import { type DistanceUnit, unitsOf } from '../../mechanics/units.ts';
 import { releaseState } from '../../practice/releaseState.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useNow, useRun } from '../door.tsx';
@@ -18,7 +18,6 @@ import { useFirstWrong } from '../firstWrong.ts';
 import { go, hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 
-const UNITS: readonly DistanceUnit[] = ['km', '[mi_i]'];
 const QUICK = ['15', '30', '60'] as const;
 
 export interface RideFormProps {
@@ -117,7 +116,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
           label="How far"
           typed={draft.distance}
           unit={draft.unit ?? settings.distanceUnit}
-          units={UNITS}
+          units={unitsOf.distance}
           onTyped={(distance, unit) => change({ distance, unit })}
           error={wrong.distance}
         />

@@ -17,7 +17,7 @@ function useSeatStep({ joint }: SealView): string | undefined {
   )?.stepId;
 }
 
-function Work({ view }: { view: SealView }) {
+function SealWithSettings({ view }: { view: SealView }) {
   const settings = useView('settings', {});
   const stepId = useSeatStep(view);
   if (settings.is !== 'there') return <p role="status">One moment…</p>;
@@ -28,7 +28,8 @@ function Work({ view }: { view: SealView }) {
 export function Seal({ jointId }: { jointId: Id }) {
   const seen = useView('joint', { jointId });
   const view = seen.is === 'there' ? seen.value : undefined;
-  if (view && view.joint.kind === 'bead' && view.joint.state !== 'apart') return <Work view={view} />;
+  if (view && view.joint.kind === 'bead' && view.joint.state !== 'apart')
+    return <SealWithSettings view={view} />;
   const back = view ? hrefOf({ at: 'bike', bikeId: view.joint.bikeId }) : hrefOf({ at: 'home' });
   return (
     <Screen title={view?.joint.name ?? 'Seal'} back={back} waits={<Waits />}>

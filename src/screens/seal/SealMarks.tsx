@@ -6,7 +6,7 @@ import type { SealRow } from '../../journal/rows.ts';
 import { type PressureUnit, unitLabel } from '../../mechanics/units.ts';
 import { whenText } from '../../words/dayText.ts';
 import { sealWords } from '../../words/history/sentencesOfJoints.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { hrefOf } from '../route.ts';
 import { pressurePoints } from './pressurePoints.ts';
 
@@ -48,7 +48,7 @@ export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
       {marks.length === 0 ? (
         <p class="bench-read seal-none">Nothing marked yet. It begins with the seating.</p>
       ) : (
-        <Rows
+        <RowList
           label="Marks"
           of={marks.toReversed()}
           keyOf={({ entryId }) => entryId}

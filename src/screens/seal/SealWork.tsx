@@ -12,7 +12,7 @@ import { askedBy, sealActs } from '../../practice/sealActs.ts';
 import { nextOfSeal } from '../../practice/sealOrder.ts';
 import { sealantHint, sealCeiling, withSealant } from '../../practice/tyreOnRim.ts';
 import { Awake } from '../bench/Awake.tsx';
-import { Acts } from '../bench/frame/Acts.tsx';
+import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useNow } from '../door.tsx';
 import { hrefOf } from '../route.ts';
@@ -125,7 +125,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button
@@ -155,7 +155,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
           >
             Look again
           </Button>
-        </Acts>
+        </BenchActs>
       }
     >
       <div class="bench">

@@ -99,9 +99,9 @@ export const bubbleWords: Record<Soaped['bubbles'], string> = {
   sidewall: 'Through the side wall',
 };
 
-type Verdict = NonNullable<SealRow['verdict']>;
+type SealVerdict = NonNullable<SealRow['verdict']>;
 
-export const verdictWords: Record<Verdict, string> = {
+export const verdictWords: Record<SealVerdict, string> = {
   holds: 'Holds',
   'still-sealing': 'Still sealing',
   leaks: 'Leaks',

@@ -6,7 +6,7 @@ import { type SaveState, useLogbook, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { markNames } from './sealText.ts';
 
-export interface SealMarks {
+export interface SealEntry {
   draft: SealDraft;
   change: (changed: Partial<SealDraft>) => void;
   /** Note and photos that go with the next mark. */
@@ -24,7 +24,7 @@ export interface SealMarks {
  * @param stepId the step of the plan that a seating finishes
  * @param wait the look that is asked for already
  */
-export function useSealMarks(joint: JointRow, stepId: Id | undefined, wait: WaitRow | undefined): SealMarks {
+export function useSealMarks(joint: JointRow, stepId: Id | undefined, wait: WaitRow | undefined): SealEntry {
   const { jointId, bikeId, name } = joint;
   const logbook = useLogbook();
   const [draft, change, clearDraft] = useDraft<SealDraft>(`seal:${jointId}`, noSealDraft);

@@ -7,26 +7,26 @@ import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Sheet } from '../../controls/frames/Sheet.tsx';
 import {
   draftOfSpan,
+  type Interval,
+  intervalWords,
   ownSpan,
   readSpan,
   type Schedule,
-  type Span,
   type SpanDraft,
+  scheduleTurns,
   spanFields,
-  spanWords,
   type Turn,
   tableSpan,
   turnNames,
-  turns,
   withSpan,
 } from '../../drafts/spans.ts';
-import type { RecheckRow } from '../../standards/checks/recheckSchedule.ts';
+import type { ScheduleRow } from '../../standards/checks/recheckSchedule.ts';
 
-const labels: Record<keyof Span, string> = { rides: 'Rides', km: 'Kilometres', days: 'Days' };
+const labels: Record<keyof Interval, string> = { rides: 'Rides', km: 'Kilometres', days: 'Days' };
 
 export interface SpanSheetProps {
   title: string;
-  row: RecheckRow;
+  row: ScheduleRow;
   schedule: Schedule | undefined;
   onSchedule: (schedule: Schedule) => void;
   onClose: () => void;
@@ -39,12 +39,12 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
     1: draftOfSpan(ownSpan(schedule, row, 1)),
     2: draftOfSpan(ownSpan(schedule, row, 2)),
   });
-  const [wrong, setWrong] = useState<{ turn: Turn; field: keyof Span }>();
+  const [wrong, setWrong] = useState<{ turn: Turn; field: keyof Interval }>();
   const set = (turn: Turn, change: Partial<SpanDraft>) =>
     setDrafts((old) => ({ ...old, [turn]: { ...old[turn], ...change } }));
   // Behind the turn that ends it there is nothing left to ask.
-  const end = turns.find((turn) => drafts[turn].ended);
-  const shown = turns.filter((turn) => end === undefined || turn <= end);
+  const end = scheduleTurns.find((turn) => drafts[turn].ended);
+  const shown = scheduleTurns.filter((turn) => end === undefined || turn <= end);
   const keep = () => {
     let next = schedule ?? {};
     for (const turn of shown) {
@@ -79,7 +79,7 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
               />
             )}
             {!drafts[turn].ended && (
-              <p class="small">{`Table: ${spanWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
+              <p class="small">{`Table: ${intervalWords(tableSpan(row, turn))}. Left empty, the table counts.`}</p>
             )}
             {(drafts[turn].ended ? [] : spanFields).map((field) => (
               <NumberField

@@ -1,24 +1,24 @@
 import { useState } from 'preact/hooks';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
-import { ownSpan, scheduleWords, turns } from '../../drafts/spans.ts';
+import { ownSpan, scheduleTurns, scheduleWords } from '../../drafts/spans.ts';
 import {
-  type RecheckRow,
   recheckInstructions,
   recheckSchedule,
+  type ScheduleRow,
 } from '../../standards/checks/recheckSchedule.ts';
 import { jointKindRow } from '../../standards/jointKinds.ts';
 import { SpanSheet } from './SpanSheet.tsx';
 import type { ChangeProps } from './UnitsSection.tsx';
 
-const titleOf = ({ jointKind, instruction }: RecheckRow) =>
+const titleOf = ({ jointKind, instruction }: ScheduleRow) =>
   `${jointKindRow(jointKind).label}: ${recheckInstructions[instruction].title.toLowerCase()}`;
 
 /** When each kind of joint is checked again, from the table or by own figures. */
 export function SpansSection({ settings, change }: ChangeProps) {
-  const [shown, setShown] = useState<RecheckRow>();
+  const [shown, setShown] = useState<ScheduleRow>();
   const { schedule } = settings;
-  const own = (row: RecheckRow) => turns.some((turn) => ownSpan(schedule, row, turn) !== undefined);
+  const own = (row: ScheduleRow) => scheduleTurns.some((turn) => ownSpan(schedule, row, turn) !== undefined);
   const changed = recheckSchedule.filter(own).length;
   return (
     <Fold label="When joints are checked again" end={changed > 0 ? `${changed} own` : recheckSchedule.length}>

@@ -1,16 +1,16 @@
 import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import type { Settings } from '../../journal/entries.ts';
-import { type AnyUnit, unitLabel } from '../../mechanics/units.ts';
+import { type AnyUnit, unitLabel, unitsOf } from '../../mechanics/units.ts';
 
 type UnitName = 'torqueUnit' | 'pressureUnit' | 'lengthUnit' | 'temperatureUnit' | 'distanceUnit';
 
 const choices: { [N in UnitName]: { label: string; units: readonly Settings[N][] } } = {
-  torqueUnit: { label: 'Torque', units: ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'] },
-  pressureUnit: { label: 'Pressure', units: ['bar', '[psi]', 'kPa'] },
-  lengthUnit: { label: 'Length', units: ['mm', '[in_i]', 'cm'] },
-  temperatureUnit: { label: 'Temperature', units: ['Cel', '[degF]'] },
-  distanceUnit: { label: 'Distance', units: ['km', '[mi_i]'] },
+  torqueUnit: { label: 'Torque', units: unitsOf.torque },
+  pressureUnit: { label: 'Pressure', units: unitsOf.pressure },
+  lengthUnit: { label: 'Length', units: unitsOf.length },
+  temperatureUnit: { label: 'Temperature', units: unitsOf.temperature },
+  distanceUnit: { label: 'Distance', units: unitsOf.distance },
 };
 
 export interface ChangeProps {

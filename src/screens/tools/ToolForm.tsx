@@ -6,7 +6,6 @@ import { NumberField } from '../../controls/fields/NumberField.tsx';
 import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { TextField } from '../../controls/fields/TextField.tsx';
 import { Sheet } from '../../controls/frames/Sheet.tsx';
-import { torqueUnits } from '../../drafts/jointDraft.ts';
 import {
   changedTool,
   draftOfTool,
@@ -16,7 +15,7 @@ import {
   type ToolField,
 } from '../../drafts/toolDraft.ts';
 import type { ToolRow } from '../../journal/rows.ts';
-import type { TorqueUnit } from '../../mechanics/units.ts';
+import { type TorqueUnit, unitsOf } from '../../mechanics/units.ts';
 import { toolClasses } from '../../standards/screws/toolClasses.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
@@ -83,7 +82,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
           label="Scale from"
           typed={draft.min}
           unit={draft.unit}
-          units={torqueUnits}
+          units={unitsOf.torque}
           onTyped={(min, chosen = draft.unit) => change({ min, unit: chosen })}
           error={wrong('min')}
         />

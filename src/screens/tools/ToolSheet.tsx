@@ -6,13 +6,15 @@ import type { ToolRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
 import { toolState } from '../../planning/toolState.ts';
 import { dayText } from '../../words/dayText.ts';
+import { toolStateWords } from '../../words/history/tradeWords.ts';
+import { scaleText } from '../../words/scaleText.ts';
+import { sentenceCase } from '../../words/sentenceCase.ts';
 import { AskSheet } from '../bike/sheets/AskSheet.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { FoundOutSheet } from './FoundOutSheet.tsx';
 import { ToolForm } from './ToolForm.tsx';
-import { scaleText, toolStateWords } from './toolState.ts';
 
 const bases = {
   laboratory: 'by a laboratory',
@@ -82,7 +84,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
           {tolerancePercent !== undefined && `, ±${tolerancePercent} %`}
         </p>
         <p>
-          <b>{toolStateWords[state]}</b>
+          <b>{sentenceCase(toolStateWords[state])}</b>
           {lastCheckMs !== undefined &&
             `. Last check ${dayText(lastCheckMs)}, ${bases[checkBasis]}; every ${checkEveryDays} days.`}
         </p>

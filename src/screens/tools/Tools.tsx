@@ -11,13 +11,15 @@ import type { ToolRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
 import { toolState } from '../../planning/toolState.ts';
 import { dayText } from '../../words/dayText.ts';
-import { Rows } from '../bike/sections/Rows.tsx';
+import { toolStateWords } from '../../words/history/tradeWords.ts';
+import { scaleText } from '../../words/scaleText.ts';
+import { sentenceCase } from '../../words/sentenceCase.ts';
+import { RowList } from '../bike/sections/RowList.tsx';
 import { useLogbook, useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { ToolForm } from './ToolForm.tsx';
 import { ToolSheet } from './ToolSheet.tsx';
-import { scaleText, toolStateWords } from './toolState.ts';
 
 const marks: Record<ToolSnapshot['state'], MarkState> = {
   checked: 'done',
@@ -41,7 +43,7 @@ function ToolLine({ tool, unit, nowMs, onPress }: LineProps) {
       title={tool.name}
       detail={scaleText(tool, unit)}
       state={marks[state]}
-      stateWord={state === 'checked' ? `Checked${on}` : toolStateWords[state]}
+      stateWord={state === 'checked' ? `Checked${on}` : sentenceCase(toolStateWords[state])}
       onPress={onPress}
     />
   );
@@ -80,7 +82,7 @@ export function Tools() {
           named tool is logged all the same.
         </Notice>
       )}
-      <Rows
+      <RowList
         label="Tools"
         of={inUse}
         keyOf={({ toolId }) => toolId}

@@ -8,7 +8,7 @@ import { Fold } from '../../controls/lists/Fold.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
-import { asksOf, type Missing, type MissingKey } from '../../workings/joint/line.ts';
+import { asksOf, type MissingInput, type MissingKey } from '../../workings/joint/line.ts';
 import { hrefOf, type Route } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { MeasuresForm } from './MeasuresForm.tsx';
@@ -26,7 +26,7 @@ function placeFor(key: MissingKey, { jointId, bikeId, partIds }: JointRow): Rout
   return undefined;
 }
 
-function Asked({ asks, joint }: { asks: Missing[]; joint: JointRow }) {
+function AskedInputs({ asks, joint }: { asks: MissingInput[]; joint: JointRow }) {
   return (
     <ul class="working-rows">
       {asks.map(({ key, what, whereToMeasure }) => {
@@ -92,7 +92,7 @@ export function JointPage({ jointId }: { jointId: Id }) {
           {asks.length > 0 && (
             <>
               <Ruler label="Not written down yet" end={<b>{asks.length}</b>} />
-              <Asked asks={asks} joint={seen.joint} />
+              <AskedInputs asks={asks} joint={seen.joint} />
             </>
           )}
           {seen.joint.fasteners.length > 0 && (

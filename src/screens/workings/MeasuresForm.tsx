@@ -1,3 +1,4 @@
+import { unitsOf } from '../../mechanics/units.ts';
 import './workings.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
@@ -7,7 +8,6 @@ import { describedAnew } from '../../drafts/describedAnew.ts';
 import type { JointAbout } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import {
-  lengthUnits,
   type MeasureKey,
   measuresOf,
   type ReadMeasures,
@@ -74,7 +74,7 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
               hint={row.hint}
               typed={draft[row.key]}
               unit={draft.unit}
-              units={lengthUnits}
+              units={unitsOf.length}
               onTyped={(typed, unit = draft.unit) => change({ [row.key]: typed, unit })}
               error={error(row.key)}
             />

@@ -6,12 +6,12 @@ import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
-import { type Filled, firstFilled, readFilled } from '../../drafts/filled.ts';
+import { type CalculatorDraft, firstFilled, readFilled } from '../../drafts/calculatorDraft.ts';
 import type { AnyUnit } from '../../mechanics/units.ts';
 import {
   type Asked,
+  type Calculated,
   isChoice,
-  type Outcome,
   type Reckoning,
   reckon,
 } from '../../workings/reckonings/reckoning.ts';
@@ -21,7 +21,7 @@ import { WorkingView } from './WorkingView.tsx';
 
 interface FieldProps {
   asked: Asked;
-  filled: Filled;
+  filled: CalculatorDraft;
   error: string | undefined;
   onFill: (key: string, text: string, unit?: AnyUnit) => void;
 }
@@ -53,7 +53,7 @@ function AskedField({ asked, filled, error, onFill }: FieldProps) {
   );
 }
 
-function Told({ outcome }: { outcome: Outcome }) {
+function Told({ outcome }: { outcome: Calculated }) {
   if (!outcome.ok)
     return (
       <Notice kind="caution" title="Not computed">
@@ -76,7 +76,7 @@ function Told({ outcome }: { outcome: Outcome }) {
 
 function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly AnyUnit[] }) {
   const [filled, setFilled] = useState(() => firstFilled(reckoning.asks, prefer));
-  const [told, setTold] = useState<Outcome>();
+  const [told, setTold] = useState<Calculated>();
   const [wrong, setWrong] = useState<Record<string, string>>({});
   const fill: FieldProps['onFill'] = (key, text, unit) => {
     // A result that no longer belongs to what stands in the fields would be believed.

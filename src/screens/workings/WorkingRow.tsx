@@ -8,7 +8,7 @@ import { WorkingView } from './WorkingView.tsx';
 /** A good figure is noted, never ticked: a tick means done, not safe. */
 const marks: Record<LineVerdict['tone'], MarkState> = { good: 'noted', care: 'due', stop: 'held' };
 
-function Sentences({ caption, of }: { caption: string; of: readonly string[] }) {
+function Notes({ caption, of }: { caption: string; of: readonly string[] }) {
   return (
     <>
       <p class="caption">{caption}</p>
@@ -45,11 +45,11 @@ export function WorkingRow({ line }: { line: WorkingLine }) {
       </summary>
       {open && (
         <div class="working-body">
-          {warnings.length > 0 && <Sentences caption="Mind" of={warnings} />}
+          {warnings.length > 0 && <Notes caption="Mind" of={warnings} />}
           {working && <WorkingView label="Result" working={working} />}
-          {raises.length > 0 && <Sentences caption="What would raise it" of={raises} />}
+          {raises.length > 0 && <Notes caption="What would raise it" of={raises} />}
           {missing.length > 0 && (
-            <Sentences
+            <Notes
               caption={working ? 'Would make it surer' : 'What is missing'}
               of={missing.map(({ what, whereToMeasure }) => `${what}: ${whereToMeasure}`)}
             />

@@ -1,8 +1,8 @@
 import './workings.css';
 import { Gauge } from '../../controls/figures/Gauge.tsx';
 import type { Working } from '../../mechanics/working.ts';
-import { figureText, leans, valueText } from '../../words/figureText.ts';
 import { knownWords } from '../../words/knownWords.ts';
+import { leans, valueText, workedFigureText } from '../../words/workedFigureText.ts';
 
 export interface WorkingViewProps {
   label: string;
@@ -20,9 +20,9 @@ export function WorkingView({ label, working }: WorkingViewProps) {
         <Gauge
           label={label}
           value={leans(result) ? result.mid : undefined}
-          text={leans(result) ? `likeliest ${figureText(result.mid)} ${measure}`.trim() : ''}
+          text={leans(result) ? `likeliest ${workedFigureText(result.mid)} ${measure}`.trim() : ''}
           band={result}
-          bandText={`${figureText(result.lo)} to ${figureText(result.hi)} ${measure}`.trim()}
+          bandText={`${workedFigureText(result.lo)} to ${workedFigureText(result.hi)} ${measure}`.trim()}
           judged={false}
         />
       ) : (

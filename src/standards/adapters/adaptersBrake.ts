@@ -1,6 +1,6 @@
 import type { AdapterRow } from './adapterRow.ts';
 
-const mounts = 'two shop articles on brake mounts; Q&A on IS adapters';
+const mountArticles = 'two shop articles on brake mounts; Q&A on IS adapters';
 const caution =
   'The maker’s largest rotor for the frame or fork still holds; washers only where the adapter’s sheet shows them.';
 
@@ -18,7 +18,7 @@ const step = (from: 'is' | 'post', nativeMm: number, rotorMm: number): AdapterRo
   ],
   reversible: true,
   caution,
-  source: mounts,
+  source: mountArticles,
   known: 'seen',
 });
 

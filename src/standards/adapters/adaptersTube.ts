@@ -4,7 +4,7 @@ import { type AdapterRow, tube } from './adapterRow.ts';
 const retro = 'forum of old bicycles quoting an encyclopaedia';
 const memory = 'from memory';
 
-const bar = (outsideMm: number, insideMm: number, source: string, known: Known): AdapterRow =>
+const barShim = (outsideMm: number, insideMm: number, source: string, known: Known): AdapterRow =>
   tube(
     'shim',
     'bar shim',
@@ -82,11 +82,11 @@ export const tubeAdapters: readonly AdapterRow[] = [
       known: 'seen',
     },
   ),
-  bar(31.8, 25.4, retro, 'seen'),
-  bar(31.8, 26, retro, 'seen'),
-  bar(26, 25.4, 'bar and stem size article of a parts maker', 'seen'),
-  bar(25.4, 22.2, `${retro}: 22.2 inside; outside from memory`, 'memory'),
-  bar(35, 31.8, memory, 'memory'),
+  barShim(31.8, 25.4, retro, 'seen'),
+  barShim(31.8, 26, retro, 'seen'),
+  barShim(26, 25.4, 'bar and stem size article of a parts maker', 'seen'),
+  barShim(25.4, 22.2, `${retro}: 22.2 inside; outside from memory`, 'memory'),
+  barShim(35, 31.8, memory, 'memory'),
   post(27.2, 25.4),
   post(30.9, 27.2),
   post(31.6, 27.2),

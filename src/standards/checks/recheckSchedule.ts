@@ -21,7 +21,7 @@ export interface RecheckSpan {
   readonly days?: number;
 }
 
-export interface RecheckRow extends Sourced {
+export interface ScheduleRow extends Sourced {
   readonly jointKind: JointKind;
   readonly instruction: InstructionKind;
   readonly whenFirst: RecheckSpan;
@@ -69,21 +69,21 @@ export const recheckInstructions: Record<InstructionKind, { title: string; words
   },
 };
 
-const judged = (ground: string): Sourced => ({ source: `own judgement; ${ground}`, known: 'proposal' });
+const ownJudgement = (ground: string): Sourced => ({ source: `own judgement; ${ground}`, known: 'proposal' });
 
-const manual = judged(
+const manual = ownJudgement(
   "a generic owner's manual has a first check after 30 days or 3 to 15 hours, then every 10 to 20 hours",
 );
-const wheelLosing = judged("hub maker's article on wheel building: true again after about 100 km");
-const settling = judged('16 CFR 1512.17 road test of 6.4 km as the first moment things work loose');
-const heat = judged('ISO 4210-2 asks for heat-resistant locking at disc brakes');
-const cable = judged('housing settles in about two weeks or some 100 km');
-const sealing = judged('sealant maker: check and adjust every 3 to 4 months');
-const lookOften = judged(
+const wheelLosing = ownJudgement("hub maker's article on wheel building: true again after about 100 km");
+const settling = ownJudgement('16 CFR 1512.17 road test of 6.4 km as the first moment things work loose');
+const heat = ownJudgement('ISO 4210-2 asks for heat-resistant locking at disc brakes');
+const cable = ownJudgement('housing settles in about two weeks or some 100 km');
+const sealing = ownJudgement('sealant maker: check and adjust every 3 to 4 months');
+const lookOften = ownJudgement(
   'US rule for quick releases: the state must show; common practice to look before each ride',
 );
-const climbs = judged('common practice: an arm on a square taper only climbs when tightened for ever');
-const retrofit = judged('no published interval for adapted brake mounts');
+const climbs = ownJudgement('common practice: an arm on a square taper only climbs when tightened for ever');
+const retrofit = ownJudgement('no published interval for adapted brake mounts');
 
 const firstRide: RecheckSpan = { afterRides: 1, km: 10, hours: 1, days: 30 };
 const tenHours: RecheckSpan = { afterRides: 3, hours: 10, km: 150, days: 60 };
@@ -97,13 +97,13 @@ const row = (
   whenFirst: RecheckSpan = firstRide,
   then: RecheckSpan | null = tenHours,
   afterwards: RecheckSpan | null = service,
-): RecheckRow => ({ jointKind, instruction, whenFirst, then, afterwards, ...sourced });
+): ScheduleRow => ({ jointKind, instruction, whenFirst, then, afterwards, ...sourced });
 
 /**
  * Default re-checks per kind of joint; the owner may change every span. A joint may have two rows when two
  * different things are due (a rotor is bedded in and its bolts are checked).
  */
-export const recheckSchedule: readonly RecheckRow[] = [
+export const recheckSchedule: readonly ScheduleRow[] = [
   row('headset', 'headset', settling, { ...firstRide, days: 14 }),
   row('crown-race', 'inspect', settling),
   row('fork', 'inspect', manual, firstRide, service, service),
@@ -118,7 +118,7 @@ export const recheckSchedule: readonly RecheckRow[] = [
   row(
     'rotor',
     'brake-bed-in',
-    judged('several published recipes that differ; the pad maker goes first'),
+    ownJudgement('several published recipes that differ; the pad maker goes first'),
     { afterRides: 0 },
     null,
     null,
@@ -150,7 +150,7 @@ export const recheckSchedule: readonly RecheckRow[] = [
  * @param cured threadlocker has cured in it: a pull would break the bond, so the eye takes the wrench's place
  * @example recheckRows('rotor', true).map((row) => row.instruction) //=> ['brake-bed-in', 'look-at-mark']
  */
-export function recheckRows(jointKind: JointKind, cured: boolean): readonly RecheckRow[] {
+export function recheckRows(jointKind: JointKind, cured: boolean): readonly ScheduleRow[] {
   return recheckSchedule
     .filter((row) => row.jointKind === jointKind)
     .map((row) =>
@@ -164,7 +164,7 @@ export function recheckRows(jointKind: JointKind, cured: boolean): readonly Rech
  * @throws RangeError when `turn` is not a whole number from 0
  * @example spanOfTurn(recheckRows('spokes', false)[0], 1) //=> { km: 100, days: 30 }
  */
-export function spanOfTurn(row: RecheckRow, turn: number): RecheckSpan | null {
+export function spanOfTurn(row: ScheduleRow, turn: number): RecheckSpan | null {
   if (!Number.isInteger(turn) || turn < 0) throw new RangeError(`not a turn: ${turn}`);
   if (turn === 0) return row.whenFirst;
   return turn === 1 ? row.then : row.afterwards;

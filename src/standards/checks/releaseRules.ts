@@ -8,7 +8,7 @@ export interface NeverDeferred extends Sourced {
   readonly words: string;
 }
 
-const judged: Sourced = {
+const ownJudgement: Sourced = {
   source: "own judgement; owners' manuals name brake, steering and wheel failure as causes of severe injury",
   known: 'proposal',
 };
@@ -46,9 +46,9 @@ export const neverDeferred: readonly NeverDeferred[] = [
     id: 'crack',
     area: 'steering',
     words: 'A crack, or the suspicion of one, in frame, fork, bar, stem or post',
-    ...judged,
+    ...ownJudgement,
   },
-  { id: 'crank-or-pedal', area: 'drive', words: 'A crank or pedal that moves on its seat', ...judged },
+  { id: 'crank-or-pedal', area: 'drive', words: 'A crank or pedal that moves on its seat', ...ownJudgement },
   {
     id: 'seat',
     area: 'saddle',
@@ -56,7 +56,7 @@ export const neverDeferred: readonly NeverDeferred[] = [
     source: '16 CFR 1512.15: mark at two post diameters, clamps that hold',
     known: 'seen',
   },
-  { id: 'bead', area: 'wheels', words: 'A tyre bead that will not seat or will not stay', ...judged },
+  { id: 'bead', area: 'wheels', words: 'A tyre bead that will not seat or will not stay', ...ownJudgement },
   {
     id: 'tyre-or-rim',
     area: 'wheels',
@@ -68,7 +68,7 @@ export const neverDeferred: readonly NeverDeferred[] = [
     id: 'cure',
     area: 'other',
     words: 'Threadlocker or adhesive that has not reached riding strength on a joint that matters',
-    ...judged,
+    ...ownJudgement,
   },
 ];
 

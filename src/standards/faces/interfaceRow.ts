@@ -2,12 +2,12 @@ import type { Sourced } from '../known.ts';
 import type { FaceKind } from './faceKinds.ts';
 
 /** A size, or the span of sizes parts of this standard are met with. */
-export type Span = number | readonly [lo: number, hi: number];
+export type SizeSpan = number | readonly [lo: number, hi: number];
 
 /** A size such parts are met with that no face asks for: something to hold the caliper against. */
 export interface OtherSize {
   what: string;
-  mm: Span;
+  mm: SizeSpan;
   source: string;
 }
 
@@ -15,7 +15,7 @@ export interface OtherSize {
 export interface InterfaceRow extends Sourced {
   id: string;
   label: string;
-  faces: Partial<Record<FaceKind, Readonly<Record<string, Span>>>>;
+  faces: Partial<Record<FaceKind, Readonly<Record<string, SizeSpan>>>>;
   /** Keys whose value is weaker than the row: from memory, so a measurement is asked for. */
   fromMemory?: readonly string[];
   remark?: string;

@@ -1,11 +1,11 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
-const threads = 'workshop list of bicycle axle threads';
+const threadList = 'workshop list of bicycle axle threads';
 const axle = (
   id: string,
   label: string,
   diameterMm: number,
-  widthMm: Span,
+  widthMm: SizeSpan,
   source: string,
   rest: Partial<InterfaceRow> = {},
 ): InterfaceRow => ({
@@ -21,12 +21,12 @@ const rod = { what: 'rod of a quick release', mm: 5, source: 'wheel builder’s 
 
 /** Axles and the slots made for them. */
 export const axles: readonly InterfaceRow[] = [
-  axle('axle-5/16', '5/16 in', 7.938, 8, threads, { remark: '24 or 26 threads per inch.' }),
-  axle('axle-9', '9 hollow, front', 9, 9, threads, { others: [rod] }),
-  axle('axle-3/8', '3/8 in', 9.525, [9.6, 10], threads, {
+  axle('axle-5/16', '5/16 in', 7.938, 8, threadList, { remark: '24 or 26 threads per inch.' }),
+  axle('axle-9', '9 hollow, front', 9, 9, threadList, { others: [rod] }),
+  axle('axle-3/8', '3/8 in', 9.525, [9.6, 10], threadList, {
     remark: '26 threads per inch are usual, 24 exist, and 1 mm pitch starts on 26 and then binds.',
   }),
-  axle('axle-10', '10', 10, 10, threads, {
+  axle('axle-10', '10', 10, 10, threadList, {
     remark: 'M10 × 1; old ones 26 per inch.',
     others: [rod],
   }),

@@ -1,4 +1,4 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 const spacing = 'shop’s article on IS and post mounts';
 const rotorSides = 'rider’s page comparing rotor mounts';
@@ -6,7 +6,7 @@ const rotorSides = 'rider’s page comparing rotor mounts';
 const caliper = (
   id: string,
   label: string,
-  holeSpacingMm: Span,
+  holeSpacingMm: SizeSpan,
   source: string,
   known: InterfaceRow['known'],
 ): InterfaceRow => ({

@@ -1,4 +1,4 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 export interface ChainRow extends InterfaceRow {
   /** Diameter of the rollers, mm; null where nobody printed it. */
@@ -14,7 +14,7 @@ const rivets = 'gear seller’s page on chain widths';
 const chain = (
   id: string,
   label: string,
-  innerMm: Span,
+  innerMm: SizeSpan,
   teethMm: number,
   rollerMm: number | null,
   source: string,

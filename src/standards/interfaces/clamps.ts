@@ -24,7 +24,7 @@ const size = (
   known,
 });
 
-const bar = (sizeMm: number, met: string, source = bars): InterfaceRow =>
+const barClamp = (sizeMm: number, met: string, source = bars): InterfaceRow =>
   size(`bar-${sizeMm}`, sizeMm, ['bar-clamp'], 'bar-centre', met, source, 'seen');
 const grip = (sizeMm: number, met: string): InterfaceRow =>
   size(`grip-${sizeMm}`, sizeMm, ['grip-bore', 'lever-clamp'], 'grip-area', met, bars, 'seen');
@@ -44,16 +44,16 @@ const quill = (sizeMm: number, met: string): InterfaceRow =>
 
 /** Clamps on bars, grips and seat tubes, and quills in steerers. */
 export const clamps: readonly InterfaceRow[] = [
-  bar(22.2, '7/8 in, BMX and old roadsters'),
-  bar(23.8, 'old steel'),
-  bar(25, 'old French'),
-  bar(25.4, '1 in'),
-  bar(25.8, 'between 25.4 and 26.0'),
-  bar(26, 'road'),
-  bar(26.4, 'old Italian'),
-  bar(27, 'old'),
-  bar(31.8, '1-1/4 in, oversize'),
-  bar(35, 'widest', 'article on bar diameters'),
+  barClamp(22.2, '7/8 in, BMX and old roadsters'),
+  barClamp(23.8, 'old steel'),
+  barClamp(25, 'old French'),
+  barClamp(25.4, '1 in'),
+  barClamp(25.8, 'between 25.4 and 26.0'),
+  barClamp(26, 'road'),
+  barClamp(26.4, 'old Italian'),
+  barClamp(27, 'old'),
+  barClamp(31.8, '1-1/4 in, oversize'),
+  barClamp(35, 'widest', 'article on bar diameters'),
   grip(22.2, 'flat and BMX bars'),
   grip(23.5, 'old French drops'),
   grip(23.8, 'drop bars'),

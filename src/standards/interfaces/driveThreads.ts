@@ -1,4 +1,4 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 export interface DriveThreadRow extends InterfaceRow {
   /** Fewest teeth a sprocket on this mount can have. */
@@ -15,7 +15,7 @@ const sizes = 'shop’s guide to BMX rear hubs';
 const mount = (
   id: string,
   label: string,
-  diameterMm: Span | null,
+  diameterMm: SizeSpan | null,
   leastTeethCount: number | null,
   source: string,
   rest: Partial<DriveThreadRow> = {},

@@ -1,4 +1,4 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 export interface HeadsetRow extends InterfaceRow {
   /** EC: cup outside the tube; ZS: cup inside; IS: bearing straight in the tube. */
@@ -14,11 +14,11 @@ const races = 'headset notes of 2022';
 const straightFork = 'copy of a Q&A on straight forks: 28.6 above, 30 at the crown';
 
 const both = (
-  boreMm: Span,
-  cupMm: Span | null,
+  boreMm: SizeSpan,
+  cupMm: SizeSpan | null,
   steererMm: number,
-  raceMm: Span | null,
-  seatMm: Span | null = raceMm,
+  raceMm: SizeSpan | null,
+  seatMm: SizeSpan | null = raceMm,
 ): InterfaceRow['faces'] => ({
   'head-tube-upper': { boreMm },
   'head-tube-lower': { boreMm },

@@ -1,16 +1,16 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 export interface PedalRow extends InterfaceRow {
   hand: { right: 'right'; left: 'left' };
 }
 
-const threads = 'touring site’s notes on pedal threads; workshop list of bicycle axle threads';
-const thread = (id: string, label: string, diameterMm: Span, rest: Partial<PedalRow> = {}): PedalRow => ({
+const threadNotes = 'touring site’s notes on pedal threads; workshop list of bicycle axle threads';
+const thread = (id: string, label: string, diameterMm: SizeSpan, rest: Partial<PedalRow> = {}): PedalRow => ({
   id,
   label,
   faces: { 'pedal-spindle': { diameterMm }, 'pedal-hole': {} },
   hand: { right: 'right', left: 'left' },
-  source: threads,
+  source: threadNotes,
   known: 'seen',
   ...rest,
 });

@@ -1,7 +1,7 @@
 import type { InterfaceRow } from '../faces/interfaceRow.ts';
 
 const sizes = 'encyclopaedia mirror, article on seat posts';
-const mounts = 'two riders’ pages on saddle mounts';
+const saddleMounts = 'two riders’ pages on saddle mounts';
 const rails = 'seller’s article on saddle rails';
 
 const post = (sizeMm: number, known: InterfaceRow['known'] = 'seen', source = sizes): InterfaceRow => ({
@@ -11,7 +11,7 @@ const post = (sizeMm: number, known: InterfaceRow['known'] = 'seen', source = si
   source,
   known,
 });
-const mount = (id: string, label: string, source = mounts): InterfaceRow => ({
+const mount = (id: string, label: string, source = saddleMounts): InterfaceRow => ({
   id,
   label,
   faces: { 'post-head': {}, 'saddle-mount': {} },

@@ -1,4 +1,4 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 export interface ShellRow extends InterfaceRow {
   seat: 'threaded' | 'pressed';
@@ -7,13 +7,13 @@ export interface ShellRow extends InterfaceRow {
   widthsMm: readonly number[];
 }
 
-const threads = 'bottom bracket thread table of a racing history site';
-const drawings = "a bearing maker's list of bottom bracket drawings";
+const shellThreadTable = 'bottom bracket thread table of a racing history site';
+const bearingDrawings = "a bearing maker's list of bottom bracket drawings";
 const spacerChart = "a bottom bracket vendor's 24 mm spindle spacer chart";
 const bmxSizes = 'BMX shop’s guide to bottom brackets';
 const plainBores = 'personal page on bottom bracket standards';
 
-const faces = (boreMm: Span, diameterMm: Span): ShellRow['faces'] => ({
+const faces = (boreMm: SizeSpan, diameterMm: SizeSpan): ShellRow['faces'] => ({
   shell: { boreMm },
   'bb-cup': { diameterMm },
 });
@@ -43,7 +43,7 @@ export const shells: readonly ShellRow[] = [
     driveSide: 'left',
     widthsMm: [68, 73, 83, 100],
     remark: 'Called euro on BMX frames.',
-    source: `${threads}; hands: scope of ISO 6696`,
+    source: `${shellThreadTable}; hands: scope of ISO 6696`,
     known: 'seen',
   },
   {
@@ -53,7 +53,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'threaded',
     driveSide: 'right',
     widthsMm: [70],
-    source: threads,
+    source: shellThreadTable,
     known: 'seen',
   },
   {
@@ -64,7 +64,7 @@ export const shells: readonly ShellRow[] = [
     driveSide: 'right',
     widthsMm: [68],
     fromMemory: ['boreMm', 'diameterMm'],
-    source: threads,
+    source: shellThreadTable,
     known: 'seen',
   },
   {
@@ -75,7 +75,7 @@ export const shells: readonly ShellRow[] = [
     driveSide: 'left',
     widthsMm: [68, 73, 77, 85.5, 86.5],
     fromMemory: ['boreMm', 'diameterMm'],
-    source: `${spacerChart}; hands: ${drawings}`,
+    source: `${spacerChart}; hands: ${bearingDrawings}`,
     known: 'seen',
   },
   {
@@ -129,7 +129,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'pressed',
     driveSide: 'none',
     widthsMm: [68, 73],
-    source: `${spacerChart}; ${drawings}`,
+    source: `${spacerChart}; ${bearingDrawings}`,
     known: 'seen',
   },
   {
@@ -139,7 +139,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'pressed',
     driveSide: 'none',
     widthsMm: [86.5],
-    source: `${spacerChart}; ${drawings}`,
+    source: `${spacerChart}; ${bearingDrawings}`,
     known: 'seen',
   },
   {
@@ -159,7 +159,7 @@ export const shells: readonly ShellRow[] = [
     seat: 'pressed',
     driveSide: 'none',
     widthsMm: [90, 95],
-    source: `${plainBores}; ${drawings}`,
+    source: `${plainBores}; ${bearingDrawings}`,
     known: 'seen',
   },
   {

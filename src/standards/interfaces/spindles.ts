@@ -1,9 +1,9 @@
-import type { InterfaceRow, Span } from '../faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 import type { Sourced } from '../known.ts';
 
 const bmx = 'shop’s guide to BMX bottom brackets';
 const bearings = 'bearing seller’s list of bottom bracket bearings';
-const round = (diameterMm: Span): InterfaceRow['faces'] => ({
+const round = (diameterMm: SizeSpan): InterfaceRow['faces'] => ({
   spindle: { diameterMm },
   'bb-bore': { boreMm: diameterMm },
 });

@@ -14,7 +14,7 @@ import type {
 } from '../../journal/entries.ts';
 import type { AnyUnit, Typed } from '../../mechanics/units.ts';
 import { faceText } from '../faceText.ts';
-import { dayWords, listWords, numberWords, quantityWords, spanWords } from '../phrases.ts';
+import { dayWords, listWords, numberWords, quantityWords, spanInWords } from '../phrases.ts';
 import { clearedFields } from './clearedWords.ts';
 import { type EntryField, fieldLabels } from './fieldLabels.ts';
 import type { Names } from './names.ts';
@@ -95,8 +95,8 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
           `${itemId.replaceAll('-', ' ')}: ${ok ? 'as it should be' : words?.trim() || 'not as it should be'}`,
       )
       .join('; '),
-  waitMs: (value: number) => spanWords(value),
-  byMs: (value: number) => `${value < 0 ? 'back' : 'forward'} ${spanWords(Math.abs(value))}`,
+  waitMs: (value: number) => spanInWords(value),
+  byMs: (value: number) => `${value < 0 ? 'back' : 'forward'} ${spanInWords(Math.abs(value))}`,
 };
 
 /**

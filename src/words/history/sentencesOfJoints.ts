@@ -1,7 +1,7 @@
 import type { Between, Fastener, JointAbout, SealMark, Target } from '../../journal/entries.ts';
 import { jointKindRow } from '../../standards/jointKinds.ts';
 import { NO_MARK } from '../../standards/screws/propertyClasses.ts';
-import { countWords, listWords, numberWords, quantityWords, remark, spanWords } from '../phrases.ts';
+import { countWords, listWords, numberWords, quantityWords, remark, spanInWords } from '../phrases.ts';
 import { clearedWords } from './clearedWords.ts';
 import type { Names } from './names.ts';
 import { called, type Sentences } from './sentences.ts';
@@ -143,7 +143,7 @@ export const sentencesOfJoints: Sentences<
   'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,
   'locker-applied': ({ jointId, bikeId, grade, surface, primer, waitMs, note }, names) =>
-    `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanWords(waitMs)}.${remark('Note', note)}`,
+    `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
   'seal-marked': ({ jointId, bikeId, mark, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}.${remark('Note', note)}`,
   'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {

@@ -5,11 +5,11 @@ import {
   numberWords,
   quantityWords,
   remark,
-  spanWords,
+  spanInWords,
 } from '../phrases.ts';
 import { clearedWords } from './clearedWords.ts';
 import { called, type Sentences } from './sentences.ts';
-import { waitWords } from './tradeWords.ts';
+import { waitKindWords } from './tradeWords.ts';
 
 interface Due {
   dueDays?: number;
@@ -73,7 +73,7 @@ export const sentencesOfWork: Sentences<
   'step-done': ({ stepId, bikeId, measured, note }, names) =>
     `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was done${measured ? `; measured ${quantityWords(measured)}` : ''}.${remark('Note', note)}`,
   'wait-started': ({ bikeId, jointId, kind, title, waitMs }, names) =>
-    `On ${called(names).bike(bikeId)}${jointId ? `, ${called(names).joint(jointId)},` : ''} a wait of ${spanWords(waitMs)} began, ${waitWords[kind]}: ${title}.`,
+    `On ${called(names).bike(bikeId)}${jointId ? `, ${called(names).joint(jointId)},` : ''} a wait of ${spanInWords(waitMs)} began, ${waitKindWords[kind]}: ${title}.`,
   'wait-ended': ({ waitId, bikeId, outcome, words }, names) => {
     const ended = {
       looked: 'was over and looked at',
@@ -83,9 +83,9 @@ export const sentencesOfWork: Sentences<
     return `On ${called(names).bike(bikeId)}, ${called(names).wait(waitId)} ${ended}.${remark('Seen', words)}`;
   },
   'wait-changed': ({ waitId, bikeId, waitMs, why }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).wait(waitId)} was set to ${spanWords(waitMs)} in all.${remark('Why', why)}`,
+    `On ${called(names).bike(bikeId)}, ${called(names).wait(waitId)} was set to ${spanInWords(waitMs)} in all.${remark('Why', why)}`,
   'clock-moved': ({ bikeId, waitId, byMs }, names) =>
-    `The phone’s clock was moved ${byMs < 0 ? 'back' : 'forward'} by ${spanWords(Math.abs(byMs))} while ${called(names).wait(waitId)} ran on ${called(names).bike(bikeId)}; its end was moved with it.`,
+    `The phone’s clock was moved ${byMs < 0 ? 'back' : 'forward'} by ${spanInWords(Math.abs(byMs))} while ${called(names).wait(waitId)} ran on ${called(names).bike(bikeId)}; its end was moved with it.`,
   'tool-added': ({ name, minNm, maxNm, lastCheckMs, zone, note }) =>
     `The tool ${name} was added${maxNm === undefined ? '' : `, ${minNm === undefined ? 'up to' : `${numberWords(minNm)} to`} ${numberWords(maxNm)} N·m`}${lastCheckMs === undefined ? ', never checked' : `, last checked ${dayWords(lastCheckMs, zone)}`}.${remark('Note', note)}`,
   'tool-described': ({ toolId, name, lastCheckMs, droppedAtMs, zone, note, cleared }, names) => {

@@ -69,18 +69,19 @@ export const outcomeWords: Record<Outcome, string> = {
   turned: 'it had turned',
 };
 
-export const waitWords: Record<WaitKind, string> = {
+export const waitKindWords: Record<WaitKind, string> = {
   cure: 'threadlocker curing',
   seal: 'tyre sealing',
   adhesive: 'adhesive setting',
   other: 'waiting',
 };
 
+/** How far a tool can be trusted. */
 export const toolStateWords: Record<ToolSnapshot['state'], string> = {
   checked: 'checked',
-  'check-overdue': 'its check overdue',
+  'check-overdue': 'check overdue',
   'never-checked': 'never checked',
-  dropped: 'dropped since its last check',
+  dropped: 'dropped since its check',
 };
 
 /** A tool with the state it was in that day. @example toolWords(tool) //=> 'small wrench (checked)' */

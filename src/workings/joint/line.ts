@@ -8,7 +8,7 @@ export interface LineVerdict {
 }
 
 /** Something a computation would need, and how a hand finds it out. */
-export interface Missing {
+export interface MissingInput {
   key: MissingKey;
   what: string;
   whereToMeasure: string;
@@ -26,7 +26,7 @@ export interface WorkingLine {
   raises?: readonly string[];
   /** Left out where nothing was computed: the text then says why. */
   working?: Working;
-  missing?: readonly Missing[];
+  missing?: readonly MissingInput[];
 }
 
 /** How figures are written; the screen gives its own so that commas and units are the person's. */
@@ -122,17 +122,17 @@ const asks = {
 export type MissingKey = keyof typeof asks;
 
 /** What to ask for. @example missing('tube').what //=> 'Diameter of the tube' */
-export function missing(key: MissingKey): Missing {
+export function missing(key: MissingKey): MissingInput {
   const [what, whereToMeasure] = asks[key];
   return { key, what, whereToMeasure };
 }
 
 /** What a set of lines lacks, each thing once, in the order it is first needed. */
-export function asksOf(lines: readonly WorkingLine[]): Missing[] {
+export function asksOf(lines: readonly WorkingLine[]): MissingInput[] {
   const byKey = new Map(lines.flatMap((line) => line.missing ?? []).map((ask) => [ask.key, ask]));
   return [...byKey.values()];
 }
 
 /** A list of what is lacking, for the end of a sentence. @example lackText([missing('tube')]) //=> 'diameter of the tube' */
-export const lackText = (lacks: readonly Missing[]): string =>
+export const lackText = (lacks: readonly MissingInput[]): string =>
   lacks.map(({ what }) => what.charAt(0).toLowerCase() + what.slice(1)).join(', ');

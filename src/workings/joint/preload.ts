@@ -17,7 +17,7 @@ import {
   bandText,
   type LineVerdict,
   lackText,
-  type Missing,
+  type MissingInput,
   missing,
   type Saying,
   type WorkingLine,
@@ -48,9 +48,9 @@ export type JointPreload =
       working: Working;
       /** Whether the torque was given or is only asked for. */
       from: 'applied' | 'target';
-      missing: Missing[];
+      missing: MissingInput[];
     }
-  | { ok: false; text: string; missing: Missing[] };
+  | { ok: false; text: string; missing: MissingInput[] };
 
 /** The one screw size of a joint, or why there is none to reckon with. */
 function onlyScrew(screws: readonly ScrewFacts[]): ScrewFacts | undefined {
@@ -63,7 +63,11 @@ function onlyScrew(screws: readonly ScrewFacts[]): ScrewFacts | undefined {
  * @example jointPreload(fourM5At5Nm) //=> { ok: true, preloadN: { lo: 3481…, mid: 5000, hi: 6235… }, … }
  */
 export function jointPreload(facts: JointFacts): JointPreload {
-  const refused = (text: string, ...lacks: Missing[]): JointPreload => ({ ok: false, text, missing: lacks });
+  const refused = (text: string, ...lacks: MissingInput[]): JointPreload => ({
+    ok: false,
+    text,
+    missing: lacks,
+  });
   if (facts.screws.length === 0) return refused('Nothing is screwed here.');
   const screw = onlyScrew(facts.screws);
   if (!screw) return refused('Not computed: screws of several sizes share the joint.');
@@ -104,7 +108,7 @@ export function jointPreload(facts: JointFacts): JointPreload {
 }
 
 /** Everything a screw of nobody knows what will be asked for, so that it is taken out once. */
-const screwAsks = (facts: JointFacts, screw: ScrewFacts): Missing[] => [
+const screwAsks = (facts: JointFacts, screw: ScrewFacts): MissingInput[] => [
   missing('screw'),
   ...(screw.propertyClass === undefined ? [missing('property-class')] : []),
   ...(facts.onThread === undefined ? [missing('on-thread')] : []),
@@ -188,4 +192,5 @@ export function useLine(preload: JointPreload, say: Saying): WorkingLine | undef
 }
 
 /** The end of a sentence that cannot be finished. @example waitsFor([missing('tube')]) //=> 'Not computed; missing: diameter of the tube.' */
-export const waitsFor = (lacks: readonly Missing[]): string => `Not computed; missing: ${lackText(lacks)}.`;
+export const waitsFor = (lacks: readonly MissingInput[]): string =>
+  `Not computed; missing: ${lackText(lacks)}.`;

@@ -13,8 +13,8 @@ const HOLE = 1.1;
 /** A grip shorter than this many diameters hardly stretches, so bedding in takes much of it; own judgement. */
 const SHORT_GRIP = 3;
 
-/** When the first look falls due, in words. @example spanWords({ afterRides: 1, km: 10 }) //=> '1 ride or 10 km' */
-function spanWords({ afterRides, km, hours, days }: RecheckSpan): string {
+/** When the first look falls due, in words. @example firstCheckWords({ afterRides: 1, km: 10 }) //=> '1 ride or 10 km' */
+function firstCheckWords({ afterRides, km, hours, days }: RecheckSpan): string {
   const said = [
     ...(afterRides ? [afterRides === 1 ? '1 ride' : `${afterRides} rides`] : []),
     ...(km ? [`${km} km`] : []),
@@ -28,7 +28,7 @@ const firstLook = (facts: JointFacts): string | undefined => {
   const row = recheckRows(facts.kind, facts.locker !== undefined).find(
     ({ instruction }) => instruction === 'retorque' || instruction === 'look-at-mark',
   );
-  return row && spanWords(row.whenFirst);
+  return row && firstCheckWords(row.whenFirst);
 };
 
 /** Preload that goes while faces bed in, and why the joint is looked at again as soon as it is. */

@@ -13,7 +13,7 @@ import type { JointKind } from '../../standards/jointKinds.ts';
 import { clampFriction } from '../../standards/screws/friction.ts';
 import { jointTests } from '../../standards/screws/torqueTests.ts';
 import type { JointFacts } from './jointFacts.ts';
-import { bandText, type Missing, missing, type Saying, type WorkingLine, weakest } from './line.ts';
+import { bandText, type MissingInput, missing, type Saying, type WorkingLine, weakest } from './line.ts';
 import { type JointPreload, waitsFor } from './preload.ts';
 
 /** Both hands pulling hard; own judgement, no published figure for a rider. */
@@ -23,7 +23,7 @@ const SHIM_FROM_MM = 0.6;
 
 const tubeClamps: readonly JointKind[] = ['bar-clamp', 'stem-steerer', 'seatpost', 'lever-clamp', 'grip'];
 
-const turns = {
+const turnsWords = {
   'bar-clamp': 'The bar turns',
   'stem-steerer': 'The stem turns on the steerer',
   seatpost: 'The post turns',
@@ -32,7 +32,7 @@ const turns = {
 } as const;
 
 /** The clamp as the computation wants it, or what is lacking. */
-function construction({ clamp, screws }: JointFacts): ClampConstruction | Missing {
+function construction({ clamp, screws }: JointFacts): ClampConstruction | MissingInput {
   if (!clamp) return missing('clamp');
   const bolts = screws.reduce((sum, { count }) => sum + count, 0);
   if (clamp.construction !== 'one-slit-stiff') return { kind: clamp.construction, bolts };
@@ -137,7 +137,7 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
   const lines: WorkingLine[] = [
     {
       ...line,
-      text: `${turns[kind as keyof typeof turns]} at ${bandText(slipNm, say, 0)} N·m; trust the low end`,
+      text: `${turnsWords[kind as keyof typeof turnsWords]} at ${bandText(slipNm, say, 0)} N·m; trust the low end`,
       working: { ...slip, source: `${slip.source}. µ: ${face.source}`, known },
       ...(asked.length > 0 ? { missing: asked } : {}),
     },

@@ -4,7 +4,14 @@ import { correctedDistanceM, meanDecelerationMps2, stopCompared } from '../../me
 import { given as input } from '../../mechanics/working.ts';
 import { overturningMps2, stoppingFigures } from '../../standards/checks/stoppingFigures.ts';
 import { rotorMinimums } from '../../standards/interfaces/rotors.ts';
-import { bareAsked, lengthAsked, type Outcome, type Reckoned, type Reckoning, worked } from './reckoning.ts';
+import {
+  bareAsked,
+  type Calculated,
+  lengthAsked,
+  type Reckoned,
+  type Reckoning,
+  worked,
+} from './reckoning.ts';
 
 const mount: Reckoning = {
   id: 'rotor-and-mount',
@@ -19,7 +26,7 @@ const mount: Reckoning = {
       hint: '0 for none.',
     }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const [nativeMm, rotorMm, adapterMm] = [
       given.number('native'),
       given.number('rotor'),
@@ -99,7 +106,7 @@ const wear: Reckoning = {
       first: 'no',
     },
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const [thicknessMm, padMm] = [given.maybe('thickness'), given.maybe('pad')];
     if (thicknessMm === undefined && padMm === undefined)
       return { ok: false, reason: 'Measure the rotor or the pad, or both.' };
@@ -170,7 +177,7 @@ const stopping: Reckoning = {
     bareAsked('speed', 'Speed at the first touch, km/h', [5, 60]),
     bareAsked('distance', 'Distance to standstill, m', [0.5, 100]),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const row = stoppingFigures.find(({ id }) => id === given.choice('figure'));
     if (!row) return { ok: false, reason: 'Choose a figure to compare with.' };
     const [speed, distanceM] = [given.number('speed'), given.number('distance')];

@@ -13,11 +13,11 @@ import { type ClampSurface, clampFriction } from '../../standards/screws/frictio
 import { weakest } from '../joint/line.ts';
 import {
   bareAsked,
+  type Calculated,
   type ChoiceAsked,
   forceAsked,
   type Given,
   lengthAsked,
-  type Outcome,
   type Reckoning,
   torqueAsked,
   worked,
@@ -88,7 +88,7 @@ const slip: Reckoning = {
     ...armsAsked,
     torqueAsked('demand', 'Moment asked of it', [0.5, 400], { optional: true }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const made = constructionOf(given);
     if (!made) return noArms;
     const face = clampFriction[given.choice('face') as ClampSurface];
@@ -144,7 +144,7 @@ const chain: Reckoning = {
       hint: 'About a third of what the data sheet says, and only where it is bonded.',
     }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const made = constructionOf(given);
     if (!made) return noArms;
     const [tubeMm, boreMm] = [given.number('tube'), given.number('bore')];

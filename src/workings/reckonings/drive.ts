@@ -9,7 +9,7 @@ import {
   gearInchesWorking,
   speedWorking,
 } from '../../mechanics/drive/gearingWorkings.ts';
-import { bareAsked, lengthAsked, type Outcome, type Reckoning } from './reckoning.ts';
+import { bareAsked, type Calculated, lengthAsked, type Reckoning } from './reckoning.ts';
 
 const ringAsked = bareAsked('ring', 'Teeth on the chainring', [6, 120], { whole: true, first: '36' });
 const sprocketAsked = bareAsked('sprocket', 'Teeth on the sprocket', [6, 120], { whole: true, first: '15' });
@@ -31,7 +31,7 @@ const gearing: Reckoning = {
     lengthAsked('crank', 'Crank', [50, 300], { first: '170' }),
     bareAsked('cadence', 'Turns a minute', [1, 250], { first: '80' }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const [ring, sprocket] = [given.number('ring'), given.number('sprocket')];
     const rolloutMm = given.maybe('rollout');
     const wheelMm = wheelDiameterMm(
@@ -67,7 +67,7 @@ const chain: Reckoning = {
       hint: 'Count every roller; an inch has two.',
     }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const drive = { ringTeeth: given.number('ring'), sprocketTeeth: given.number('sprocket') };
     const [axleMm, pitches] = [given.maybe('axle'), given.maybe('pitches')];
     if (axleMm === undefined && pitches === undefined)

@@ -9,9 +9,9 @@ import { type LockerGrade, lockerRow, lockers } from '../../standards/screws/loc
 import { cureAdvices, cureRefusals } from '../joint/cureLine.ts';
 import { weakest } from '../joint/line.ts';
 import {
+  type Calculated,
   type ChoiceAsked,
   lengthAsked,
-  type Outcome,
   type Reckoning,
   temperatureAsked,
   worked,
@@ -45,7 +45,7 @@ const cure: Reckoning = {
     { key: 'primer', label: 'Primer', options: yesNo, first: 'no' },
     { key: 'disc', label: 'Beside a disc brake', options: yesNo, first: 'no' },
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const told = cureTime(cureGrid, {
       grade: lockerRow(given.choice('grade') as LockerGrade),
       surfaces: [given.choice('one'), given.choice('other')],
@@ -117,7 +117,7 @@ const press: Reckoning = {
     { key: 'innerOf', label: 'The inner part is of', options: materials, first: 'aluminium' },
     frictionAsked,
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const [boreMm, partMm] = [given.number('bore'), given.number('part')];
     const interferenceMm = measuredInterferenceMm(boreMm, partMm, given.number('uncertainty'));
     const joint = {
@@ -202,7 +202,7 @@ const bonded: Reckoning = {
     lengthAsked('diameter', 'Diameter', [3, 120]),
     lengthAsked('length', 'Length bonded', [1, 150]),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const row = retaining.find(({ grade }) => grade === given.choice('grade'));
     if (!row) return { ok: false, reason: 'No strength is known for this compound.' };
     const [diameterMm, lengthMm] = [given.number('diameter'), given.number('length')];

@@ -8,9 +8,9 @@ import { weakest } from '../joint/line.ts';
 import { recheckReasons, recheckVerdicts } from '../joint/recheckLine.ts';
 import {
   bareAsked,
+  type Calculated,
   forceAsked,
   lengthAsked,
-  type Outcome,
   type Reckoning,
   torqueAsked,
   worked,
@@ -70,7 +70,7 @@ const settling: Reckoning = {
       first: 'no',
     },
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const row = embedment.find(
       ({ roughness, load }) => roughness === given.choice('roughness') && load === given.choice('load'),
     );
@@ -145,7 +145,7 @@ const recheck: Reckoning = {
       first: 'coarse',
     },
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const installedNm = given.number('installed');
     const movedAtNm = given.maybe('moved');
     const loosening = given.choice('way') === 'loosening';

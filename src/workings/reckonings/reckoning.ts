@@ -1,5 +1,5 @@
 import type { Band } from '../../mechanics/band.ts';
-import { type AnyUnit, convert, type SameKind } from '../../mechanics/units.ts';
+import { type AnyUnit, convert, type SameKind, unitsOf } from '../../mechanics/units.ts';
 import type { Working } from '../../mechanics/working.ts';
 
 /** A measured figure a computation asks for. */
@@ -48,7 +48,7 @@ export interface Reckoned {
   working: Working;
 }
 
-export type Outcome =
+export type Calculated =
   | { ok: true; results: readonly Reckoned[]; remarks?: readonly string[] }
   | { ok: false; reason: string };
 
@@ -60,11 +60,11 @@ export interface Reckoning {
   about: string;
   group: 'Screws' | 'Clamps' | 'Bonds and fits' | 'Re-checks' | 'Brakes' | 'Tyres' | 'Wheels' | 'Drive';
   asks: readonly Asked[];
-  compute(given: Given): Outcome;
+  compute(given: Given): Calculated;
 }
 
 /** What one field holds: characters for a figure, with its unit; a value for a choice. */
-export interface Filled {
+export interface FilledField {
   text: string;
   unit?: AnyUnit;
 }
@@ -91,7 +91,7 @@ export function reckon(
   reckoning: Reckoning,
   figures: Readonly<Record<string, number | undefined>>,
   choices: Readonly<Record<string, string | undefined>>,
-): Outcome {
+): Calculated {
   const maybe = (key: string) => figures[key];
   const first = (key: string) => {
     const asked = reckoning.asks.find((each) => each.key === key);
@@ -117,26 +117,23 @@ export function inUnitOf({ unit }: NumberAsked, figure: ReadFigure): number {
   return unit && figure.unit ? convert(figure.value, figure.unit, unit as SameKind<AnyUnit>) : figure.value;
 }
 
-const lengths = ['mm', 'cm', '[in_i]'] as const;
-const torques = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'] as const;
-const pressures = ['bar', '[psi]', 'kPa'] as const;
 const forces = ['N', 'kgf', '[lbf_av]'] as const;
 
 type More = Omit<NumberAsked, 'key' | 'label' | 'range' | 'unit' | 'units'>;
-type Ask = (key: string, label: string, range: NumberAsked['range'], more?: More) => NumberAsked;
+type AskFor = (key: string, label: string, range: NumberAsked['range'], more?: More) => NumberAsked;
 
 const asking =
-  (units: readonly AnyUnit[]): Ask =>
+  (units: readonly AnyUnit[]): AskFor =>
   (key, label, range, more = {}) => ({
     ...{ key, label, range },
     ...(units[0] ? { unit: units[0], units } : {}),
     ...more,
   });
 
-export const lengthAsked = asking(lengths);
-export const torqueAsked = asking(torques);
-export const pressureAsked = asking(pressures);
+export const lengthAsked = asking(unitsOf.length);
+export const torqueAsked = asking(unitsOf.torque);
+export const pressureAsked = asking(unitsOf.pressure);
 export const forceAsked = asking(forces);
-export const temperatureAsked = asking(['Cel', '[degF]']);
+export const temperatureAsked = asking(unitsOf.temperature);
 /** A count, a ratio, or a figure whose unit has no choice and stands behind the label. */
 export const bareAsked = asking([]);

@@ -24,11 +24,11 @@ import { weakest } from '../joint/line.ts';
 import { preloadRefusals } from '../joint/preload.ts';
 import {
   bareAsked,
+  type Calculated,
   type ChoiceAsked,
   forceAsked,
   type Given,
   lengthAsked,
-  type Outcome,
   type Reckoning,
   torqueAsked,
   worked,
@@ -177,7 +177,7 @@ const proof: Reckoning = {
     classAsked,
     forceAsked('preload', 'Preload, if known', [10, 200_000], { optional: true }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const thread = threadRow(given.choice('thread'));
     const row = propertyClassRow(given.choice('class'));
     if (row.largestMm !== undefined && thread.diameterMm > row.largestMm)
@@ -247,7 +247,7 @@ const engagement: Reckoning = {
     femaleAsked,
     lengthAsked('engaged', 'Reaches now', [0.5, 100], { optional: true }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const rule = engagementRules.find(({ female }) => female === given.choice('female'));
     if (!rule) return { ok: false, reason: 'Nothing holds for a thread in plastic: it creeps.' };
     const thread = threadRow(given.choice('thread'));

@@ -8,9 +8,9 @@ import { sealantDose, tyreVolumeL } from '../../mechanics/tyres/tyreVolume.ts';
 import { given as input } from '../../mechanics/working.ts';
 import { beadSeatsMm } from '../../standards/tyres/beadSeats.ts';
 import {
+  type Calculated,
   type ChoiceAsked,
   lengthAsked,
-  type Outcome,
   pressureAsked,
   type Reckoning,
   worked,
@@ -63,7 +63,7 @@ const ceiling: Reckoning = {
     yesNo('tubeless', 'Run without a tube', 'no'),
     yesNo('offroad', 'Off the road', 'no'),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const [tyreMaxBar, rimMax] = [given.maybe('tyre'), given.maybe('rim')];
     const tyreWidthMm = given.number('width');
     const told = pressureCeiling({

@@ -2,7 +2,7 @@ import { crossingAngleDeg } from '../../mechanics/wheels/lacing.ts';
 import { spokeLengthSensitivity } from '../../mechanics/wheels/spokeLength.ts';
 import { bracingWorking, spokeLengthWorking } from '../../mechanics/wheels/spokeLengthWorkings.ts';
 import { given as input } from '../../mechanics/working.ts';
-import { bareAsked, lengthAsked, type Outcome, type Reckoning, worked } from './reckoning.ts';
+import { bareAsked, type Calculated, lengthAsked, type Reckoning, worked } from './reckoning.ts';
 
 const spoke: Reckoning = {
   id: 'spoke-length',
@@ -19,7 +19,7 @@ const spoke: Reckoning = {
     bareAsked('crosses', 'Crossings', [0, 9], { whole: true, first: '3' }),
     lengthAsked('hole', 'Hole in the flange', [1.5, 5], { first: '2.6' }),
   ],
-  compute(given): Outcome {
+  compute(given): Calculated {
     const [erdMm, pcdMm] = [given.number('erd'), given.number('pcd')];
     const [holes, crosses] = [given.number('holes'), given.number('crosses')];
     if (pcdMm > erdMm - 20) return { ok: false, reason: 'The flange cannot be as large as the rim.' };

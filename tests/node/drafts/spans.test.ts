@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import {
   draftOfSpan,
+  intervalWords,
   ownSpan,
   readSpan,
   type Schedule,
   scheduleKeys,
   scheduleWords,
-  spanWords,
   tableSpan,
   withSpan,
 } from '../../../src/drafts/spans.ts';
@@ -64,11 +64,11 @@ describe('own spans', () => {
     [{ km: 500, days: 1 }, '500 km or 1 day'],
     [undefined, 'Nothing more'],
   ])('%j is told as %s', (span, words) => {
-    expect(spanWords(span)).toBe(words);
+    expect(intervalWords(span)).toBe(words);
   });
 
   test('every line of the table can be told for its first turn', () => {
-    for (const row of recheckSchedule) expect(spanWords(tableSpan(row, 0))).not.toMatch(/Nothing/);
+    for (const row of recheckSchedule) expect(intervalWords(tableSpan(row, 0))).not.toMatch(/Nothing/);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { changedTool, draftOfTool, emptyTool, readTool } from '../../../src/drafts/toolDraft.ts';
 import type { ToolRow } from '../../../src/journal/rows.ts';
-import { scaleText } from '../../../src/screens/tools/toolState.ts';
+import { scaleText } from '../../../src/words/scaleText.ts';
 
 const tool = (about: Partial<ToolRow>): ToolRow => ({
   ...{ key: 'tool/t', is: 'tool', toolId: 't', lastMs: 0, name: 'Click wrench' },

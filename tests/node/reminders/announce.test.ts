@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { DueLine } from '../../../src/logbook.ts';
 import { announceDue } from '../../../src/reminders/announceDue.ts';
-import { type Notice, noticeOf } from '../../../src/reminders/notice.ts';
+import { type DueNotice, noticeOf } from '../../../src/reminders/notice.ts';
 import { aBike, torque } from '../logbook/aBike.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
@@ -19,7 +19,7 @@ const line: DueLine = {
 };
 
 describe('noticeOf', () => {
-  test.each<[Partial<DueLine>, Partial<Notice>]>([
+  test.each<[Partial<DueLine>, Partial<DueNotice>]>([
     [{}, { title: 'Magpie', body: 'Re-check the seal: Rear tyre on rim', href: '#/seal/j1' }],
     [
       { kind: 'cure', title: 'medium' },
@@ -48,7 +48,7 @@ describe('[R1] announced once', () => {
     clock.nowMs += 61_000;
     worker.clock.nowMs = clock.nowMs;
     const shown: string[] = [];
-    const show = (notice: Notice) => void shown.push(notice.tag);
+    const show = (notice: DueNotice) => void shown.push(notice.tag);
     await Promise.all([
       announceDue(logbook, show),
       announceDue(worker.logbook, show),

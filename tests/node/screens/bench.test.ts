@@ -13,13 +13,13 @@ import {
 import {
   leftBehind,
   neighbour,
-  type Place,
+  type PlaceInPlan,
   stepAfter,
   stepInHand,
 } from '../../../src/practice/stepInHand.ts';
 import { threadDiameterMm } from '../../../src/practice/threadDiameter.ts';
 import { AWAY_MS, interrupted } from '../../../src/screens/bench/sitting.ts';
-import { figureText, sourceText } from '../../../src/words/targetWords.ts';
+import { sourceText, targetFigureText } from '../../../src/words/targetWords.ts';
 
 /** Steps by their states: o open, d done, s skipped. */
 const list = (states: string) =>
@@ -27,11 +27,11 @@ const list = (states: string) =>
     stepId: String(index),
     state: ({ o: 'open', d: 'done', s: 'skipped' } as Record<string, StepState>)[sign] ?? 'open',
   }));
-const END: Place = { at: 'end' };
-const at = (index: number): Place => ({ at: 'step', index });
+const END: PlaceInPlan = { at: 'end' };
+const at = (index: number): PlaceInPlan => ({ at: 'step', index });
 
 describe('where work goes on', () => {
-  test.each<[string, string, string | undefined, Place]>([
+  test.each<[string, string, string | undefined, PlaceInPlan]>([
     ['an empty list ends at once', '', undefined, END],
     ['the first open step', 'doo', undefined, at(1)],
     ['the step that was open', 'ooo', '2', at(2)],
@@ -43,7 +43,7 @@ describe('where work goes on', () => {
     expect(stepInHand(list(states), open)).toEqual(place);
   });
 
-  test.each<[string, string, number, Place]>([
+  test.each<[string, string, number, PlaceInPlan]>([
     ['the next open one', 'dodo', 0, at(1)],
     ['over done and skipped ones', 'ddso', 0, at(3)],
     ['nothing open behind leads to the end, though something is open before', 'od', 1, END],
@@ -51,7 +51,7 @@ describe('where work goes on', () => {
     expect(stepAfter(list(states), index)).toEqual(place);
   });
 
-  test.each<[string, Place, 1 | -1, Place]>([
+  test.each<[string, PlaceInPlan, 1 | -1, PlaceInPlan]>([
     ['on', at(0), 1, at(1)],
     ['behind the last comes the end', at(2), 1, END],
     ['back from the end', END, -1, at(2)],
@@ -152,7 +152,7 @@ describe('a target in words', () => {
     ['as typed, with its comma', '5,2', undefined, '5,2'],
     ['the unit typed behind it is printed elsewhere', '5,2 Nm', undefined, '5,2'],
   ])('%s', (_, low, high, text) => {
-    expect(figureText({ torque: nm(low), ...(high ? { upTo: nm(high) } : {}) })).toBe(text);
+    expect(targetFigureText({ torque: nm(low), ...(high ? { upTo: nm(high) } : {}) })).toBe(text);
   });
   test('says whose figure it is, and where it can be read again', () => {
     expect(sourceText({ source: 'printed-on-the-part' }, 'Stem')).toBe('Stem: printed on the part');

@@ -4,7 +4,7 @@ import type { Command } from '../../../src/journal/commands.ts';
 import { decide } from '../../../src/journal/decide.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
-import { belongs, byDay, isLate, readsNow } from '../../../src/screens/history/timeline.ts';
+import { belongs, byDay, isWrittenLate, readsNow } from '../../../src/screens/history/timeline.ts';
 import { entrySentence } from '../../../src/words/history/entrySentence.ts';
 import { entryOf, entryTypes, names } from '../words/history/everyEntry.ts';
 
@@ -55,8 +55,8 @@ test('a corrected entry is found by its old reading, its new one and the reason'
 });
 
 test('late is what was written well after it happened', () => {
-  expect(isLate({ writtenAtMs: 3_600_000, happenedAtMs: 0 })).toBe(true);
-  expect(isLate({ writtenAtMs: 60_000, happenedAtMs: 0 })).toBe(false);
+  expect(isWrittenLate({ writtenAtMs: 3_600_000, happenedAtMs: 0 })).toBe(true);
+  expect(isWrittenLate({ writtenAtMs: 60_000, happenedAtMs: 0 })).toBe(false);
 });
 
 test('a value inside a mark is corrected without losing the rest of the mark', () => {

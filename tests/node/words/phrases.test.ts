@@ -6,7 +6,7 @@ import {
   numberWords,
   quantityWords,
   remark,
-  spanWords,
+  spanInWords,
 } from '../../../src/words/phrases.ts';
 
 test.each([
@@ -24,7 +24,7 @@ test.each([
   [90 * 60_000, '1 hour and 30 minutes'],
   [86_400_000 * 2 + 3_600_000 + 60_000, '2 days, 1 hour and 1 minute'],
 ])('a span of %d ms is %s', (ms, words) => {
-  expect(spanWords(ms)).toBe(words);
+  expect(spanInWords(ms)).toBe(words);
 });
 
 // IANA time zone database: in May, Apia is 13 hours ahead of UTC and Santiago 4 behind.

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { clockText, spanShort, spanText } from '../../../src/words/timeLeft.ts';
+import { clockOrDayText, spanShort, timeLeftText } from '../../../src/words/timeLeft.ts';
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 
 describe('examples of the docstrings', () => {
-  test('250 s are 4:10', () => expect(spanText(250_000)).toEqual({ value: '4:10', unit: 'min' }));
+  test('250 s are 4:10', () => expect(timeLeftText(250_000)).toEqual({ value: '4:10', unit: 'min' }));
   test('250 s in few signs', () => expect(spanShort(250_000)).toBe('5 min'));
-  test('the epoch in UTC', () => expect(clockText(0, 0, 'UTC')).toBe('00:00'));
+  test('the epoch in UTC', () => expect(clockOrDayText(0, 0, 'UTC')).toBe('00:00'));
 });
 
 test.each([
@@ -21,15 +21,15 @@ test.each([
   [23 * HOUR_MS + 59 * MINUTE_MS, '23 h 59'],
   [24 * HOUR_MS, '1 d 0 h'],
   [52.4 * HOUR_MS, '2 d 4 h'],
-])('%s ms is written %s', (spanMs, value) => expect(spanText(spanMs).value).toBe(value));
+])('%s ms is written %s', (spanMs, value) => expect(timeLeftText(spanMs).value).toBe(value));
 
 test.each([-1, Number.NaN, Number.POSITIVE_INFINITY])('a span of %s is refused', (spanMs) =>
-  expect(() => spanText(spanMs)).toThrow(RangeError),
+  expect(() => timeLeftText(spanMs)).toThrow(RangeError),
 );
 
 test('no wait is ever told shorter than it is', () => {
   for (let spanMs = 0; spanMs < HOUR_MS - 1000; spanMs += 977) {
-    const [minutes, seconds] = spanText(spanMs).value.split(':').map(Number);
+    const [minutes, seconds] = timeLeftText(spanMs).value.split(':').map(Number);
     expect((minutes! * 60 + seconds!) * 1000).toBeGreaterThanOrEqual(spanMs);
   }
 });
@@ -41,10 +41,10 @@ test.each([
   ['Pacific/Apia', '02:10'],
   ['America/Santiago', '10:10'],
   ['Asia/Kolkata', '18:40'],
-])('IANA zone %s shows %s', (zone, text) => expect(clockText(noonMs, noonMs, zone)).toBe(text));
+])('IANA zone %s shows %s', (zone, text) => expect(clockOrDayText(noonMs, noonMs, zone)).toBe(text));
 
 test('another day is named, and it is the day of the zone, not of Greenwich', () => {
   const laterMs = noonMs + 8 * HOUR_MS;
-  expect(clockText(laterMs, noonMs, 'UTC')).toBe('21:10');
-  expect(clockText(laterMs, noonMs, 'Asia/Kolkata')).toContain('26 Nov');
+  expect(clockOrDayText(laterMs, noonMs, 'UTC')).toBe('21:10');
+  expect(clockOrDayText(laterMs, noonMs, 'Asia/Kolkata')).toContain('26 Nov');
 });

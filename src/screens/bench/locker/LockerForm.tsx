@@ -10,7 +10,7 @@ import { cureGrid } from '../../../standards/screws/cureGrid.ts';
 import { lockers } from '../../../standards/screws/lockers.ts';
 import { numberText } from '../../../words/quantityText.ts';
 import type { StepDraft } from '../stepDraft.ts';
-import { waitOf } from './putLocker.ts';
+import { lockerWaitOf } from './putLocker.ts';
 
 const STEP_C = 5;
 const COLDEST_C = -10;
@@ -32,7 +32,7 @@ const uses = { thread: 'On threads', 'thread-after-assembly': 'Runs into threads
 const removals = { 'hand-tools': 'hand tools', heat: 'heat', puller: 'a puller' };
 
 function Cure({ draft, nearDiscBrake }: Pick<LockerFormProps, 'draft' | 'nearDiscBrake'>) {
-  const wait = waitOf(draft, nearDiscBrake);
+  const wait = lockerWaitOf(draft, nearDiscBrake);
   if (!wait) return <p class="bench-read">Choose grade and surface: the wait follows from them.</p>;
   if (!wait.ok) return <Notice kind="caution" title={refusalWords[wait.reason]} />;
   const { rideHours, fullHours, waitHours, advice } = wait.cure;

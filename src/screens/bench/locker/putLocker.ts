@@ -11,7 +11,10 @@ export function nearDiscBrake({ kind }: Pick<JointRow, 'kind'>): boolean {
 }
 
 /** The wait for what has been chosen, once enough has been. */
-export function waitOf(draft: StepDraft, nearBrake: boolean): ReturnType<typeof lockerWait> | undefined {
+export function lockerWaitOf(
+  draft: StepDraft,
+  nearBrake: boolean,
+): ReturnType<typeof lockerWait> | undefined {
   const { grade, surface, primer, temperatureC } = draft;
   return grade && surface && lockerWait({ grade, surface, primer, temperatureC, nearDiscBrake: nearBrake });
 }
@@ -22,7 +25,7 @@ export function lockerCommand(
   joint: JointRow,
   step: StepRow,
 ): CommandOf<'apply-locker'> | undefined {
-  const wait = waitOf(draft, nearDiscBrake(joint));
+  const wait = lockerWaitOf(draft, nearDiscBrake(joint));
   if (!wait?.ok || !draft.grade || !draft.surface) return undefined;
   return {
     type: 'apply-locker',

@@ -5,8 +5,8 @@ import { PhotoStrip } from '../../../controls/lists/PhotoStrip.tsx';
 import { pickPicture } from '../../../sensing/pickPicture.ts';
 import { useRun } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
-import { NoteSheet } from '../frame/NoteSheet.tsx';
 import { ReasonSheet, skipReasons } from '../frame/ReasonSheet.tsx';
+import { StepNoteSheet } from '../frame/StepNoteSheet.tsx';
 import { Tile } from '../frame/Tile.tsx';
 import { keepAside } from '../keepAside.ts';
 import type { Gathered } from '../stepDraft.ts';
@@ -70,7 +70,11 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
       {photos.length > 0 && <PhotoStrip photos={prints} onOpen={setShown} />}
       <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
       {open === 'note' && (
-        <NoteSheet note={draft.note} onNote={(note) => change({ note })} onClose={() => setOpen(undefined)} />
+        <StepNoteSheet
+          note={draft.note}
+          onNote={(note) => change({ note })}
+          onClose={() => setOpen(undefined)}
+        />
       )}
       {open === 'skip' && (
         <ReasonSheet

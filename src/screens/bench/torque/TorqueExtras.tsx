@@ -9,7 +9,7 @@ import type { Gathered } from '../stepDraft.ts';
 import type { StepProps } from '../stepProps.ts';
 import { BetweenSheet, betweenWord } from './BetweenSheet.tsx';
 import { Extras } from './Extras.tsx';
-import { outsideScale, ToolSheet } from './ToolSheet.tsx';
+import { outsideScale, ToolChoiceSheet } from './ToolChoiceSheet.tsx';
 
 export interface TorqueExtrasProps extends StepProps {
   joint: JointRow;
@@ -64,7 +64,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
         </Tile>
       </Extras>
       {open === 'tool' && (
-        <ToolSheet
+        <ToolChoiceSheet
           tools={view.tools}
           toolId={draft.toolId}
           onTool={(toolId) => {

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { StepCard } from '../../../controls/frames/StepCard.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
-import type { TorqueUnit } from '../../../mechanics/units.ts';
+import { type TorqueUnit, unitsOf } from '../../../mechanics/units.ts';
 import { rulingTarget } from '../../../planning/rulingTarget.ts';
 import { boltBack, boltTight } from '../../../practice/boltCount.ts';
 import { whenText } from '../../../words/dayText.ts';
@@ -15,13 +15,11 @@ import type { StepProps } from '../stepProps.ts';
 import { stepMark } from '../stepWords.ts';
 import { DoubtSheet } from './DoubtSheet.tsx';
 import { NumberPad } from './NumberPad.tsx';
+import { TargetTorque } from './TargetTorque.tsx';
 import { TorqueCount } from './TorqueCount.tsx';
 import { TorqueExtras } from './TorqueExtras.tsx';
 import { TorqueMain } from './TorqueMain.tsx';
-import { TorqueTarget } from './TorqueTarget.tsx';
 import { torqueSaid, useTorqueLog } from './useTorqueLog.ts';
-
-const UNITS: readonly TorqueUnit[] = ['N.m', '[in_i].[lbf_av]', '[ft_i].[lbf_av]', 'kgf.cm'];
 
 /** Tightening a joint: the figure, the bolts counted off pass by pass, and then what was really applied. */
 export function TorqueStep(props: StepProps & { joint: JointRow }) {
@@ -68,7 +66,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
           label="Torque applied"
           typed={draft.typed}
           unit={(draft.unit as TorqueUnit | undefined) ?? single?.unit ?? settings.torqueUnit}
-          units={UNITS}
+          units={unitsOf.torque}
           onTyped={(typed, unit) => change({ typed, unit })}
           save={save}
           onLog={(value) => apply(value, 'keypad')}
@@ -121,7 +119,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         stateWord={loose ? 'Hand-tight only' : stepMark[step.state].word}
         caption="Tighten"
       >
-        <TorqueTarget ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
+        <TargetTorque ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
         <TorqueCount count={draft} of={of} onCount={change} />
         {step.detail && <p class="bench-read">{step.detail}</p>}
         {joint.applied && (

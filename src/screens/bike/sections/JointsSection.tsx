@@ -7,7 +7,7 @@ import { jointKindRow } from '../../../standards/jointKinds.ts';
 import { JointLine } from '../../joint/JointLine.tsx';
 import { jointMark } from '../../joint/jointMark.ts';
 import { hrefOf } from '../../route.ts';
-import { Rows } from './Rows.tsx';
+import { RowList } from './RowList.tsx';
 
 /** With none unfinished, so many stand there to lead on. */
 const FEWEST = 4;
@@ -40,7 +40,7 @@ export function JointsSection({ bikeId, joints }: { bikeId: Id; joints: JointRow
           and the plan, the bench and the re-checks come from it.
         </p>
       )}
-      <Rows
+      <RowList
         label="Joints"
         of={shown}
         keyOf={({ jointId }) => jointId}

@@ -7,7 +7,7 @@ import type { PartRow } from '../../../journal/rows.ts';
 import { hrefOf } from '../../route.ts';
 import { TakeFromShelf } from '../sheets/TakeFromShelf.tsx';
 import { partLine } from './partLine.ts';
-import { Rows } from './Rows.tsx';
+import { RowList } from './RowList.tsx';
 
 /** What is on the bike now; more comes from the shelf or is written down new. */
 export function PartsSection({ bikeId, parts }: { bikeId: Id; parts: PartRow[] }) {
@@ -18,7 +18,7 @@ export function PartsSection({ bikeId, parts }: { bikeId: Id; parts: PartRow[] }
       {parts.length === 0 && (
         <p class="bike-none">Nothing on it yet. Begin with the frame: the fit check grows with every part.</p>
       )}
-      <Rows
+      <RowList
         label="Parts"
         of={sorted}
         keyOf={({ partId }) => partId}

@@ -7,14 +7,14 @@ import { dayText } from '../../../words/dayText.ts';
 import { lateText } from '../../../words/lateText.ts';
 import { useNow } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
-import { Rows } from './Rows.tsx';
+import { RowList } from './RowList.tsx';
 
 const MINUTE_MS = 60_000;
 /** The rest stands on the page of re-checks. */
 const SHOWN = 4;
 
 /** What is left before it falls due by rides or distance, where no day is set. */
-function spanWords({ dueRides, dueKm }: RecheckRow): string {
+function leftToRideWords({ dueRides, dueKm }: RecheckRow): string {
   const rides =
     dueRides === undefined ? [] : [dueRides === 1 ? 'after the next ride' : `after ${dueRides} rides`];
   return [...rides, ...(dueKm === undefined ? [] : [`after ${dueKm} km`])].join(', ');
@@ -39,14 +39,14 @@ export function RechecksSection({ bikeId, rechecks }: RechecksSectionProps) {
       open={due.length > 0}
     >
       {rechecks.length === 0 && <p class="bike-none">None set. The first ride makes one for every joint.</p>}
-      <Rows
+      <RowList
         label="Re-checks"
         of={sorted.slice(0, SHOWN)}
         keyOf={({ recheckId }) => recheckId}
         draw={(recheck) => {
           const dueAtMs = at(recheck);
           const late = dueAtMs <= nowMs;
-          const when = Number.isFinite(dueAtMs) ? dayText(dueAtMs) : spanWords(recheck);
+          const when = Number.isFinite(dueAtMs) ? dayText(dueAtMs) : leftToRideWords(recheck);
           return (
             <ListRow
               title={recheck.title}

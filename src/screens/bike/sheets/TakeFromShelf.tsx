@@ -7,7 +7,7 @@ import type { Id } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
 import { useRun, useView } from '../../door.tsx';
 import { partLine } from '../sections/partLine.ts';
-import { Rows } from '../sections/Rows.tsx';
+import { RowList } from '../sections/RowList.tsx';
 import { SaveNotice } from './SaveNotice.tsx';
 
 /** The shelf laid over the card: a tap puts a part on the bike. The sheet stays for the next one. */
@@ -33,7 +33,7 @@ export function TakeFromShelf({ bikeId, onClose }: { bikeId: Id; onClose: () => 
         {parts.length > 8 && (
           <TextField label="Find by name or label" type="search" value={sought} onInput={setSought} />
         )}
-        <Rows
+        <RowList
           label="Parts on the shelf"
           of={shown}
           keyOf={({ partId }) => partId}

@@ -9,7 +9,7 @@ import { useNow, useRun } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
 import { SaveNotice } from './SaveNotice.tsx';
 
-type Outcome = EntryOf<'wait-ended'>['outcome'];
+type WaitOutcome = EntryOf<'wait-ended'>['outcome'];
 
 export interface WaitSheetProps {
   wait: WaitRow;
@@ -23,7 +23,7 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
   const { run, save } = useRun();
   const { waitId, title, dueAtMs = nowMs, startedAtMs, jointId, waitKind } = wait;
   const over = dueAtMs <= nowMs;
-  const end = async (outcome: Outcome, undo: string) => {
+  const end = async (outcome: WaitOutcome, undo: string) => {
     if (await run({ type: 'end-wait', waitId, outcome }, { undo })) onClose();
   };
   return (

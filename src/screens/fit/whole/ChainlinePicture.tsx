@@ -1,5 +1,6 @@
 import type { Chainline } from '../../../fit/wholes/chainlineFinding.ts';
 import { numberText } from '../../../words/quantityText.ts';
+import { mmToTenth } from '../../../words/slotWords.ts';
 
 const WIDTH = 360;
 const HEIGHT = 168;
@@ -15,11 +16,9 @@ const BETWEEN = 66;
 const PX_PER_MM = 7;
 const SPREAD_MOST = 56;
 
-const mm = (value: number): string => `${numberText(value, 1)} mm`;
-
-function told({ frontMm, rearMm, offsetMm, angleDeg }: Chainline): string {
+function chainlineAlt({ frontMm, rearMm, offsetMm, angleDeg }: Chainline): string {
   const angle = angleDeg === null ? '' : `, the chain slants by ${numberText(angleDeg, 2)} degrees`;
-  return `From above: the ring runs ${mm(frontMm)} from the middle of the bike, the sprocket ${mm(rearMm)}; they stand ${mm(Math.abs(offsetMm))} apart${angle}`;
+  return `From above: the ring runs ${mmToTenth(frontMm)} from the middle of the bike, the sprocket ${mmToTenth(rearMm)}; they stand ${mmToTenth(Math.abs(offsetMm))} apart${angle}`;
 }
 
 /** Ring, chain and sprocket from above, front at the left; sideways drawn larger than along. */
@@ -31,7 +30,7 @@ export function ChainlinePicture({ line }: { line: Chainline }) {
   const mid = (RING + SPROCKET) / 2 + 24;
   return (
     <figure class="slot">
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={told(line)}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={chainlineAlt(line)}>
         <path class="line-middle" d={`M8 ${MIDDLE}H${WIDTH - 8}`} />
         <path
           class="line-measure"
@@ -53,7 +52,7 @@ export function ChainlinePicture({ line }: { line: Chainline }) {
           {numberText(rearMm, 1)}
         </text>
         <text x={mid} y={Math.min(ringY, sprocketY, BETWEEN) - 14} text-anchor="middle">
-          {`${mm(Math.abs(offsetMm))}${angleDeg === null ? '' : `, ${numberText(angleDeg, 2)}°`}`}
+          {`${mmToTenth(Math.abs(offsetMm))}${angleDeg === null ? '' : `, ${numberText(angleDeg, 2)}°`}`}
         </text>
         <text class="slot-end" x={8} y={HEIGHT - 10} text-anchor="start">
           middle of the bike

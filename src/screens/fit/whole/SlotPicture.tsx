@@ -22,7 +22,7 @@ function rowsOf(xs: readonly number[]): number[] {
   });
 }
 
-function told({ stops, frontMm, rearMm }: AxlePositions): string {
+function positionsAlt({ stops, frontMm, rearMm }: AxlePositions): string {
   const lines = stops.map(
     ({ pitches, kind, tautMm }) =>
       `${pitches} pitches${kind === 'half-link' ? ' with a half-link' : ''} at ${numberText(tautMm, 1)} mm`,
@@ -55,7 +55,7 @@ export function SlotPicture({ positions }: { positions: AxlePositions }) {
   };
   return (
     <figure class="slot">
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={told(positions)}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={positionsAlt(positions)}>
         <path
           class="slot-edge"
           d={`M${across(rearMm) + HALF / 2} ${LINE - HALF}H${across(frontMm)}a${HALF} ${HALF} 0 0 0 0 ${HALF * 2}H${across(rearMm) + HALF / 2}`}

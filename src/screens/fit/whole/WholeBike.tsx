@@ -20,7 +20,7 @@ export interface WholeBikeProps {
   onOpen: (finding: Finding) => void;
 }
 
-function Missing({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'>) {
+function MissingParts({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'>) {
   const missing = missingParts(parts);
   const bare = endsWithoutCaliper(parts);
   return (
@@ -89,7 +89,7 @@ export function WholeBike(props: WholeBikeProps) {
   const line = chainlineOf(parts);
   return (
     <div class="part-card">
-      <Missing bikeId={bikeId} parts={parts} />
+      <MissingParts bikeId={bikeId} parts={parts} />
       <Gearing parts={parts} />
       <Slot parts={parts} />
       <OfTopic

@@ -3,10 +3,10 @@ import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { SelectField } from '../../../controls/fields/SelectField.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
-import { type TargetDraft, torqueUnits } from '../../../drafts/jointDraft.ts';
+import type { TargetDraft } from '../../../drafts/jointDraft.ts';
 import type { TargetSource } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
-import type { TorqueUnit } from '../../../mechanics/units.ts';
+import { type TorqueUnit, unitsOf } from '../../../mechanics/units.ts';
 
 const sources: readonly { value: TargetSource; label: string }[] = [
   { value: 'printed-on-the-part', label: 'Printed on the part' },
@@ -54,7 +54,7 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
             label="Torque"
             typed={row.typed}
             unit={row.unit}
-            units={torqueUnits}
+            units={unitsOf.torque}
             onTyped={(typed, chosen = row.unit) => put(at, { typed, unit: chosen })}
             error={trouble[at]}
           />

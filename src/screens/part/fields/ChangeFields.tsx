@@ -4,14 +4,9 @@ import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Toggle } from '../../../controls/fields/Toggle.tsx';
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
-import {
-  type ChangeDraft,
-  type ChangeTrouble,
-  leftWanted,
-  lengthUnits,
-} from '../../../drafts/changeDraft.ts';
+import { type ChangeDraft, type ChangeTrouble, leftWanted } from '../../../drafts/changeDraft.ts';
 import type { CutKind } from '../../../journal/entries.ts';
-import type { LengthUnit } from '../../../mechanics/units.ts';
+import { type LengthUnit, unitsOf } from '../../../mechanics/units.ts';
 import { cutWords } from '../../../words/history/tradeWords.ts';
 import { cutIcons } from '../Cut.tsx';
 
@@ -34,7 +29,7 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
   const size = (field: 'before' | 'after' | 'left') => ({
     typed: draft[field],
     unit,
-    units: lengthUnits,
+    units: unitsOf.length,
     error: trouble[field],
     onTyped: (typed: string, next: LengthUnit | undefined) =>
       change({ [field]: typed, ...(next ? { unit: next } : {}) }),

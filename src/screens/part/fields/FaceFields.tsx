@@ -12,7 +12,7 @@ import { standardsFor } from '../../../fit/faces/standardOf.ts';
 import { unitLabel } from '../../../mechanics/units.ts';
 import type { DimensionRow, FaceKindRow } from '../../../standards/faces/faceKind.ts';
 import { faceKinds } from '../../../standards/faces/faceKinds.ts';
-import type { InterfaceRow, Span } from '../../../standards/faces/interfaceRow.ts';
+import type { InterfaceRow, SizeSpan } from '../../../standards/faces/interfaceRow.ts';
 import { numberText } from '../../../words/quantityText.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';
 import { TyreMarking } from './TyreMarking.tsx';
@@ -87,12 +87,12 @@ export interface FaceFieldsProps {
   onFace: (face: FaceDraft) => void;
 }
 
-const spanText = (mm: Span): string =>
+const sizeSpanText = (mm: SizeSpan): string =>
   typeof mm === 'number' ? numberText(mm, 2) : `${numberText(mm[0], 2)} to ${numberText(mm[1], 2)}`;
 
 /** What to know of a standard before its name is believed. */
 function standardHint({ remark, others = [], known }: InterfaceRow): string | undefined {
-  const met = others.map(({ what, mm }) => `${what} ${spanText(mm)}`).join(', ');
+  const met = others.map(({ what, mm }) => `${what} ${sizeSpanText(mm)}`).join(', ');
   const weak = known === 'memory' ? 'From memory: measure it as well.' : undefined;
   const words = [remark ?? weak, met && `Met with: ${met} mm.`].filter(Boolean).join(' ');
   return words === '' ? undefined : words;

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import { PhotoFull } from '../../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../../controls/lists/PhotoStrip.tsx';
-import type { NewPhotos as Taken } from '../../useNewPhotos.ts';
+import type { TakenPhotos as Taken } from '../../useNewPhotos.ts';
 
 export interface NewPhotosProps {
   taken: Taken;

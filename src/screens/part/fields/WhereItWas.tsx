@@ -5,7 +5,7 @@ import { stays } from '../../../practice/stays.ts';
 import { dayText } from '../../../words/dayText.ts';
 import { placeWords } from '../../../words/history/tradeWords.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';
-import { Rows } from '../../bike/sections/Rows.tsx';
+import { RowList } from '../../bike/sections/RowList.tsx';
 import { useView } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
 
@@ -19,7 +19,7 @@ export function WhereItWas({ part }: { part: PartRow }) {
   return (
     <section>
       <Ruler label="Where it has been" end={spans.length} />
-      <Rows
+      <RowList
         label="Where it has been"
         of={spans}
         keyOf={({ fromMs, place }) => `${place.on}${fromMs}`}

@@ -3,7 +3,7 @@ import { PhotoFull } from '../../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../../controls/lists/PhotoStrip.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
 import { pickPicture } from '../../../sensing/pickPicture.ts';
-import { NoteSheet } from '../../bench/frame/NoteSheet.tsx';
+import { StepNoteSheet } from '../../bench/frame/StepNoteSheet.tsx';
 import { Tile } from '../../bench/frame/Tile.tsx';
 import type { Gathered } from '../../bench/stepDraft.ts';
 import { hrefOf } from '../../route.ts';
@@ -42,7 +42,7 @@ export function NextMarkExtras({ joint, gathered }: { joint: JointRow; gathered:
       {prints.length > 0 && <PhotoStrip photos={prints} onOpen={setShown} />}
       <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
       {noting && (
-        <NoteSheet
+        <StepNoteSheet
           note={draft.note}
           onNote={(words) => change({ note: words })}
           onClose={() => setNoting(false)}

@@ -6,16 +6,19 @@ import { Screen } from '../../../controls/frames/Screen.tsx';
 import { Filters } from '../../../controls/lists/Filters.tsx';
 import { readingTyped, type SealDraft } from '../../../drafts/sealDraft.ts';
 import type { Reading, Settings } from '../../../journal/entries.ts';
-import { type PressureUnit, pressureBar, type TemperatureUnit, unitLabel } from '../../../mechanics/units.ts';
+import {
+  type PressureUnit,
+  pressureBar,
+  type TemperatureUnit,
+  unitLabel,
+  unitsOf,
+} from '../../../mechanics/units.ts';
 import { atMost } from '../../../words/atMost.ts';
 import { spanShort } from '../../../words/timeLeft.ts';
 import { SaveLine } from '../../bench/frame/SaveLine.tsx';
 import type { SaveState } from '../../door.tsx';
 import { Waits } from '../../Waits.tsx';
 import { LookAgainChoice } from './LookAgainChoice.tsx';
-
-const PRESSURES: readonly PressureUnit[] = ['bar', '[psi]', 'kPa'];
-const TEMPERATURES: readonly TemperatureUnit[] = ['Cel', '[degF]'];
 
 export interface ReadingPadProps {
   title: string;
@@ -114,7 +117,7 @@ export function ReadingPad(props: ReadingPadProps) {
           }
           typed={draft.pressure}
           unit={pressureUnit}
-          units={PRESSURES}
+          units={unitsOf.pressure}
           onTyped={(text, unit) => change({ pressure: text, pressureUnit: unit })}
           onDone={log}
           error={
@@ -144,11 +147,13 @@ export function ReadingPad(props: ReadingPadProps) {
             >
               Below zero
             </Button>
-            {TEMPERATURES.filter((unit) => unit !== temperatureUnit).map((unit) => (
-              <Button key={unit} size="greasy" onPress={() => change({ temperatureUnit: unit })}>
-                {`In ${unitLabel[unit]}`}
-              </Button>
-            ))}
+            {unitsOf.temperature
+              .filter((unit) => unit !== temperatureUnit)
+              .map((unit) => (
+                <Button key={unit} size="greasy" onPress={() => change({ temperatureUnit: unit })}>
+                  {`In ${unitLabel[unit]}`}
+                </Button>
+              ))}
           </div>
         </Keypad>
       )}

@@ -6,13 +6,12 @@ import { Screen } from '../../../controls/frames/Screen.tsx';
 import type { SealDraft } from '../../../drafts/sealDraft.ts';
 import type { SealMark } from '../../../journal/entries.ts';
 import type { Band } from '../../../mechanics/band.ts';
-import { convert, unitLabel, type VolumeUnit } from '../../../mechanics/units.ts';
+import { convert, unitLabel, unitsOf, type VolumeUnit } from '../../../mechanics/units.ts';
 import { numberText } from '../../../words/quantityText.ts';
 import { NumberPad } from '../../bench/torque/NumberPad.tsx';
 import type { SaveState } from '../../door.tsx';
 import { Waits } from '../../Waits.tsx';
 
-const UNITS: readonly VolumeUnit[] = ['mL', '[foz_us]'];
 /** By what carries it, which is what decides how it dries and what it does to a valve. */
 const KINDS = ['latex, water-borne', 'synthetic', 'fibres in glycol'] as const;
 
@@ -71,7 +70,7 @@ export function SealantPad({ draft, change, hint, refill, save, onSealant, onClo
       }
       typed={draft.amount}
       unit={unit}
-      units={UNITS}
+      units={unitsOf.volume}
       onTyped={(amount, amountUnit) => change({ amount, amountUnit })}
       save={save}
       onLog={(amount) => onSealant({ mark: 'sealant', sealantKind: kind, amount })}

@@ -4,7 +4,7 @@ import { Choice } from '../../../controls/fields/Choice.tsx';
 import { Toggle } from '../../../controls/fields/Toggle.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { SealMark } from '../../../journal/entries.ts';
-import { Acts } from '../../bench/frame/Acts.tsx';
+import { BenchActs } from '../../bench/frame/BenchActs.tsx';
 import type { SaveState } from '../../door.tsx';
 
 export type Seated = Extract<SealMark, { mark: 'seated' }>;
@@ -30,7 +30,7 @@ export function SeatedSheet({ sealantIn, save, onSeated, onClose }: SeatedSheetP
       title="On its seats"
       onClose={onClose}
       actions={
-        <Acts
+        <BenchActs
           save={save}
           main={
             <Button
@@ -47,7 +47,7 @@ export function SeatedSheet({ sealantIn, save, onSeated, onClose }: SeatedSheetP
           <Button size="greasy" icon="pencil" disabled={!beadLine} onPress={() => tell('log')}>
             Log without a pressure
           </Button>
-        </Acts>
+        </BenchActs>
       }
     >
       <Choice<Seated['beadLine']>

@@ -9,23 +9,23 @@ import { SaveLine } from '../../bench/frame/SaveLine.tsx';
 import type { SaveState } from '../../door.tsx';
 import { verdictWords } from '../sealText.ts';
 
-type Verdict = Extract<SealMark, { mark: 'verdict' }>;
+type VerdictMark = Extract<SealMark, { mark: 'verdict' }>;
 
 export interface VerdictSheetProps {
   save: SaveState;
-  onVerdict: (verdict: Verdict, lookAgainMs?: number) => void;
+  onVerdict: (verdict: VerdictMark, lookAgainMs?: number) => void;
   onClose: () => void;
 }
 
 /** What the person at the wheel makes of it. */
 export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
-  const [verdict, setVerdict] = useState<Verdict['verdict']>();
+  const [verdict, setVerdict] = useState<VerdictMark['verdict']>();
   const [words, setWords] = useState('');
   const tell = (lookAgainMs?: number) => {
     if (!verdict) return;
     onVerdict({ mark: 'verdict', verdict, ...(words.trim() ? { words: words.trim() } : {}) }, lookAgainMs);
   };
-  const label = (of: Verdict['verdict']) => verdictWords[of];
+  const label = (of: VerdictMark['verdict']) => verdictWords[of];
   return (
     <Sheet
       open
@@ -41,7 +41,7 @@ export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
       }
     >
       <div class="stack">
-        <Choice<Verdict['verdict']>
+        <Choice<VerdictMark['verdict']>
           label="Your judgement of this tyre"
           value={verdict}
           onChoose={setVerdict}

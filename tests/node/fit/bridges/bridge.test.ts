@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { adapterBridges, LINKS_MOST } from '../../../../src/fit/bridges/bridge.ts';
 import { linksOf } from '../../../../src/fit/bridges/links.ts';
 import { mates } from '../../../../src/fit/bridges/mates.ts';
-import { meet, rules } from '../../../../src/fit/bridges/meet.ts';
+import { fitRules, meet } from '../../../../src/fit/bridges/meet.ts';
 import { bridgingPart, tableAdapters } from '../../../../src/fit/bridges/shelfAdapter.ts';
 import { whyNot } from '../../../../src/fit/bridges/whyNot.ts';
 import type { Face } from '../../../../src/fit/faces/face.ts';
@@ -46,7 +46,7 @@ const anyFace = (kind: Face['kind']): fc.Arbitrary<Face> => {
 };
 
 const anyPair = fc
-  .constantFrom(...rules)
+  .constantFrom(...fitRules)
   .chain(({ first, second }) => fc.tuple(anyFace(first), anyFace(second)));
 
 /** Bar and stem, post and tube, axle and slot: pairs the table has rows of shims for, and shims at hand. */

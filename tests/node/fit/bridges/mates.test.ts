@@ -2,10 +2,10 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mates } from '../../../../src/fit/bridges/mates.ts';
 import type { Face } from '../../../../src/fit/faces/face.ts';
-import type { Outcome } from '../../../../src/fit/verdict.ts';
+import type { FitOutcome } from '../../../../src/fit/verdict.ts';
 import { caliper, face, named } from '../../../fixtures/pileParts.ts';
 
-type Row = [why: string, one: Face, other: Face, outcome: Outcome, bridgeId?: string];
+type Row = [why: string, one: Face, other: Face, outcome: FitOutcome, bridgeId?: string];
 
 const clamp = (boreMm: number) => face('bar-clamp', { boreMm });
 const bar = (diameterMm: number) => face('bar-centre', { diameterMm });

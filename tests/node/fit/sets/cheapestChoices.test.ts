@@ -1,9 +1,13 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Choice, cheapestChoices, type JointCost } from '../../../../src/fit/sets/cheapestChoices.ts';
+import {
+  type CheapestSet,
+  cheapestChoices,
+  type JointCost,
+} from '../../../../src/fit/sets/cheapestChoices.ts';
 
 /** Every choice there is, by trying them all. */
-function everyChoice(singles: number[][], joint: JointCost[]): Choice[] {
+function everyChoice(singles: number[][], joint: JointCost[]): CheapestSet[] {
   const all = singles.reduce<number[][]>(
     (rows, costs) => rows.flatMap((row) => costs.map((_, option) => [...row, option])),
     [[]],
@@ -57,7 +61,7 @@ const problem = fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLeng
   ),
 );
 
-const words = ({ options, cost: of }: Choice): string => `${of}: ${options.join(' ')}`;
+const words = ({ options, cost: of }: CheapestSet): string => `${of}: ${options.join(' ')}`;
 
 describe('cheapestChoices', () => {
   test('example of the docstring', () => {

@@ -1,40 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  boltCircleMm,
-  neighbourHolesMm,
-  padWear,
-  rotorWear,
-} from '../../../../src/mechanics/brakes/rotor.ts';
+import { padWear, rotorWear } from '../../../../src/mechanics/brakes/rotor.ts';
 import { rotorMinimums, rotorSizes, sixBolt } from '../../../../src/standards/interfaces/rotors.ts';
 
 describe('examples of the docstrings', () => {
-  test('neighbours', () => expect(neighbourHolesMm(44, 6)).toBeCloseTo(22, 12));
-  test('circle', () => expect(boltCircleMm(22, 6)).toBeCloseTo(44, 12));
   test('rotor at its mark', () =>
     expect(rotorWear({ thicknessMm: 1.5, printedMinimumMm: 1.5 }).wear).toBe('replace'));
   test('pad', () => expect(padWear(0.8, false).wear).toBe('watch'));
-});
-
-// Geometry of regular polygons: side over circumdiameter.
-test.each([
-  [3, Math.sqrt(3) / 2],
-  [4, Math.SQRT1_2],
-  [6, 0.5],
-])('%s holes: neighbours over circle (regular polygon)', (holes, ratio) =>
-  expect(neighbourHolesMm(1, holes)).toBeCloseTo(ratio, 12),
-);
-
-test('there and back', () => {
-  fc.assert(
-    fc.property(
-      fc.double({ min: 1, max: 300, noNaN: true }),
-      fc.integer({ min: 3, max: 12 }),
-      (circleMm, holes) => {
-        expect(boltCircleMm(neighbourHolesMm(circleMm, holes), holes)).toBeCloseTo(circleMm, 9);
-      },
-    ),
-  );
 });
 
 describe('rotor wear', () => {
@@ -94,9 +66,6 @@ test('the tables name their sources, and marks are thinner than any new rotor', 
 });
 
 test.each([
-  () => neighbourHolesMm(44, 2),
-  () => neighbourHolesMm(44, 5.5),
-  () => neighbourHolesMm(0, 6),
   () => rotorWear({ thicknessMm: 0 }),
   () => rotorWear({ thicknessMm: 1.8, printedMinimumMm: Number.NaN }),
   () => padWear(-0.1, false),

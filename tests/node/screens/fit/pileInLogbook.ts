@@ -1,4 +1,4 @@
-import { magpie } from '../../../../src/demo/magpiePile.ts';
+import { magpiePile } from '../../../../src/demo/magpiePile.ts';
 import type { PilePart } from '../../../../src/fit/pile.ts';
 import type { Logbook } from '../../../../src/logbook.ts';
 import type { Situation } from '../../../../src/practice/pile/acceptCommands.ts';
@@ -7,7 +7,7 @@ import { done } from '../../logbook/openTestLogbook.ts';
 export const BIKE = 'bike-1';
 
 /** The demo pile without the front hub whose holes do not suit its rims. */
-export const pile: readonly PilePart[] = magpie.filter(({ partId }) => partId !== 'front-hub-a');
+export const pile: readonly PilePart[] = magpiePile.filter(({ partId }) => partId !== 'front-hub-a');
 
 /** Writes a pile into a logbook as parts of a new bike. */
 export async function writePile(logbook: Logbook, parts: readonly PilePart[] = pile): Promise<void> {

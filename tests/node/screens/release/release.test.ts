@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { OpenItem } from '../../../../src/journal/entries.ts';
 import { defectKind } from '../../../../src/practice/defectKind.ts';
 import {
-  answered,
+  answeredCount,
   answersOf,
   confirmedItems,
   groupMark,
@@ -66,8 +66,8 @@ describe('a group of the check before riding', () => {
   });
 
   test('is answered when every item is', () => {
-    expect(answered(group, {})).toBe(0);
-    expect(answered(group, all)).toBe(group.items.length);
+    expect(answeredCount(group, {})).toBe(0);
+    expect(answeredCount(group, all)).toBe(group.items.length);
   });
 
   test('is confirmed with its answers in its own order, and read back as they were', () => {

@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import {
-  type RecheckRow,
   recheckInstructions,
   recheckRows,
   recheckSchedule,
+  type ScheduleRow,
   spanOfTurn,
 } from '../../../../src/standards/checks/recheckSchedule.ts';
 import { jointKinds } from '../../../../src/standards/jointKinds.ts';
 
-const first = (...args: Parameters<typeof recheckRows>): RecheckRow => recheckRows(...args)[0] as RecheckRow;
+const first = (...args: Parameters<typeof recheckRows>): ScheduleRow =>
+  recheckRows(...args)[0] as ScheduleRow;
 
 describe('examples of the docstrings', () => {
   test('a cured rotor is bedded in and looked at', () =>

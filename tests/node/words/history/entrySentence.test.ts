@@ -30,7 +30,7 @@ const says: [EntryType, Partial<EntryBody>, string[]][] = [
   [
     'torque-applied',
     {},
-    ['Stem on steerer', 'Magpie', '5,2 N·m', '2 bolts', 'small wrench', 'its check overdue', 'paint mark'],
+    ['Stem on steerer', 'Magpie', '5,2 N·m', '2 bolts', 'small wrench', 'check overdue', 'paint mark'],
   ],
   ['torque-applied', { tool: undefined }, ['No tool was named.']],
   ['torque-applied', { applied: typed('44 in·lb', '[in_i].[lbf_av]') }, ['tightened to 44 in·lb,']],

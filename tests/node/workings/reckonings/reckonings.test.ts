@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  type Calculated,
   inUnitOf,
   isChoice,
   type NumberAsked,
-  type Outcome,
   reckon,
 } from '../../../../src/workings/reckonings/reckoning.ts';
 import { reckonings } from '../../../../src/workings/reckonings/reckonings.ts';
@@ -14,11 +14,11 @@ const named = (id: string) => {
   if (!found) throw new Error(`no working ${id}`);
   return found;
 };
-const run = (id: string, figures: Record<string, number>, choices: Record<string, string> = {}): Outcome =>
+const run = (id: string, figures: Record<string, number>, choices: Record<string, string> = {}): Calculated =>
   reckon(named(id), figures, choices);
 
 /** The middle of the first result, or of the one with that caption. */
-function result(outcome: Outcome, label?: string): number {
+function result(outcome: Calculated, label?: string): number {
   if (!outcome.ok) throw new Error(outcome.reason);
   const found = label ? outcome.results.find((each) => each.label === label) : outcome.results[0];
   const value = found?.working.result ?? Number.NaN;

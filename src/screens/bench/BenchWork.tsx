@@ -1,8 +1,8 @@
 import { useContext, useEffect, useState } from 'preact/hooks';
-import { UNDO_MS } from '../../controls/frames/UndoBar.tsx';
+import { UNDO_SHOWN_MS } from '../../controls/frames/UndoBar.tsx';
 import type { Entry, Settings } from '../../journal/entries.ts';
 import type { StepRow } from '../../journal/rows.ts';
-import { neighbour, type Place, stepAfter, stepInHand } from '../../practice/stepInHand.ts';
+import { neighbour, type PlaceInPlan, stepAfter, stepInHand } from '../../practice/stepInHand.ts';
 import { UndoSlot, useLogbook, useRun } from '../door.tsx';
 import { ClosedStep } from './ClosedStep.tsx';
 import { EndOfList } from './EndOfList.tsx';
@@ -31,11 +31,11 @@ interface Logged {
   fresh: boolean;
 }
 
-const idAt = (steps: readonly StepRow[], place: Place) =>
+const idAt = (steps: readonly StepRow[], place: PlaceInPlan) =>
   place.at === 'end' ? END : (steps[place.index]?.stepId ?? END);
 
 /** Which step is in hand, what was just logged, and where to go on. */
-export function Work({ view, settings }: { view: BenchView; settings: Settings }) {
+export function BenchWork({ view, settings }: { view: BenchView; settings: Settings }) {
   const { bike, steps, joints } = view;
   const logbook = useLogbook();
   const offerUndo = useContext(UndoSlot);
@@ -49,7 +49,7 @@ export function Work({ view, settings }: { view: BenchView; settings: Settings }
   // A step that left the list while it was shown gives way to the one where work goes on.
   const found = steps.findIndex((step) => step.stepId === stepId);
   const hand = stepId === END ? ({ at: 'end' } as const) : stepInHand(steps, bike.openStepId);
-  const place: Place = found === -1 ? hand : { at: 'step', index: found };
+  const place: PlaceInPlan = found === -1 ? hand : { at: 'step', index: found };
   const step = place.at === 'step' ? steps[place.index] : undefined;
   const joint = step?.jointId ? joints.find(({ jointId }) => jointId === step.jointId) : undefined;
 
@@ -66,7 +66,7 @@ export function Work({ view, settings }: { view: BenchView; settings: Settings }
     setLogged((old) => old && { ...old, fresh: false });
     setStepId(id);
   };
-  const goTo = (next: Place) => show(idAt(steps, next));
+  const goTo = (next: PlaceInPlan) => show(idAt(steps, next));
 
   useEffect(() => {
     if (!logged) return;
@@ -99,7 +99,7 @@ export function Work({ view, settings }: { view: BenchView; settings: Settings }
       });
   };
   const onUndo = () => {
-    if (!logged || logbook.now() - logged.atMs > UNDO_MS) return false;
+    if (!logged || logbook.now() - logged.atMs > UNDO_SHOWN_MS) return false;
     offerUndo(undefined);
     void run({ type: 'undo', entryIds: logged.entryIds });
     setStepId(logged.stepId);

@@ -5,7 +5,7 @@ import type { PartRow } from '../../../journal/rows.ts';
 import { convert, type TorqueUnit, unitLabel } from '../../../mechanics/units.ts';
 import type { RulingTarget, TorqueTarget as Target } from '../../../planning/rulingTarget.ts';
 import { numberText } from '../../../words/quantityText.ts';
-import { figureText, sourceText, standingWarning } from '../../../words/targetWords.ts';
+import { sourceText, standingWarning, targetFigureText } from '../../../words/targetWords.ts';
 
 export interface TorqueTargetProps {
   ruling: RulingTarget;
@@ -13,7 +13,7 @@ export interface TorqueTargetProps {
   torqueUnit: TorqueUnit;
 }
 
-const withUnit = (target: Target) => `${figureText(target)} ${unitLabel[target.torque.unit]}`;
+const withUnit = (target: Target) => `${targetFigureText(target)} ${unitLabel[target.torque.unit]}`;
 
 /** The figure in the unit of the settings, where the part speaks another. */
 function otherUnit({ torque, upTo }: Target, unit: TorqueUnit): string {
@@ -24,7 +24,7 @@ function otherUnit({ torque, upTo }: Target, unit: TorqueUnit): string {
 }
 
 /** The torque to give, readable from afar, and who says so. A missing source is louder than a good one. */
-export function TorqueTarget({ ruling, parts, torqueUnit }: TorqueTargetProps) {
+export function TargetTorque({ ruling, parts, torqueUnit }: TorqueTargetProps) {
   if (!ruling.ok)
     return (
       <Notice kind="caution" title="No torque given, no source">
@@ -39,7 +39,7 @@ export function TorqueTarget({ ruling, parts, torqueUnit }: TorqueTargetProps) {
     <div class={target.upTo ? 'bench-range' : undefined}>
       <BigNumber
         label="Target"
-        value={figureText(target)}
+        value={targetFigureText(target)}
         unit={unitLabel[target.torque.unit]}
         source={`${sourceText(target, nameOf(target))}.${otherUnit(target, torqueUnit)}${
           others.length > 0 ? ` It rules over ${others.join(', ')}.` : ''

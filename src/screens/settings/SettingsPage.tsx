@@ -16,7 +16,7 @@ import { SpansSection } from './SpansSection.tsx';
 import { type ChangeProps, UnitsSection } from './UnitsSection.tsx';
 
 /** What is set once for every bike, and what this phone can do. */
-export function Settings() {
+export function SettingsPage() {
   const seen = useView('settings', undefined);
   const { run, save } = useRun();
   const settings = seen.is === 'there' ? seen.value : undefined;

@@ -3,8 +3,8 @@ import type { Band } from '../mechanics/band.ts';
 const digits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 4 });
 const grouped = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
 
-/** A figure of a working: four digits that mean something. @example figureText(0.0000057) //=> '0.0000057' */
-export const figureText = (value: number): string =>
+/** A figure of a working: four digits that mean something. @example workedFigureText(0.0000057) //=> '0.0000057' */
+export const workedFigureText = (value: number): string =>
   Math.abs(value) >= 1000 ? grouped.format(value) : digits.format(value);
 
 /** Whether the likeliest of a band says more than its two ends do: a printed range has no likeliest. */
@@ -16,8 +16,8 @@ export const leans = ({ lo, mid, hi }: Band): boolean => Math.abs(mid - (lo + hi
  */
 export function valueText(value: number | Band, unit: string): string {
   const measure = unit === '' || unit === '1' ? '' : unit === '°' ? unit : ` ${unit}`;
-  if (typeof value === 'number') return `${figureText(value)}${measure}`;
-  const [lo, mid, hi] = [value.lo, value.mid, value.hi].map(figureText);
+  if (typeof value === 'number') return `${workedFigureText(value)}${measure}`;
+  const [lo, mid, hi] = [value.lo, value.mid, value.hi].map(workedFigureText);
   if (lo === hi) return `${lo}${measure}`;
   return `${lo} to ${hi}${measure}${leans(value) ? `, likeliest ${mid}` : ''}`;
 }

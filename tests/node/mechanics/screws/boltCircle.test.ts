@@ -1,11 +1,19 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { boltCircleMm, holeChordMm } from '../../../../src/fit/wholes/boltCircle.ts';
+import { boltCircleMm, holeChordMm } from '../../../../src/mechanics/screws/boltCircle.ts';
 
 test('examples of the docstrings', () => {
   expect(holeChordMm(110, 5)).toBeCloseTo(64.656, 3);
   expect(boltCircleMm(73.54, 4)).toBeCloseTo(104, 1);
 });
+
+test.each([
+  [3, Math.sqrt(3) / 2],
+  [4, Math.SQRT1_2],
+  [6, 0.5],
+])('%s holes: neighbours over circle (sides of regular polygons)', (holes, ratio) =>
+  expect(holeChordMm(1, holes)).toBeCloseTo(ratio, 12),
+);
 
 test('six bolts: the neighbour is a radius away, the opposite bolt a diameter (Euclid IV.15)', () => {
   expect(holeChordMm(44, 6)).toBeCloseTo(22, 12);

@@ -1,4 +1,4 @@
-import { positive, wholeInRange } from '../../mechanics/range.ts';
+import { positive, wholeInRange } from '../range.ts';
 
 /** Angle between two bolts that are `steps` holes apart, halved, radians. */
 function halfAngle(boltsCount: number, steps: number): number {

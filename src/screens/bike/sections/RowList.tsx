@@ -15,7 +15,7 @@ export interface RowsProps<T> {
 }
 
 /** A list of lines, drawn whole while it is short and by the window when it is not. */
-export function Rows<T>({ label, of, keyOf, draw, estimatePx = 90 }: RowsProps<T>) {
+export function RowList<T>({ label, of, keyOf, draw, estimatePx = 90 }: RowsProps<T>) {
   if (of.length > WHOLE) {
     return (
       <WindowedList

@@ -15,18 +15,23 @@ const shown = publishedFigures.filter(({ source }) => sections.some((section) =>
 
 /** Plain ratios and metres are no units of the bench. */
 const labels: Partial<Record<PublishedFigure['unit'], string>> = { '1': '×', m: 'm' };
-const figureText = ({ value, unit }: PublishedFigure): string => {
+const publishedFigureText = ({ value, unit }: PublishedFigure): string => {
   const label = labels[unit] ?? unitLabel[unit as keyof typeof unitLabel];
   return `${numberText(value, 2)}${label === '°' ? '' : ' '}${label}`;
 };
 
 /** Figures of a rule for bikes on sale, as a yardstick. */
-export function Figures() {
+export function PublishedFigures() {
   return (
     <Fold label="Published figures beside it" end={shown.length}>
       <p class="release-note">{publishedFiguresCaution}</p>
       {shown.map((figure) => (
-        <ListRow key={figure.id} title={figure.what} detail={figure.source} end={figureText(figure)} />
+        <ListRow
+          key={figure.id}
+          title={figure.what}
+          detail={figure.source}
+          end={publishedFigureText(figure)}
+        />
       ))}
     </Fold>
   );

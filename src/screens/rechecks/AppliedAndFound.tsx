@@ -5,7 +5,7 @@ import { quantityText } from '../../words/quantityText.ts';
 import { appliedText, foundWord } from '../joint/ThreeFigures.tsx';
 
 /** What was applied, and beside it what a re-check last met; neither is ever copied from the other. */
-export function Figures({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
+export function AppliedAndFound({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
   const { applied, found } = joint;
   return (
     <div class="recheck-figures bench-read">

@@ -5,15 +5,15 @@ import { numberText } from '../words/quantityText.ts';
 import { type Asked, inUnitOf, isChoice, type NumberAsked } from '../workings/reckonings/reckoning.ts';
 
 /** What the form of a working holds: characters by key, and the unit chosen for each figure. */
-export interface Filled {
+export interface CalculatorDraft {
   texts: Record<string, string>;
   units: Record<string, AnyUnit>;
 }
 
 /** The form before anything is typed. @param prefer units of the settings, taken where a figure allows them */
-export function firstFilled(asks: readonly Asked[], prefer: readonly AnyUnit[]): Filled {
-  const texts: Filled['texts'] = {};
-  const units: Filled['units'] = {};
+export function firstFilled(asks: readonly Asked[], prefer: readonly AnyUnit[]): CalculatorDraft {
+  const texts: CalculatorDraft['texts'] = {};
+  const units: CalculatorDraft['units'] = {};
   for (const asked of asks) {
     texts[asked.key] = asked.first ?? '';
     if (isChoice(asked) || !asked.unit) continue;
@@ -39,7 +39,7 @@ export type ReadFilled =
  * What was typed, in the units the computation counts in, or a sentence for each field that cannot be taken.
  * @example readFilled(asks, { texts: { torque: '5,2' }, units: { torque: 'N.m' } }) //=> { ok: true, figures: { torque: 5.2 }, … }
  */
-export function readFilled(asks: readonly Asked[], { texts, units }: Filled): ReadFilled {
+export function readFilled(asks: readonly Asked[], { texts, units }: CalculatorDraft): ReadFilled {
   const figures: Record<string, number> = {};
   const choices: Record<string, string> = {};
   const wrong: Record<string, string> = {};

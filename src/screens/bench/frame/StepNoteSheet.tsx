@@ -2,14 +2,14 @@ import { Button } from '../../../controls/Button.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 
-export interface NoteSheetProps {
+export interface StepNoteSheetProps {
   note: string;
   onNote: (note: string) => void;
   onClose: () => void;
 }
 
 /** A remark that is logged with the step; the phone's own keyboard also takes it down by voice. */
-export function NoteSheet({ note, onNote, onClose }: NoteSheetProps) {
+export function StepNoteSheet({ note, onNote, onClose }: StepNoteSheetProps) {
   return (
     <Sheet
       open

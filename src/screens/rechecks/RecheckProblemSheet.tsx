@@ -11,7 +11,7 @@ import { useStepDraft } from '../bench/stepDraft.ts';
 import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useRun } from '../door.tsx';
 
-export interface FindingSheetProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
+export interface RecheckProblemSheetProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
   recheck: RecheckRow;
   joint: JointRow | undefined;
   onAnswered: (entries: Entry[]) => void;
@@ -19,7 +19,7 @@ export interface FindingSheetProps extends Pick<DefectSheetProps, 'joints' | 'km
 }
 
 /** What was found, in words and pictures; and whether the bike may be ridden with it. */
-export function FindingSheet(props: FindingSheetProps) {
+export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
   const { recheck, joint, joints, kmSoFar, unit, onAnswered, onClose } = props;
   const { recheckId, bikeId, title } = recheck;
   const gathered = useStepDraft(`recheck-${recheckId}`, undefined);

@@ -6,7 +6,7 @@ import type { ToolRow } from '../../../journal/rows.ts';
 import { dayText } from '../../../words/dayText.ts';
 import { numberText } from '../../../words/quantityText.ts';
 
-export interface ToolSheetProps {
+export interface ToolChoiceSheetProps {
   tools: readonly ToolRow[];
   toolId: string | undefined;
   onTool: (toolId: string | undefined) => void;
@@ -33,7 +33,7 @@ export function outsideScale({ minNm, maxNm }: ToolRow, nm: number): boolean {
 }
 
 /** Which tool is in the hand. The one chosen stays chosen for the steps that follow. */
-export function ToolSheet({ tools, toolId, onTool, onClose }: ToolSheetProps) {
+export function ToolChoiceSheet({ tools, toolId, onTool, onClose }: ToolChoiceSheetProps) {
   const usable = tools.filter(({ putAway }) => putAway === undefined);
   return (
     <Sheet

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Filled, firstFilled, readFilled } from '../../../src/drafts/filled.ts';
+import { type CalculatorDraft, firstFilled, readFilled } from '../../../src/drafts/calculatorDraft.ts';
 import { reckonings } from '../../../src/workings/reckonings/reckonings.ts';
 
 const asksOf = (id: string) => reckonings.find((each) => each.id === id)?.asks ?? [];
 const wrench = asksOf('wrench-extension');
-const filled = (texts: Record<string, string>, units: Filled['units'] = {}): Filled => {
+const filled = (texts: Record<string, string>, units: CalculatorDraft['units'] = {}): CalculatorDraft => {
   const first = firstFilled(wrench, []);
   return { texts: { ...first.texts, ...texts }, units: { ...first.units, ...units } };
 };

@@ -13,7 +13,7 @@ export interface ActsProps {
 }
 
 /** What the thumb does on a screen that is no step of the list: the main action, and what else there is. */
-export function Acts({ save, main, children }: ActsProps) {
+export function BenchActs({ save, main, children }: ActsProps) {
   return (
     <div class="bench-acts">
       <SaveLine save={save} />
