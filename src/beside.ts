@@ -2,7 +2,8 @@ import type { DueLine, Logbook } from './logbook.ts';
 import { startPageReminders } from './reminders/pageReminders.ts';
 import { stillDue, withAnew } from './reminders/unseen.ts';
 import type { Beside } from './screens/App.tsx';
-import { clockWatch } from './sensing/clockWatch.ts';
+import { clockChanges, onOtherPage, placeInBrowser } from './sensing/clockChanges.ts';
+import { type ClockJump, clockWatch } from './sensing/clockWatch.ts';
 import { bell } from './sensing/sound.ts';
 
 const BEAT_MS = 10_000;
@@ -71,21 +72,46 @@ function persistAfterFirstEntry(logbook: Logbook): void {
   });
 }
 
-/** Looks for a clock that was set: while the page is open by two clocks, across a restart by the last beat. */
-function watchClock(tell: (byMs: number) => void): void {
+/**
+ * Looks for a clock that was set: while the page is open by two clocks, across a restart by the last beat. Whether
+ * the waits move with it is asked once, on every page and after every reload until one of them has answered.
+ */
+function watchClock(logbook: Logbook, tell: (clockMoved: Beside['clockMoved']) => void): void {
+  const changes = clockChanges(placeInBrowser());
+  const ask = () => {
+    const question = changes.open();
+    if (!question) return tell(undefined);
+    const { changeId, byMs } = question;
+    const done = (act: () => Promise<void>) => async () => {
+      await changes.answer(changeId, act);
+      ask();
+    };
+    const shift = done(async () => {
+      // The id of the change, so that one change moves the waits once even where a page dies on the way.
+      const command = { type: 'shift-waits', byMs, changeId } as const;
+      await logbook.run(command);
+    });
+    tell({ byMs, shift, leave: done(async () => {}) });
+  };
+  const notice = (jump: ClockJump) => void changes.notice(jump, Date.now()).then(ask);
   const before = lastSeenMs();
-  if (before - Date.now() > SET_BACK_MS) tell(Date.now() - before);
+  if (before - Date.now() > SET_BACK_MS) notice({ byMs: Date.now() - before, afterMs: Date.now() - BEAT_MS });
   const watch = clockWatch();
+  let mayHaveSlept = false;
   const beat = () => {
-    const byMs = watch.look();
-    if (byMs !== 0) tell(byMs);
+    const hidden = document.visibilityState !== 'visible';
+    const jump = watch.look(mayHaveSlept || hidden);
+    mayHaveSlept = hidden;
+    if (jump) notice(jump);
     try {
       localStorage.setItem(LAST_SEEN, String(Date.now()));
     } catch {
       // Then only a jump while the page is open is noticed.
     }
   };
+  ask();
   beat();
+  onOtherPage(ask);
   setInterval(beat, BEAT_MS);
   document.addEventListener('visibilitychange', beat);
 }
@@ -127,14 +153,7 @@ export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): voi
       void badge.setAppBadge?.(lines.length).catch(() => {});
     },
   });
-  watchClock((byMs) => {
-    const done = () => tell({ clockMoved: undefined });
-    const shift = async () => {
-      await logbook.run({ type: 'shift-waits', byMs });
-      done();
-    };
-    tell({ clockMoved: { byMs, shift, leave: done } });
-  });
+  watchClock(logbook, (clockMoved) => tell({ clockMoved }));
   nameManifest();
   persistAfterFirstEntry(logbook);
   void registerWorker((update) => tell({ update })).catch(() => {});
