@@ -29,16 +29,20 @@ export const pictureType = (type: string): string =>
 export const photoPath = (sha256: string, type: string): string =>
   `photos/${sha256}.${endings[pictureType(type)] ?? 'bin'}`;
 
-/** A name of a file made of a bike's name, safe on every file system. @example sheetPath(1, 'Ferry!') //=> 'sheets/01-ferry.html' */
-export function sheetPath(number: number, bikeName: string): string {
+/** A bike's name as the name of a file, safe on every file system. @example fileWord('Ferry!') //=> 'ferry' */
+export function fileWord(bikeName: string): string {
   const words = bikeName
     .normalize('NFKD')
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .slice(0, 40);
-  return `sheets/${String(number).padStart(2, '0')}-${words || 'bike'}.html`;
+    .slice(0, 40)
+    .replaceAll(/^-+|-+$/g, '');
+  return words || 'bike';
 }
+
+/** @example sheetPath(1, 'Ferry!') //=> 'sheets/01-ferry.html' */
+export const sheetPath = (number: number, bikeName: string): string =>
+  `sheets/${String(number).padStart(2, '0')}-${fileWord(bikeName)}.html`;
 
 /** Every name a file of an archive may have, and the most bytes it may unpack to. */
 const allowed: readonly [RegExp, mostBytes: number][] = [

@@ -81,8 +81,11 @@ class ArchiveFiles {
   async readHead(): Promise<Head> {
     const file = this.listed.get(paths.head);
     if (!file) return refuseFile('not-a-copy');
-    if (file.bytes > (mostBytesOf(paths.head) ?? 0)) return refuseFile('too-large', paths.head);
-    const head = jsonOf(linesOf(await readFile(this.#source, file), paths.head).join('\n'), paths.head);
+    if (file.bytes > (mostBytesOf(paths.head) ?? 0)) return refuseFile('too-large', `The file ${paths.head}`);
+    const head = jsonOf(
+      linesOf(await readFile(this.#source, file), paths.head).join('\n'),
+      `The file ${paths.head}`,
+    );
     const { what, format } = head as Partial<Head>;
     if (what !== ARCHIVE) return refuseFile('not-a-copy');
     if (typeof format === 'number' && format > FORMAT) return refuseFile('newer-format');

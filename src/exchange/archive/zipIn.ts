@@ -103,7 +103,7 @@ export function checkNames(files: Iterable<Listed>): void {
   for (const { path, bytes } of files) {
     const most = mostBytesOf(path);
     if (most === undefined) refuseFile('foreign-file', printable(path));
-    else if (bytes > most) refuseFile('too-large', path);
+    else if (bytes > most) refuseFile('too-large', `The file ${path}`);
   }
 }
 

@@ -13,6 +13,12 @@ const checkEntry = compile(entryJson, { defs: shared });
 /** The fields a correction may put anew, by kind of entry. A correction was never held to the limits of numbers. */
 const correctable = new Map<string, Map<string, Check>>();
 
+/** Fields that say what an entry is about: no correction touches them, see `journal/decide/corrections.ts`. */
+const FIXED = [
+  ...['id', 'v', 'type', 'writtenAtMs', 'zone', 'by', 'bikeId', 'partId', 'jointId', 'stepId', 'waitId'],
+  ...['recheckId', 'rideId', 'toolId', 'defectId', 'releaseId', 'noteId', 'matters'],
+];
+
 function fieldsOf(type: EntryType): Map<string, Check> {
   let checks = correctable.get(type);
   if (!checks) {
@@ -26,6 +32,7 @@ function fieldsOf(type: EntryType): Map<string, Check> {
     checks.set('happenedAtMs', (value) =>
       typeof value === 'number' && Number.isFinite(value) ? undefined : '',
     );
+    for (const name of FIXED) checks.delete(name);
     correctable.set(type, checks);
   }
   return checks;

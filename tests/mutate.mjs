@@ -1,0 +1,16 @@
+// Ten thousand mutated copies of a logbook, or as many as are asked for: npm run mutate -- 500
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const count = Number(process.argv[2] ?? 10_000);
+if (!Number.isInteger(count) || count < 1) throw new RangeError('how many copies: a whole number from 1');
+const run = spawnSync(
+  process.execPath,
+  ['node_modules/vitest/vitest.mjs', 'run', '--project', 'node', 'tests/node/exchange/mutated'],
+  {
+    cwd: fileURLToPath(new URL('..', import.meta.url)),
+    stdio: 'inherit',
+    env: { ...process.env, MUTATED_COPIES: String(count) },
+  },
+);
+process.exit(run.status ?? 1);
