@@ -1,0 +1,7 @@
+import { kills } from './attacks/kills.ts';
+import type { Attack } from './ground.ts';
+
+export { selfTest } from './attacks/selfTest.ts';
+
+/** In the order in which they run. */
+export const attacks: readonly Attack[] = [kills];
