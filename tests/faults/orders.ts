@@ -114,6 +114,15 @@ const torque = (joint: StoredRow, dice: Dice): Command => ({
   ...(dice.chance(0.3) ? { marked: true } : {}),
 });
 
+let taps = 0;
+/** A torque on one joint, with a figure of its own. */
+export function torqueOn(joint: StoredRow): Order {
+  taps += 1;
+  const applied = nm(Number((9 + (taps % 9973) / 10_000).toFixed(4)));
+  const { jointId } = joint;
+  return { command: { type: 'apply-torque', jointId, applied, entered: 'tap', bolts: 12, passes: 1 } };
+}
+
 const DAY_MS = 86_400_000;
 
 const MAKERS: readonly (readonly [weight: number, maker: Maker])[] = [
