@@ -28,6 +28,12 @@ export function demoFaults(stored: Stored, whole: Record<string, number>): strin
 
 export const tapDemo = (page: Page) => page.getByRole('button', { name: 'Look at the demo' }).click();
 
-/** Waits until the first screen says that the demo is there. */
-export const demoThere = (page: Page) =>
-  page.getByText('The demo is in the logbook').first().waitFor({ timeout: 120_000 });
+/** Waits until the first screen says that the demo is there, and no longer that it is on its way. */
+export async function demoThere(page: Page): Promise<void> {
+  const timeout = 240_000;
+  await page
+    .getByText(/The demo is in the logbook|could not be brought in/)
+    .first()
+    .waitFor({ timeout });
+  await page.getByText('Bringing the demo in').first().waitFor({ state: 'detached', timeout });
+}
