@@ -27,6 +27,8 @@ export function fromLocalField(text: string): number | undefined {
   const [year, month, day, hour, minute] = found
     .slice(1)
     .map((digits) => (digits ? Number(digits) : undefined));
-  const at = new Date(year!, month! - 1, day!, hour ?? 12, minute ?? 0);
+  const at = new Date(2000, month! - 1, day!, hour ?? 12, minute ?? 0);
+  // Given to the constructor, the years 0 to 99 would be taken for 1900 to 1999.
+  at.setFullYear(year!, month! - 1, day!);
   return at.getDate() === day ? at.getTime() : undefined;
 }

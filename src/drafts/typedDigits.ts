@@ -16,22 +16,21 @@ export function decimalSign(locale?: string): '.' | ',' {
   return sign === ',' ? ',' : '.';
 }
 
+/** A number, and what may stand behind it: a unit, which holds no digit, separator or sign. */
+const NUMBER_THEN_UNIT = /^0*(\d*)([.,]?)(\d*)(?:\s*[^\d.,+−-]*)$/;
+
 /**
- * Keeps of a text what can stand in a number: digits and the first separator, comma or dot as typed.
+ * What a text from a keyboard or the clipboard says as a number. A unit behind it is left off. What is no number
+ * stays as it was written, so that it can be seen and is refused, never read as another number.
  * @param text what came from a keyboard or the clipboard
- * @returns at most 8 signs
  * @example keepTypable('5,2 Nm') //=> '5,2'
  */
 export function keepTypable(text: string): string {
-  let kept = '';
-  let separated = false;
-  for (const sign of text.trim()) {
-    if (isSeparator(sign) && !separated) {
-      separated = true;
-      kept += kept === '' ? `0${sign}` : sign;
-    } else if (/^[0-9]$/.test(sign)) kept = kept === '0' ? sign : kept + sign;
-  }
-  return kept.slice(0, MOST_SIGNS);
+  const found = NUMBER_THEN_UNIT.exec(text.trim());
+  if (!found) return text.trim();
+  const [, whole = '', sign = '', parts = ''] = found;
+  if (whole === '' && sign === '' && parts === '') return /0/.test(text) ? '0' : '';
+  return `${whole === '' ? '0' : whole}${sign}${parts}`;
 }
 
 /**
@@ -44,5 +43,6 @@ export function keepTypable(text: string): string {
 export function pressKey(typed: string, key: KeypadKey, sign: '.' | ','): string {
   if (key === 'erase')
     return typed === `0${typed.at(-1)}` && isSeparator(typed.at(-1) ?? '') ? '' : typed.slice(0, -1);
-  return keepTypable(typed + (key === 'decimal' ? sign : key));
+  if (key === 'decimal') return /[.,]/.test(typed) ? typed : keepTypable(typed + sign);
+  return typed.length < MOST_SIGNS ? keepTypable(typed + key) : typed;
 }

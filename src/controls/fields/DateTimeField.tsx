@@ -11,6 +11,9 @@ export interface DateTimeFieldProps extends FieldWords {
   latestMs?: number;
 }
 
+/** Before any bicycle that is still ridden; a year typed half way reads like this. */
+const EARLIEST_MS = Date.UTC(1900, 0, 1);
+
 /** A date, or a date with a time, by the phone's own picker and in its own time zone. */
 export function DateTimeField({
   atMs,
@@ -20,9 +23,10 @@ export function DateTimeField({
   latestMs,
   label,
   hint,
-  error,
+  error: given,
 }: DateTimeFieldProps) {
   const id = useId();
+  const error = given ?? (atMs !== undefined && atMs < EARLIEST_MS ? 'Check the year.' : undefined);
   return (
     <FieldFrame id={id} label={label} hint={hint} error={error}>
       <input

@@ -56,3 +56,11 @@ describe.each(['UTC', 'Pacific/Apia', 'America/Santiago', 'Asia/Kolkata', 'Europ
     });
   },
 );
+
+test.each(['0020-03-01', '0002-12-31', '1999-02-28', '2024-02-29'])(
+  'the year of %s stays what it is',
+  (text) => {
+    const atMs = fromLocalField(text);
+    expect(atMs === undefined ? '' : toLocalField(atMs, 'date')).toBe(text);
+  },
+);

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decimalSign, type KeypadKey, keepTypable, pressKey } from '../../../src/drafts/typedDigits.ts';
+import { parseNumber } from '../../../src/mechanics/quantity.ts';
 
 describe('examples of the docstrings', () => {
   test('German writes a comma', () => expect(decimalSign('de')).toBe(','));
@@ -24,12 +25,19 @@ test.each([
   ['', ''],
   ['12.5', '12.5'],
   ['12,5', '12,5'],
-  ['1.2.3', '1.23'],
+  ['1.2.3', '1.2.3'],
+  ['1.5.2', '1.5.2'],
+  ['-5', '-5'],
+  ['−5', '−5'],
+  ['5-6', '5-6'],
+  ['0', '0'],
+  ['0,', '0,'],
+  ['Nm', ''],
   [',5', '0,5'],
   ['007', '7'],
   ['0.07', '0.07'],
   ['  44 in·lbf', '44'],
-  ['123456789012', '12345678'],
+  ['123456789012', '123456789012'],
 ])('of %j stays %j', (text, kept) => expect(keepTypable(text)).toBe(kept));
 
 describe('erase', () => {
@@ -50,6 +58,15 @@ test('whatever is touched, the text stays a decimal number in the making (seed b
       expect(typed.length).toBeLessThanOrEqual(8);
     }),
   );
+});
+
+test.each(['1.5.2', '-5', '−5', '5-6', '1e3'])('%s is no number and is not read as one', (text) =>
+  expect(parseNumber(keepTypable(text)).ok).toBe(false),
+);
+
+test('a second decimal sign and a ninth digit change nothing', () => {
+  expect(pressKey('1.5', 'decimal', '.')).toBe('1.5');
+  expect(pressKey('12345678', '9', '.')).toBe('12345678');
 });
 
 test('what has been kept once is kept as it is', () => {

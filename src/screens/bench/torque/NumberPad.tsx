@@ -42,7 +42,11 @@ export function NumberPad<U extends AnyUnit>(props: PadProps<U>) {
         <>
           <SaveLine save={save} />
           <Button kind="main" size="greasy" icon="check" disabled={!number.ok} onPress={log}>
-            {number.ok ? `${act} ${number.typed} ${unitLabel[unit]}` : 'Type the number'}
+            {number.ok
+              ? `${act} ${number.typed} ${unitLabel[unit]}`
+              : typed === ''
+                ? 'Type the number'
+                : 'Not a number'}
           </Button>
         </>
       }
