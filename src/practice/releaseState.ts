@@ -1,5 +1,5 @@
 import type { EntryType } from '../journal/entries.ts';
-import type { BikeRow } from '../journal/rows.ts';
+import type { BikeRow, DefectRow } from '../journal/rows.ts';
 
 const sinceThen: Partial<Record<EntryType, string>> = {
   'torque-applied': 'a torque was logged since',
@@ -17,6 +17,8 @@ const sinceThen: Partial<Record<EntryType, string>> = {
 
 export type ReleaseState =
   | { is: 'never' }
+  /** A problem with which the bike must not be ridden, whatever was signed. */
+  | { is: 'problem'; words: string; more: number }
   | { is: 'stands'; atMs: number; open: number }
   | { is: 'not-to-ride'; atMs: number }
   | { is: 'withdrawn'; atMs: number; why: string }
@@ -25,8 +27,15 @@ export type ReleaseState =
 /**
  * Where the release of a bike stands today, and why it does not if it does not.
  * @param bike the bike's row; only its last release counts
+ * @param grave words of the open problems with which it must not be ridden
+ * @example releaseState({}, ['Crack in the fork']) //=> { is: 'problem', words: 'Crack in the fork', more: 0 }
  */
-export function releaseState({ release, revoked }: Pick<BikeRow, 'release' | 'revoked'>): ReleaseState {
+export function releaseState(
+  { release, revoked }: Pick<BikeRow, 'release' | 'revoked'>,
+  grave: readonly string[] = [],
+): ReleaseState {
+  const [words] = grave;
+  if (words !== undefined) return { is: 'problem', words, more: grave.length - 1 };
   if (!release) return { is: 'never' };
   const { atMs, releaseId, statement, withdrawn, open } = release;
   if (withdrawn !== undefined) return { is: 'withdrawn', atMs, why: withdrawn };
@@ -35,3 +44,9 @@ export function releaseState({ release, revoked }: Pick<BikeRow, 'release' | 're
   const why = sinceThen[revoked.because] ?? 'work was logged since';
   return { is: 'revoked', atMs, revokedAtMs: revoked.atMs, why };
 }
+
+/** The words of the problems with which a bike must not be ridden. */
+export const graveWords = (defects: readonly Pick<DefectRow, 'decision' | 'words' | 'closed'>[]): string[] =>
+  defects.flatMap(({ decision, words, closed }) =>
+    decision === 'do-not-ride' && closed === undefined ? [words] : [],
+  );

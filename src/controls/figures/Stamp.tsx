@@ -2,9 +2,10 @@ import './Stamp.css';
 import { Icon, type IconName } from '../Icon.tsx';
 
 /** The rubber stamps on the bench. */
-export type StampKind = 'released' | 'held' | 'applied' | 'void';
+export type StampKind = 'build' | 'released' | 'held' | 'applied' | 'void';
 
 const stamps: Record<StampKind, { icon: IconName; word: string }> = {
+  build: { icon: 'spanner', word: 'In build' },
   released: { icon: 'check', word: 'Released' },
   held: { icon: 'stop', word: 'Held' },
   applied: { icon: 'spanner', word: 'Applied' },

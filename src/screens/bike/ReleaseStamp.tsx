@@ -1,7 +1,7 @@
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/figures/Stamp.tsx';
-import type { BikeRow } from '../../journal/rows.ts';
-import { type ReleaseState, releaseState } from '../../practice/releaseState.ts';
+import type { BikeRow, DefectRow } from '../../journal/rows.ts';
+import { graveWords, type ReleaseState, releaseState } from '../../practice/releaseState.ts';
 import { dayText } from '../../words/dayText.ts';
 import { hrefOf } from '../route.ts';
 
@@ -9,11 +9,13 @@ import { hrefOf } from '../route.ts';
 export function StampOf({ state }: { state: ReleaseState }) {
   switch (state.is) {
     case 'never':
-      return <Stamp kind="held" line="Not released" />;
+      return <Stamp kind="build" line="Not released yet" />;
+    case 'problem':
+      return <Stamp kind="held" word="Do not ride" line="Problem open" />;
     case 'stands':
       return <Stamp kind="released" line={dayText(state.atMs)} />;
     case 'not-to-ride':
-      return <Stamp kind="held" word="Not to ride" line={dayText(state.atMs)} />;
+      return <Stamp kind="held" word="Do not ride" line={dayText(state.atMs)} />;
     case 'withdrawn':
       return <Stamp kind="void" word="Withdrawn" line={`Release of ${dayText(state.atMs)}`} />;
     case 'revoked':
@@ -26,14 +28,16 @@ export function reason(state: ReleaseState): string | undefined {
   if (state.is === 'stands') {
     return state.open === 0 ? undefined : `Signed with ${state.open} open, named on the release.`;
   }
+  if (state.is === 'problem')
+    return state.more === 0 ? state.words : `${state.words}; and ${state.more} more.`;
   if (state.is === 'withdrawn') return `Why: ${state.why}`;
   if (state.is === 'revoked') return `On ${dayText(state.revokedAtMs)}: ${state.why}.`;
   return undefined;
 }
 
 /** The stamp on the card: may it be ridden, since when, and what ended that. */
-export function ReleaseStamp({ bike }: { bike: BikeRow }) {
-  const state = releaseState(bike);
+export function ReleaseStamp({ bike, defects }: { bike: BikeRow; defects: readonly DefectRow[] }) {
+  const state = releaseState(bike, graveWords(defects));
   const why = reason(state);
   return (
     <section class="bike-release" aria-label="Release">

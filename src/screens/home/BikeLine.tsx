@@ -3,20 +3,24 @@ import { Stamp } from '../../controls/figures/Stamp.tsx';
 import { Icon } from '../../controls/Icon.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
-import { type ReleaseState, releaseState } from '../../practice/releaseState.ts';
+import { graveWords, type ReleaseState, releaseState } from '../../practice/releaseState.ts';
 import { dayText } from '../../words/dayText.ts';
+import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 
 function notReleased(state: ReleaseState): string {
   if (state.is === 'revoked') return `Release revoked: ${state.why}`;
   if (state.is === 'withdrawn') return `Release withdrawn: ${state.why}`;
-  return state.is === 'not-to-ride' ? 'Stamped not to ride' : 'Not released';
+  if (state.is === 'problem') return `Do not ride: ${state.words}`;
+  return state.is === 'not-to-ride' ? 'Marked do not ride' : 'In build, not released yet';
 }
 
 /** One bike of the list: how far it is, what is only hand-tight, and whether it may be ridden. */
 export function BikeLine({ bike }: { bike: BikeRow }) {
   const { bikeId, name, demo, steps, stepsDone, handTight } = bike;
-  const state = releaseState(bike);
+  const card = useView('bike', { bikeId });
+  const state = releaseState(bike, card.is === 'there' ? graveWords(card.value?.defects ?? []) : []);
+  const inBuild = state.is === 'never';
   const stands = state.is === 'stands';
   return (
     <ListRow
@@ -25,8 +29,8 @@ export function BikeLine({ bike }: { bike: BikeRow }) {
         <>
           {steps > 0 && <span class="home-fact">{`${stepsDone} of ${steps} steps done`}</span>}
           {!stands && (
-            <span class="home-fact home-held">
-              <Icon name="stop" sizePx={20} />
+            <span class={`home-fact ${inBuild ? 'home-build' : 'home-held'}`}>
+              <Icon name={inBuild ? 'spanner' : 'stop'} sizePx={20} />
               {notReleased(state)}
             </span>
           )}

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Entry } from '../../../src/journal/entries.ts';
 import type { BikeRow, JointRow } from '../../../src/journal/rows.ts';
 import type { HistoryLine } from '../../../src/logbook.ts';
-import { releaseState } from '../../../src/practice/releaseState.ts';
+import { graveWords, releaseState } from '../../../src/practice/releaseState.ts';
 import { partLine } from '../../../src/screens/bike/sections/partLine.ts';
 import { jointMark } from '../../../src/screens/joint/jointMark.ts';
 import { asItReads, torqueTimes } from '../../../src/screens/joint/torqueTimes.ts';
@@ -31,6 +31,19 @@ describe('where a release stands', () => {
   ])('%s', (_, bike, state) => {
     expect(releaseState(bike)).toMatchObject(state);
   });
+});
+
+test('a problem with which it must not be ridden stands before everything that was signed', () => {
+  const problem = { words: 'Crack in the fork', decision: 'do-not-ride' } as const;
+  const grave = graveWords([
+    problem,
+    { ...problem, closed: 'new fork' },
+    { words: 'Worn grip', decision: 'ride-limited' },
+  ]);
+  expect(releaseState({}, grave)).toEqual({ is: 'problem', words: 'Crack in the fork', more: 0 });
+  expect(releaseState({ release }, grave)).toMatchObject({ is: 'problem' });
+  // A bike that is only being built is no bike with a problem.
+  expect(releaseState({})).toEqual({ is: 'never' });
 });
 
 test.each([
