@@ -1,0 +1,113 @@
+// What a test file sees as 'vitest' while doubt runs it: the same words, in this very process, and no report.
+// Only what the tests use is here; a file that asks for more fails before anything is changed, and doubt says so.
+import { chai, JestAsymmetricMatchers, JestChaiExpect, JestExtend } from '@vitest/expect';
+import { restoreAllMocks, spyOn } from '@vitest/spy';
+
+chai.use(JestExtend);
+chai.use(JestChaiExpect);
+chai.use(JestAsymmetricMatchers);
+
+export const expect = chai.expect;
+/** Ask again for up to a second until the matcher agrees. */
+expect.poll = (read) =>
+  new Proxy(
+    {},
+    {
+      get:
+        (_, matcher) =>
+        async (...wanted) => {
+          for (let left = 50; ; left -= 1) {
+            try {
+              return expect(await read())[matcher](...wanted);
+            } catch (error) {
+              if (left === 0) throw error;
+              await new Promise((resolve) => setTimeout(resolve, 20));
+            }
+          }
+        },
+    },
+  );
+export const vi = { spyOn, restoreAllMocks };
+
+const group = () => ({ steps: [], beforeAll: [], afterAll: [], beforeEach: [], afterEach: [] });
+let open = group();
+
+/** `%s` and `$name` of a title are left alone: titles are only shown where something survives. */
+const each =
+  (add) =>
+  (cases) =>
+  (title, body, ...rest) => {
+    for (const one of cases) {
+      const given = Array.isArray(one) ? one : [one];
+      add(title, () => body(...given), ...rest);
+    }
+  };
+
+export function test(title, body) {
+  open.steps.push({ title, body });
+}
+test.each = each(test);
+export const it = test;
+
+export function describe(title, body) {
+  const outer = open;
+  open = group();
+  body();
+  outer.steps.push({ title, group: open });
+  open = outer;
+}
+describe.each = each(describe);
+
+export const beforeAll = (hook) => open.beforeAll.push(hook);
+export const afterAll = (hook) => open.afterAll.push(hook);
+export const beforeEach = (hook) => open.beforeEach.push(hook);
+export const afterEach = (hook) => open.afterEach.push(hook);
+
+/** First failure of a group, or undefined when all held. */
+async function runGroup({ steps, ...hooks }, around) {
+  const inner = {
+    beforeEach: [...around.beforeEach, ...hooks.beforeEach],
+    afterEach: [...hooks.afterEach, ...around.afterEach],
+  };
+  try {
+    for (const hook of hooks.beforeAll) await hook();
+    for (const step of steps) {
+      if (step.group) {
+        const failure = await runGroup(step.group, inner);
+        if (failure) return `${step.title} › ${failure}`;
+        continue;
+      }
+      try {
+        for (const hook of inner.beforeEach) await hook();
+        await step.body();
+      } catch (error) {
+        return `${step.title}: ${String(error?.message ?? error).split('\n')[0]}`;
+      } finally {
+        for (const hook of inner.afterEach) await hook();
+      }
+    }
+  } catch (error) {
+    return `around the tests: ${String(error?.message ?? error).split('\n')[0]}`;
+  } finally {
+    for (const hook of hooks.afterAll) await hook();
+  }
+  return undefined;
+}
+
+/**
+ * Load one test file and run what it holds until the first failure.
+ * @param load evaluates the file, which fills the open group
+ * @returns the failure in one line; undefined when everything held
+ */
+export async function runFile(load) {
+  open = group();
+  try {
+    await load();
+  } catch (error) {
+    open = group();
+    return `does not load: ${String(error?.message ?? error).split('\n')[0]}`;
+  }
+  const whole = open;
+  open = group();
+  return runGroup(whole, { beforeEach: [], afterEach: [] });
+}
