@@ -71,7 +71,7 @@ function section(text: string, lines: SheetLine[], none: string): SheetLine[] {
 
 /**
  * The as-built sheet of a bike: what it is made of, what was done to each joint, by what figures, when, with
- * what and by whom; every release with what was open; and the content that `standards/entryContent.ts` lists.
+ * what and by whom; every release with what was open; and the content that rules for maintenance records ask for.
  * @param built the bike as it was at an instant
  * @returns lines in the order of the paper; empty when there was no such bike yet
  * @example sheetLines(built, { zone: 'UTC', names })[0] //=> { is: 'title', text: 'Magpie, as built' }

@@ -19,16 +19,6 @@ export function band(lo: number, mid: number, hi: number): Band {
 /** A value known exactly, where a band is asked for. @example exactly(5) //=> { lo: 5, mid: 5, hi: 5 } */
 export const exactly = (value: number): Band => band(value, value, value);
 
-/**
- * A band widened symmetrically about its middle.
- * @param spread fraction of the middle, 0 ≤ spread < 1
- * @example around(5000, 0.3) //=> { lo: 3500, mid: 5000, hi: 6500 }
- */
-export function around(mid: number, spread: number): Band {
-  if (!(spread >= 0 && spread < 1)) throw new RangeError(`spread must be 0 ≤ spread < 1: ${spread}`);
-  return band(mid * (1 - spread), mid, mid * (1 + spread));
-}
-
 /** The same band in another measure. @param factor finite, > 0 @example scaled(exactly(5), 2) //=> exactly(10) */
 export function scaled({ lo, mid, hi }: Band, factor: number): Band {
   if (!(factor > 0)) throw new RangeError(`factor must be positive: ${factor}`);

@@ -129,15 +129,6 @@ export function convert<U extends AnyUnit>(value: number, from: U, to: SameKind<
   return rescale(value, from, to, units[from]?.[3] ?? 0, units[to]?.[3] ?? 0);
 }
 
-/**
- * A temperature difference in another unit: 9 °F warmer is 5 °C warmer, whatever the zero.
- * @throws RangeError when the value is not finite
- * @example convertDifference(9, '[degF]', 'Cel') //=> 5
- */
-export function convertDifference(value: number, from: TemperatureUnit, to: TemperatureUnit): number {
-  return rescale(value, from, to, 0, 0);
-}
-
 /** Torque in N·m. @example torqueNm(44, '[in_i].[lbf_av]') //=> 4.971… */
 export const torqueNm = (value: number, unit: TorqueUnit): number => convert(value, unit, 'N.m');
 

@@ -62,17 +62,6 @@ export const publishedFigures: readonly PublishedFigure[] = [
   row('chain-strength', '1512.8', 8010, 'N', 'Pull the chain withstands'),
 ];
 
-/**
- * One published figure.
- * @throws RangeError when there is none of that id
- * @example publishedFigure('front-removal').value //=> 17
- */
-export function publishedFigure(id: string): PublishedFigure {
-  const figure = publishedFigures.find((row) => row.id === id);
-  if (!figure) throw new RangeError(`no published figure ${id}`);
-  return figure;
-}
-
 /** Why the figures above are only a yardstick. */
 export const publishedFiguresCaution =
   'These figures are for bikes in commerce, tested in a factory; a home build of bought parts is compared with them, never certified by them. Do not try the loads.';

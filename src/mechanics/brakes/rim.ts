@@ -34,9 +34,3 @@ export function wallStrengthLeft(wallMm: number, newMm: number = WALL_NEW_MM): n
   positive({ newMm });
   return (wallMm / newMm) ** 3;
 }
-
-/** Circumference of a bead seat, mm. @example beadSeatCircumferenceMm(622) //=> 1954.07 */
-export function beadSeatCircumferenceMm(beadSeatMm: number): number {
-  positive({ beadSeatMm });
-  return Math.PI * beadSeatMm;
-}

@@ -64,17 +64,6 @@ export function correctedDistanceM(
   };
 }
 
-/**
- * Braking force at the lever force wanted, from one measured close by: taken in proportion.
- * @throws RangeError when a value is not positive
- * Source: worked example of a regional twin of ISO 4210-4.
- * @example brakingForceAtN(225, 184, 180) //=> 220.1
- */
-export function brakingForceAtN(measuredN: number, measuredLeverN: number, wantedLeverN: number): number {
-  positive({ measuredN, measuredLeverN, wantedLeverN });
-  return (measuredN * wantedLeverN) / measuredLeverN;
-}
-
 /** A stop some rule asks for. */
 export interface StopFigure {
   readonly fromKmh: number;

@@ -1,5 +1,5 @@
 import type { Band } from '../band.ts';
-import { notNegative, positive } from '../range.ts';
+import { positive } from '../range.ts';
 import { slipTorqueNm } from './clampSlip.ts';
 
 /** One place where two faces could slide on each other: bar in shim, shim in clamp. */
@@ -44,33 +44,6 @@ export interface ClosedRing {
   radiusMm: number;
   /** Air between ring and tube before tightening, on the radius, mm, ≥ 0. */
   radialGapMm: number;
-}
-
-/**
- * Clamp pressure spent on closing the ring before it touches the tube, E·t·c/r².
- * @returns MPa
- * @throws RangeError when an argument is out of range
- * Source: thin ring under outside pressure (strength of materials).
- * @example closedRingPressureMPa({ modulusMPa: 70000, wallMm: 1.6, radiusMm: 11.9, radialGapMm: 0.05 }) //=> 39.5…
- */
-export function closedRingPressureMPa({ modulusMPa, wallMm, radiusMm, radialGapMm }: ClosedRing): number {
-  positive({ modulusMPa, wallMm, radiusMm });
-  notNegative({ radialGapMm });
-  return (modulusMPa * wallMm * radialGapMm) / radiusMm ** 2;
-}
-
-/**
- * Tension that reaches the tube through a closed ring; 0 means the clamp is tight and the tube is loose.
- * @param tensionN ΣF of the clamp, N, ≥ 0
- * @param lengthMm clamped length, mm, > 0
- * @returns N
- * @example tensionThroughRingN(20000, 45, { modulusMPa: 70000, wallMm: 1.6, radiusMm: 11.9, radialGapMm: 0.05 }) //=> 0
- */
-export function tensionThroughRingN(tensionN: number, lengthMm: number, ring: ClosedRing): number {
-  notNegative({ tensionN });
-  positive({ lengthMm });
-  // Tension over a diametral plane is pressure times diameter times length, here at the middle of the wall.
-  return Math.max(0, tensionN - closedRingPressureMPa(ring) * 2 * ring.radiusMm * lengthMm);
 }
 
 /**

@@ -84,28 +84,6 @@ export function axialSlipN(tensionN: number, friction: number): Band {
 }
 
 /**
- * Share of the grip used by a turning moment and an axial force together, √((2M/d)² + Fax²) / (2·c·µ·ΣF).
- * @param momentNm about the tube, N·m, ≥ 0
- * @param axialN along the tube, N, ≥ 0
- * @returns band; hi (stiff halves) is the figure to trust, and it slips at 1
- * @throws RangeError when an argument is out of range or there is no grip at all
- * @example gripUsed(50.8, 0, 20000, 0.2, 25.4).hi //=> 0.5
- */
-export function gripUsed(
-  momentNm: number,
-  axialN: number,
-  tensionN: number,
-  friction: number,
-  diameterMm: number,
-): Band {
-  notNegative({ momentNm, axialN });
-  positive({ tensionN, friction, diameterMm });
-  const shearN = Math.hypot((2000 * momentNm) / diameterMm, axialN);
-  const slip = axialSlipN(tensionN, friction);
-  return band(shearN / slip.hi, shearN / slip.mid, shearN / slip.lo);
-}
-
-/**
  * Mean pressure between tube and clamp, ΣF/(d·L).
  * @returns MPa
  * @example clampPressureMPa(20000, 22.2, 45) //=> 20.02

@@ -2,13 +2,7 @@ import type { Band } from '../band.ts';
 import { given, type Working, type WorkingInput } from '../working.ts';
 import { clampMargin } from './clampMargin.ts';
 import { type HandForce, type HandPlace, riderMomentNm } from './clampMoment.ts';
-import {
-  bondedShimNm,
-  type ClampInterface,
-  type ClosedRing,
-  shimChain,
-  tensionThroughRingN,
-} from './clampShim.ts';
+import { bondedShimNm } from './clampShim.ts';
 import { type ClampConstruction, slipTorqueBandNm } from './clampSlip.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
@@ -42,45 +36,6 @@ export function slipWorking(
     inputs: [...clampInputs(construction, boltForceN), given('µ', friction), given('d', diameterMm, 'mm')],
     source: clampSource,
     known: 'seen',
-  };
-}
-
-/** Slip torque through shims, told by the face that decides. @example shimWorking(faces, 20000).formula //=> 'M = min(c·µi·ΣFi·di), …' */
-export function shimWorking(interfaces: readonly ClampInterface[], tensionN: number): Working {
-  const { slipNm, weakest } = shimChain(interfaces, tensionN);
-  return {
-    result: slipNm,
-    unit: 'N·m',
-    formula: `M = min(c·µi·ΣFi·di), here ${weakest.name}, c = 1 … π/2`,
-    inputs: [
-      given('ΣF', tensionN, 'N'),
-      ...interfaces.flatMap((face) => [
-        given(`d, ${face.name}`, face.diameterMm, 'mm'),
-        given(`µ, ${face.name}`, face.friction),
-        ...(face.tensionN === undefined ? [] : [given(`ΣF, ${face.name}`, face.tensionN, 'N')]),
-      ]),
-    ],
-    source: clampSource,
-    known: 'computed',
-  };
-}
-
-/** What a closed ring lets through. @example ringWorking(20000, 45, ring).unit //=> 'N' */
-export function ringWorking(tensionN: number, lengthMm: number, ring: ClosedRing): Working {
-  return {
-    result: tensionThroughRingN(tensionN, lengthMm, ring),
-    unit: 'N',
-    formula: 'ΣF′ = max(0, ΣF − (E·t·c/r²)·2·r·L)',
-    inputs: [
-      given('ΣF', tensionN, 'N'),
-      given('L', lengthMm, 'mm'),
-      given('E', ring.modulusMPa, 'MPa'),
-      given('t', ring.wallMm, 'mm'),
-      given('c', ring.radialGapMm, 'mm'),
-      given('r', ring.radiusMm, 'mm'),
-    ],
-    source: 'thin ring under outside pressure, strength of materials',
-    known: 'computed',
   };
 }
 

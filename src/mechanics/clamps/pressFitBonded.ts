@@ -26,13 +26,3 @@ export function bondedForceN(shearMpa: number, diameterMm: number, lengthMm: num
 export function bondedTorqueNm(shearMpa: number, diameterMm: number, lengthMm: number): Band {
   return scaled(bondedForceN(shearMpa, diameterMm, lengthMm), diameterMm / 2000);
 }
-
-/**
- * A press fit put together wet with retaining compound: friction and bond add up.
- * @param friction what the press fit holds, from the interference left after roughness
- * @param bond what the bond holds, in the same unit
- * @example pressedAndBonded({ lo: 1, mid: 2, hi: 3 }, { lo: 1, mid: 1, hi: 1 }) //=> { lo: 2, mid: 3, hi: 4 }
- */
-export function pressedAndBonded(friction: Band, bond: Band): Band {
-  return band(friction.lo + bond.lo, friction.mid + bond.mid, friction.hi + bond.hi);
-}

@@ -26,20 +26,3 @@ export function interferenceVerdict(interferenceMm: Band): 'holds-by-press' | 'c
   if (interferenceMm.lo > 0) return 'holds-by-press';
   return interferenceMm.hi <= 0 ? 'slips-in' : 'cannot-tell';
 }
-
-/**
- * Interference left once the peaks of both surfaces are pressed flat, δ − 0.8·(Rz + Rz).
- * Source: DIN 7190, from memory.
- * @param outerRzUm roughness depth of the bore, µm, ≥ 0
- * @param innerRzUm roughness depth of the part, µm, ≥ 0
- * @returns mm; never raised, may fall below zero
- * @example effectiveInterferenceMm(0.04, 6.3, 6.3) //=> 0.02992
- */
-export function effectiveInterferenceMm(
-  interferenceMm: number,
-  outerRzUm: number,
-  innerRzUm: number,
-): number {
-  notNegative({ outerRzUm, innerRzUm });
-  return interferenceMm - (0.8 * (outerRzUm + innerRzUm)) / 1000;
-}

@@ -1,4 +1,4 @@
-import { finite, notNegative, positive } from '../range.ts';
+import { notNegative, positive } from '../range.ts';
 
 /**
  * How much one part must be heated, or the other cooled, to slide together: ΔT = (δ + clearance) / (α·d).
@@ -20,22 +20,4 @@ export function slideTogetherK(
   notNegative({ interferenceMm, clearanceMm });
   positive({ expansionPerK, interfaceMm });
   return (interferenceMm + clearanceMm) / (expansionPerK * interfaceMm);
-}
-
-/**
- * Interference at another temperature: parts of two materials grow apart or together.
- * @param warmerByK warmer than when it was measured, K; negative for colder
- * @returns diametral interference, mm
- * @throws RangeError when a value is out of range
- * @example interferenceAtMm(0.03, { inner: 23e-6, outer: 11.7e-6 }, 37, -20) //=> 0.0216…
- */
-export function interferenceAtMm(
-  interferenceMm: number,
-  expansionPerK: { inner: number; outer: number },
-  interfaceMm: number,
-  warmerByK: number,
-): number {
-  positive({ interfaceMm, ...expansionPerK });
-  finite({ interferenceMm, warmerByK });
-  return interferenceMm + (expansionPerK.inner - expansionPerK.outer) * interfaceMm * warmerByK;
 }

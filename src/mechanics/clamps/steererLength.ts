@@ -1,5 +1,4 @@
 import { inRange } from '../range.ts';
-import { given, type Working } from '../working.ts';
 
 /** Everything a threadless steerer passes through, from the crown race seat up, mm. */
 export interface SteererStack {
@@ -54,24 +53,5 @@ export function steererSpare(steererMm: number, stack: SteererStack, capGapMm = 
   return {
     spareMm: steererMm - wantedMm,
     insideStemMm: Math.max(0, Math.min(stack.stemClampMm, steererMm - stemFootMm)),
-  };
-}
-
-/** `steererLengthMm` with what is needed to check it by hand. */
-export function steererLengthWorking(stack: SteererStack, capGapMm = CAP_GAP_MM): Working {
-  return {
-    result: steererLengthMm(stack, capGapMm),
-    unit: 'mm',
-    formula: 'lower stack + head tube + upper stack + spacers + stem clamp − gap under the cap',
-    inputs: [
-      given('lower stack', stack.lowerStackMm, 'mm'),
-      given('head tube', stack.headTubeMm, 'mm'),
-      given('upper stack', stack.upperStackMm, 'mm'),
-      given('spacers', stack.spacersMm, 'mm'),
-      given('stem clamp', stack.stemClampMm, 'mm'),
-      given('gap under the cap', capGapMm, 'mm'),
-    ],
-    source: 'builder’s blog, worked example',
-    known: 'seen',
   };
 }

@@ -1,10 +1,8 @@
 import { given, type Working, type WorkingInput } from '../working.ts';
 import { type ChainDrive, chainPath } from './chainDrive.ts';
 import { axleFromPitches, chainPitches } from './chainLength.ts';
-import { chainAngleDeg } from './chainline.ts';
 import { axleSettingMm } from './chainSlack.ts';
-import { axleWornMm } from './chainWear.ts';
-import { CHAIN_PITCH_MM, rollerCircleMm } from './pitchDiameter.ts';
+import { CHAIN_PITCH_MM } from './pitchDiameter.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
 
@@ -18,18 +16,6 @@ function pathInputs(drive: ChainDrive, axleMm: number): WorkingInput[] {
     given('teeth wrapped on the ring', ringWrapTeeth, ''),
     given('teeth wrapped on the sprocket', sprocketWrapTeeth, ''),
   ];
-}
-
-/** Circle of the rollers. @example rollerCircleWorking(17).unit //=> 'mm' */
-export function rollerCircleWorking(teeth: number, pitchMm = CHAIN_PITCH_MM): Working {
-  return {
-    result: rollerCircleMm(teeth, pitchMm),
-    unit: 'mm',
-    formula: 'd = p / sin(180°/N)',
-    inputs: [given('p', pitchMm, 'mm'), given('N', teeth, '')],
-    source: 'regular polygon; half-inch sprocket catalogue',
-    known: 'seen',
-  };
 }
 
 /** Chain length. @example chainPitchesWorking({ ringTeeth: 36, sprocketTeeth: 15 }, 380).unit //=> 'pitches' */
@@ -66,33 +52,5 @@ export function axleSettingWorking(drive: ChainDrive, pitches: number): Working 
     inputs: [given('L', pitches, 'pitches'), given('taut C', axleFromPitches(drive, pitches), 'mm')],
     source: 'half an inch of slack, cycling forum advice; our reading of it',
     known: 'proposal',
-  };
-}
-
-/** Taut position of the worn chain. @example axleWornWorking({ ringTeeth: 36, sprocketTeeth: 15 }, 86, 0.5).unit //=> 'mm' */
-export function axleWornWorking(drive: ChainDrive, pitches: number, percent: number): Working {
-  return {
-    result: axleWornMm(drive, pitches, percent),
-    unit: 'mm',
-    formula: 'from C·(1 + e) to the taut position of L·(1 + e) pitches',
-    inputs: [
-      given('C', axleFromPitches(drive, pitches), 'mm'),
-      given('L', pitches, 'pitches'),
-      given('e', percent, '%'),
-    ],
-    source: 'two bounding cases of a worn chain on unworn teeth, derived here',
-    known: 'computed',
-  };
-}
-
-/** Angle of a chain that runs out of line. @example chainAngleWorking(3, 400).unit //=> '°' */
-export function chainAngleWorking(offsetMm: number, spanMm: number): Working {
-  return {
-    result: chainAngleDeg(offsetMm, spanMm),
-    unit: '°',
-    formula: 'angle = arctan(Δ/S)',
-    inputs: [given('Δ', offsetMm, 'mm'), given('S', spanMm, 'mm')],
-    source: 'right triangle',
-    known: 'exact',
   };
 }

@@ -27,16 +27,6 @@ export function torqueForPreloadNm(preloadN: number, diameterMm: number, nutFact
 }
 
 /**
- * Nut factor of a screw whose preload was measured, K = T / (d·F).
- * @throws RangeError when an argument is not finite and positive
- * @example measuredNutFactor(5, 5, 5000) //=> 0.2
- */
-export function measuredNutFactor(torqueNm: number, diameterMm: number, preloadN: number): number {
-  positive({ torqueNm, diameterMm, preloadN });
-  return (torqueNm * 1000) / (diameterMm * preloadN);
-}
-
-/**
  * The preload a torque may have raised: friction and the tool both have a say, so it is a band.
  * @param nutFactor K as a band
  * @param toolError fraction of the reading, 0 ≤ toolError < 1 (0.04 for a wrench within ±4 %)

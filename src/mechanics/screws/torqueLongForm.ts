@@ -65,17 +65,6 @@ export function torqueLongForm(preloadN: number, joint: FrictionJoint): TorquePa
 }
 
 /**
- * Preload from a torque and both frictions: the long form turned round.
- * @param torqueNm N·m, > 0
- * @example preloadLongFormN(4.897, { thread: m5, threadFriction: 0.14, bearingFriction: 0.14, bearingDiameterMm: 7 }) //=> 5000 (about)
- */
-export function preloadLongFormN(torqueNm: number, joint: FrictionJoint): number {
-  positive({ torqueNm });
-  const { pitchMm, threadMm, bearingMm } = arms(joint);
-  return (torqueNm * 1000) / (pitchMm + threadMm + bearingMm);
-}
-
-/**
  * Torque that starts a joint loosening while it still holds its preload. The pitch now helps, so it is less than the
  * tightening torque; negative means the thread would unwind by itself.
  * @example looseningTorqueNm(5000, { thread: m5, threadFriction: 0.14, bearingFriction: 0.14, bearingDiameterMm: 7 }) //=> 3.624…

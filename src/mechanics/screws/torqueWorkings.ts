@@ -5,7 +5,7 @@ import { assemblyTorqueNm } from './preloadAssembly.ts';
 import { preloadBandN } from './preloadFromTorque.ts';
 import { preloadUse } from './preloadUse.ts';
 import type { ThreadSize } from './threadGeometry.ts';
-import { type FrictionJoint, looseningTorqueNm } from './torqueLongForm.ts';
+import { type FrictionJoint, looseningTorqueNm, torqueLongForm } from './torqueLongForm.ts';
 import { type ExtendedWrench, wrenchSettingNm } from './wrenchExtension.ts';
 
 // Each function runs one computation and writes down, beside the result, what a person needs to do it again by hand.
@@ -65,6 +65,18 @@ export function assemblyTorqueWorking(joint: FrictionJoint, yieldMPa: number, ut
       'T = F·[P/2π + 0.577·d2·µt + Dkm·µb/2], F = A0·ν·Rp / √(1 + 3·[1.5·(d2/d0)·(P/(π·d2) + 1.155·µt)]²)',
     inputs: [...frictionInputs(joint), given('Rp', yieldMPa, 'MPa'), given('ν', utilisation)],
     source: 'VDI 2230 equation form, checked against published torque tables',
+    known: 'seen',
+  };
+}
+
+/** Torque that raises a preload. @example tighteningWorking(5000, joint).unit //=> 'N·m' */
+export function tighteningWorking(preloadN: number, joint: FrictionJoint): Working {
+  return {
+    result: torqueLongForm(preloadN, joint).totalNm,
+    unit: 'N·m',
+    formula: 'T = F·[P/2π + 0.577·d2·µt + Dkm·µb/2]',
+    inputs: [given('F', preloadN, 'N'), ...frictionInputs(joint)],
+    source: 'VDI 2230 equation form',
     known: 'seen',
   };
 }

@@ -21,16 +21,6 @@ export function overallDiameterMm(widthMm: number, beadSeatMm: number): number {
 }
 
 /**
- * Inner width of the rim a tyre's width is measured on, mm: 65 % of the width, 55 % from 30 mm on.
- * Source: encyclopedia text on ISO 5775, an older edition.
- * @example measuringRimMm(50) //=> 27.5
- */
-export function measuringRimMm(widthMm: number): number {
-  positive({ widthMm });
-  return widthMm * (widthMm < 30 ? 0.65 : 0.55);
-}
-
-/**
  * Whether a tyre and a rim share one bead seat. Close does not count.
  * @returns how far a rim brake's pads would have to move where they differ, mm
  * @throws RangeError when a size is not positive

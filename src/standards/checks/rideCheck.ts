@@ -16,9 +16,6 @@ export interface RideCheckGroup {
   readonly items: readonly RideCheckItem[];
 }
 
-/** Human-factors notes on checklists: five to nine items before a pause, or they are skipped over. */
-export const MOST_ITEMS_IN_A_GROUP = 9;
-
 const walk: Sourced = {
   source: 'M-shaped walk round the bike, club and college training sheets',
   known: 'seen',

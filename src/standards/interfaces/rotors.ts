@@ -28,15 +28,3 @@ export const rotorMinimums: readonly RotorMinimumRow[] = [
   { minimumMm: 1.52, ...article },
   { minimumMm: 1.55, ...article },
 ];
-
-/** Six-bolt interface. Hubs of three, four and five bolts exist: count before ordering. */
-export const sixBolt = {
-  holes: 6,
-  circleMm: 44,
-  thread: 'M5',
-  key: 'T25',
-  /** Workshop table over many makers; the printed figure goes first. */
-  publishedTorqueInLbf: { lo: 18, hi: 55 },
-  source: 'workshop torque table quoted in a forum (torque, thread); bolt circle from memory',
-  known: 'memory',
-} as const;

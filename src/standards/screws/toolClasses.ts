@@ -40,10 +40,3 @@ export const toolClasses: readonly ToolClassRow[] = [
     known: 'memory',
   },
 ];
-
-/** The row of one kind of tool. @throws RangeError when there is none @example toolClassRow('click').label //=> 'Click wrench' */
-export function toolClassRow(toolClass: ToolClass): ToolClassRow {
-  const row = toolClasses.find((candidate) => candidate.toolClass === toolClass);
-  if (!row) throw new RangeError(`no such tool class: ${toolClass}`);
-  return row;
-}

@@ -88,15 +88,3 @@ export const jointTests: readonly JointTestRow[] = [
     ...federal('1512.18(l)', 'memory'),
   },
 ];
-
-/**
- * Least share of the tightening torque that must still be needed to undo a wheel nut.
- * Source: text of the EN 15194 family, wheel retention (seen).
- */
-export const LEAST_NUT_REMOVAL_SHARE = 0.7;
-
-/**
- * How many times its recommended torque a bar, stem, saddle or post bolt joint must stand before it fails.
- * Source: ISO 4210-2:2014 excerpt, security of screws (seen).
- */
-export const LEAST_BOLT_FAILURE_FACTOR = 1.5;

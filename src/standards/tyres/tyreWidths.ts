@@ -1,11 +1,6 @@
 import type { WidthTable } from '../../mechanics/tyres/tyreFit.ts';
 import type { Sourced } from '../known.ts';
 
-/** Width columns the 2006 table prints, mm. */
-export const widthColumns2006: readonly number[] = [
-  18, 20, 23, 25, 28, 32, 35, 37, 40, 44, 47, 50, 54, 57, 60, 62,
-];
-
 /** Crosses per row, read; each run of crosses was placed on the columns by its length. */
 const row = (rimMm: number, lo: number, hi: number) => ({ rimMm, tyresMm: [lo, hi] }) as const;
 

@@ -6,6 +6,7 @@ import { jointPreload, preloadLine, useLine } from './preload.ts';
 import { recheckLine } from './recheckLine.ts';
 import { settlingLine } from './settlingLine.ts';
 import { slipLines } from './slipLines.ts';
+import { stoppingLine } from './stoppingLine.ts';
 import { publishedLine, targetLine } from './targetLine.ts';
 import { wrenchLine } from './wrenchLine.ts';
 
@@ -30,6 +31,7 @@ export function jointWorkings(facts: JointFacts, say: Saying = plainly): Working
     recheckLine(facts, say),
     publishedLine(facts, say),
     brakeLine(facts, say),
+    stoppingLine(facts, say),
   ];
   return lines.filter((line) => line !== undefined);
 }

@@ -1,9 +1,11 @@
-import { adapterFits } from '../../mechanics/brakes/brakeMount.ts';
+import { adapterFits, classifyMount } from '../../mechanics/brakes/brakeMount.ts';
+import { rimWear, wallStrengthLeft } from '../../mechanics/brakes/rim.ts';
 import { padWear, rotorWear, type WearVerdict } from '../../mechanics/brakes/rotor.ts';
 import { correctedDistanceM, meanDecelerationMps2, stopCompared } from '../../mechanics/brakes/stopping.ts';
 import { given as input } from '../../mechanics/working.ts';
 import { overturningMps2, stoppingFigures } from '../../standards/checks/stoppingFigures.ts';
-import { rotorMinimums } from '../../standards/interfaces/rotors.ts';
+import { mounts } from '../../standards/interfaces/mounts.ts';
+import { rotorMinimums, rotorSizes } from '../../standards/interfaces/rotors.ts';
 import {
   bareAsked,
   type Calculated,
@@ -13,6 +15,17 @@ import {
   worked,
 } from './reckoning.ts';
 
+/** Which mount two holes so far apart are, with the bolts it takes. */
+function mountWords(spacingMm: number | undefined): string[] {
+  if (spacingMm === undefined) return [];
+  const found = classifyMount(mounts, spacingMm);
+  return [
+    found.ok
+      ? `Holes ${spacingMm} mm apart: ${found.mount.label}; bolts ${found.mount.bolts}.`
+      : `Holes ${spacingMm} mm apart are no mount of today: measure again.`,
+  ];
+}
+
 const mount: Reckoning = {
   id: 'rotor-and-mount',
   label: 'Rotor and mount',
@@ -20,11 +33,14 @@ const mount: Reckoning = {
   group: 'Brakes',
   asks: [
     lengthAsked('native', 'Rotor the mount takes bare', [120, 230]),
-    lengthAsked('rotor', 'Rotor', [120, 230]),
+    lengthAsked('rotor', 'Rotor', [120, 230], {
+      hint: `Sizes one meets: ${rotorSizes.map(({ diameterMm }) => diameterMm).join(', ')} mm.`,
+    }),
     lengthAsked('adapter', 'Adapter at hand: + on the rotor size', [0, 100], {
       first: '0',
       hint: '0 for none.',
     }),
+    lengthAsked('spacing', 'Distance of the two holes of the mount', [15, 90], { optional: true }),
   ],
   compute(given): Calculated {
     const [nativeMm, rotorMm, adapterMm] = [
@@ -63,6 +79,7 @@ const mount: Reckoning = {
         fits.ok
           ? 'The pads run on the track.'
           : `The pads sit ${off > 0 ? 'too far in' : 'too far out'}: another adapter.`,
+        ...mountWords(given.maybe('spacing')),
       ],
     };
   },
@@ -82,8 +99,8 @@ const wearWords: Record<WearVerdict['reason'], string> = {
 
 const wear: Reckoning = {
   id: 'brake-wear',
-  label: 'Rotor and pad wear',
-  about: 'What is left of a rotor and of a pad before they have to go.',
+  label: 'Rotor, rim and pad wear',
+  about: 'What is left of a rotor, of a rim that is braked on, and of a pad before they have to go.',
   group: 'Brakes',
   asks: [
     lengthAsked('thickness', 'Rotor, thinnest spot', [0.5, 4], {
@@ -96,6 +113,10 @@ const wear: Reckoning = {
     }),
     lengthAsked('unused', 'Its thickness where no pad runs', [0.5, 4], { optional: true }),
     lengthAsked('pad', 'Pad, without its plate', [0, 6], { optional: true }),
+    lengthAsked('wall', 'Side wall of the rim, thinnest spot', [0.2, 4], {
+      optional: true,
+      hint: 'Point jaws over the lip, or a ball on each side of the wall.',
+    }),
     {
       key: 'dirty',
       label: 'Oil or fluid in the pad',
@@ -105,11 +126,20 @@ const wear: Reckoning = {
       ],
       first: 'no',
     },
+    {
+      key: 'damaged',
+      label: 'Rim bulged, hollow, cracked, or its wear mark gone',
+      options: [
+        { value: 'no', label: 'No' },
+        { value: 'yes', label: 'Yes' },
+      ],
+      first: 'no',
+    },
   ],
   compute(given): Calculated {
-    const [thicknessMm, padMm] = [given.maybe('thickness'), given.maybe('pad')];
-    if (thicknessMm === undefined && padMm === undefined)
-      return { ok: false, reason: 'Measure the rotor or the pad, or both.' };
+    const [thicknessMm, padMm, wallMm] = [given.maybe('thickness'), given.maybe('pad'), given.maybe('wall')];
+    if (thicknessMm === undefined && padMm === undefined && wallMm === undefined)
+      return { ok: false, reason: 'Measure the rotor, the rim or the pad.' };
     const results: Reckoned[] = [];
     const remarks: string[] = [];
     if (thicknessMm !== undefined) {
@@ -154,6 +184,27 @@ const wear: Reckoning = {
             'seen',
           ),
         });
+    }
+    if (wallMm !== undefined) {
+      const { reason, leftMm } = rimWear(wallMm, given.choice('damaged') === 'yes');
+      const note = 'wheel builder’s note: replace at 1.00 mm or less';
+      remarks.push(`Rim: ${wearWords[reason]}`);
+      if (leftMm !== null)
+        results.push({
+          label: 'Left on the rim',
+          working: worked(leftMm, 'mm', 'wall − 1.0', [input('wall', wallMm, 'mm')], note, 'seen'),
+        });
+      results.push({
+        label: 'Strength of the wall, share of a new one of 1.5 mm',
+        working: worked(
+          wallStrengthLeft(wallMm),
+          '',
+          '(wall / 1.5)³',
+          [input('wall', wallMm, 'mm')],
+          'wheel builder’s note',
+          'seen',
+        ),
+      });
     }
     return { ok: true, results, remarks };
   },

@@ -1,7 +1,12 @@
 import { type Band, exactly } from '../../mechanics/band.ts';
 import { worstRiderMomentNm } from '../../mechanics/clamps/clampMoment.ts';
 import { type ClampInterface, shimChain } from '../../mechanics/clamps/clampShim.ts';
-import type { ClampConstruction } from '../../mechanics/clamps/clampSlip.ts';
+import {
+  axialSlipN,
+  type ClampConstruction,
+  clampPressureMPa,
+  clampTensionN,
+} from '../../mechanics/clamps/clampSlip.ts';
 import {
   bondedShimWorking,
   marginWorking,
@@ -18,6 +23,7 @@ import {
   forceAsked,
   type Given,
   lengthAsked,
+  type Reckoned,
   type Reckoning,
   torqueAsked,
   worked,
@@ -73,6 +79,40 @@ function forceOf(given: Given): Band {
   return { lo: mid * (1 - share), mid, hi: mid * (1 + share) };
 }
 
+/** What else the tension of a clamp does: it holds along the tube, and it presses on it. */
+function along(
+  made: ClampConstruction,
+  given: Given,
+  face: (typeof clampFriction)[ClampSurface],
+): Reckoned[] {
+  const tensionN = clampTensionN(made, given.number('force'));
+  const [tubeMm, lengthMm] = [given.number('tube'), given.maybe('clampLength')];
+  const tension = input('ΣF', tensionN, 'N');
+  const slides = worked(
+    axialSlipN(tensionN, face.friction.lo),
+    'N',
+    'F = 2·c·µ·ΣF, c = 1 to π/2',
+    [tension, input('µ', face.friction.lo)],
+    `statics, as the slip torque. µ: ${face.source}`,
+    weakest('memory', face.known),
+  );
+  if (lengthMm === undefined) return [{ label: 'Slides along at', working: slides }];
+  const inputs = [tension, input('d', tubeMm, 'mm'), input('L', lengthMm, 'mm')];
+  const source = 'statics; printed sample runs of a shaft–hub program agree';
+  const working = worked(
+    clampPressureMPa(tensionN, tubeMm, lengthMm),
+    'MPa',
+    'p = ΣF / (d·L)',
+    inputs,
+    source,
+    'seen',
+  );
+  return [
+    { label: 'Slides along at', working: slides },
+    { label: 'Mean pressure on the tube', working },
+  ];
+}
+
 const slip: Reckoning = {
   id: 'clamp-slip',
   label: 'Clamp slip',
@@ -86,6 +126,7 @@ const slip: Reckoning = {
     faceAsked,
     lengthAsked('tube', 'Diameter of the tube', [15, 80]),
     ...armsAsked,
+    lengthAsked('clampLength', 'Length of the clamp along the tube', [5, 150], { optional: true }),
     torqueAsked('demand', 'Moment asked of it', [0.5, 400], { optional: true }),
   ],
   compute(given): Calculated {
@@ -107,7 +148,7 @@ const slip: Reckoning = {
           ];
     return {
       ok: true,
-      results: [{ label: 'Turns at', working: told }, ...margin],
+      results: [{ label: 'Turns at', working: told }, ...along(made, given, face), ...margin],
       remarks: ['Trust the low end.'],
     };
   },

@@ -1,6 +1,10 @@
 import { closestAxleMm } from '../../mechanics/drive/chainDrive.ts';
 import { longestPitches, shortestPitches } from '../../mechanics/drive/chainLength.ts';
-import { axleFromPitchesWorking, chainPitchesWorking } from '../../mechanics/drive/chainWorkings.ts';
+import {
+  axleFromPitchesWorking,
+  axleSettingWorking,
+  chainPitchesWorking,
+} from '../../mechanics/drive/chainWorkings.ts';
 import { developmentM, gearRatio } from '../../mechanics/drive/gearing.ts';
 import { wheelDiameterMm } from '../../mechanics/drive/gearingWheel.ts';
 import {
@@ -9,7 +13,9 @@ import {
   gearInchesWorking,
   speedWorking,
 } from '../../mechanics/drive/gearingWorkings.ts';
+import { chainWear } from './chainWear.ts';
 import { bareAsked, type Calculated, lengthAsked, type Reckoning } from './reckoning.ts';
+import { ringReckonings } from './rings.ts';
 
 const ringAsked = bareAsked('ring', 'Teeth on the chainring', [6, 120], { whole: true, first: '36' });
 const sprocketAsked = bareAsked('sprocket', 'Teeth on the sprocket', [6, 120], { whole: true, first: '15' });
@@ -84,11 +90,14 @@ const chain: Reckoning = {
           : [{ label: 'Chain, taut', working: chainPitchesWorking(drive, axleMm) }]),
         ...(pitches === undefined
           ? []
-          : [{ label: 'Axle stands at, taut', working: axleFromPitchesWorking(drive, pitches) }]),
+          : [
+              { label: 'Axle stands at, taut', working: axleFromPitchesWorking(drive, pitches) },
+              { label: 'Set the axle at, with slack', working: axleSettingWorking(drive, pitches) },
+            ]),
       ],
       remarks: ['A chain has whole pitches, and an even number unless a half link is in it.'],
     };
   },
 };
 
-export const driveReckonings: readonly Reckoning[] = [gearing, chain];
+export const driveReckonings: readonly Reckoning[] = [gearing, chain, chainWear, ...ringReckonings];

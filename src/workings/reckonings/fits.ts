@@ -1,17 +1,21 @@
 import { pressFit } from '../../mechanics/clamps/pressFit.ts';
 import { BOND_SHARE, bondedForceN, bondedTorqueNm } from '../../mechanics/clamps/pressFitBonded.ts';
 import { interferenceVerdict, measuredInterferenceMm } from '../../mechanics/clamps/pressFitMeasured.ts';
+import { slideTogetherK } from '../../mechanics/clamps/pressFitThermal.ts';
 import { cureTime } from '../../mechanics/cures/cure.ts';
+import { breakawayOnThreadNm } from '../../mechanics/cures/cureCurve.ts';
 import { given as input } from '../../mechanics/working.ts';
 import { type ElasticMaterial, elasticMaterials } from '../../standards/interfaces/elasticMaterials.ts';
 import { cureGrid } from '../../standards/screws/cureGrid.ts';
 import { type LockerGrade, lockerRow, lockers } from '../../standards/screws/lockers.ts';
 import { cureAdvices, cureRefusals } from '../joint/cureLine.ts';
 import { weakest } from '../joint/line.ts';
+import { fitByLetters } from './limits.ts';
 import {
   type Calculated,
   type ChoiceAsked,
   lengthAsked,
+  type Reckoned,
   type Reckoning,
   temperatureAsked,
   worked,
@@ -22,6 +26,22 @@ const yesNo = [
   { value: 'no', label: 'No' },
   { value: 'yes', label: 'Yes' },
 ];
+
+/** What breaks a cured thread loose; nothing where no figure of the grade or no thread is known. */
+function breakaway(grade: LockerGrade, threadMm: number | undefined): Reckoned[] {
+  const row = lockerRow(grade);
+  if (threadMm === undefined || row.m10BreakawayNm === undefined) return [];
+  const inputs = [input('T on M10', row.m10BreakawayNm, 'N·m'), input('d', threadMm, 'mm')];
+  const working = worked(
+    breakawayOnThreadNm(row.m10BreakawayNm, 10, threadMm),
+    'N·m',
+    'T = T on M10 · (d / 10)^2.585',
+    inputs,
+    `supplier’s note with three threads; T on M10: data-sheet class, ±30 %`,
+    'memory',
+  );
+  return [{ label: 'Breaks loose at about', working }];
+}
 
 const cure: Reckoning = {
   id: 'cure-time',
@@ -44,6 +64,10 @@ const cure: Reckoning = {
     temperatureAsked('temperature', 'Temperature of the joint', [-20, 60], { first: '20' }),
     { key: 'primer', label: 'Primer', options: yesNo, first: 'no' },
     { key: 'disc', label: 'Beside a disc brake', options: yesNo, first: 'no' },
+    lengthAsked('thread', 'Diameter of the thread', [3, 20], {
+      optional: true,
+      hint: 'For the torque that breaks it loose.',
+    }),
   ],
   compute(given): Calculated {
     const told = cureTime(cureGrid, {
@@ -69,7 +93,11 @@ const cure: Reckoning = {
       : [];
     return {
       ok: true,
-      results: [{ label: 'Holds a ride after', working: told.working }, ...full],
+      results: [
+        { label: 'Holds a ride after', working: told.working },
+        ...full,
+        ...breakaway(given.choice('grade') as LockerGrade, given.maybe('thread')),
+      ],
       remarks: [
         `Wait ${told.waitHours} h: the longer end, and never less than a day.`,
         ...(told.fullHours ? [] : ['Never full on this surface without primer.']),
@@ -94,6 +122,9 @@ const frictions = {
   greased: { lo: 0.05, mid: 0.065, hi: 0.08 },
   dry: { lo: 0.12, mid: 0.135, hi: 0.15 },
 } as const;
+
+/** Play while one part slides over the other, mm; own choice. */
+const SLIDING_PLAY_MM = 0.03;
 
 const press: Reckoning = {
   id: 'press-fit',
@@ -179,8 +210,32 @@ const press: Reckoning = {
             known,
           ),
         },
+        {
+          label: 'Warm the outer part by, to slide it on',
+          working: worked(
+            slideTogetherK(
+              Math.max(0, interferenceMm.hi),
+              SLIDING_PLAY_MM,
+              joint.outer.expansionPerK,
+              boreMm,
+            ),
+            'K',
+            'ΔT = (δ + play) / (α·d)',
+            [
+              input('δ', Math.max(0, interferenceMm.hi), 'mm'),
+              input('play', SLIDING_PLAY_MM, 'mm'),
+              input('α', joint.outer.expansionPerK, '1/K'),
+              input('d', boreMm, 'mm'),
+            ],
+            `linear expansion. α: ${joint.outer.source}; play: own choice`,
+            weakest('proposal', joint.outer.known),
+          ),
+        },
       ],
-      remarks: [words[interferenceVerdict(interferenceMm)]],
+      remarks: [
+        words[interferenceVerdict(interferenceMm)],
+        'Heat takes paint, glue and the temper of aluminium along: what holds a rider is pressed cold.',
+      ],
     };
   },
 };
@@ -228,4 +283,4 @@ const bonded: Reckoning = {
   },
 };
 
-export const fitReckonings: readonly Reckoning[] = [cure, press, bonded];
+export const fitReckonings: readonly Reckoning[] = [cure, press, bonded, fitByLetters];

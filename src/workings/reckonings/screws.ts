@@ -1,5 +1,5 @@
 import type { Band } from '../../mechanics/band.ts';
-import { strippingLoadN } from '../../mechanics/screws/engagement.ts';
+import { engagementVerdict, strippingLoadN } from '../../mechanics/screws/engagement.ts';
 import { torqueForPreloadNm } from '../../mechanics/screws/preloadFromTorque.ts';
 import {
   type FemaleMaterial,
@@ -7,7 +7,7 @@ import {
   preloadAllowed,
   type ScrewMaterial,
 } from '../../mechanics/screws/preloadRefusal.ts';
-import { preloadUse, proofLoadN } from '../../mechanics/screws/preloadUse.ts';
+import { preloadUse, proofLoadN, ultimateLoadN } from '../../mechanics/screws/preloadUse.ts';
 import { stressAreaMm2 } from '../../mechanics/screws/threadGeometry.ts';
 import {
   engagementWorking,
@@ -15,13 +15,15 @@ import {
   useWorking,
   wrenchWorking,
 } from '../../mechanics/screws/torqueWorkings.ts';
+import { torqueAtScrewNm } from '../../mechanics/screws/wrenchExtension.ts';
 import { given as input } from '../../mechanics/working.ts';
 import { nutFactorFor } from '../../standards/screws/nutFactors.ts';
 import { propertyClasses, propertyClassRow } from '../../standards/screws/propertyClasses.ts';
-import { engagementRules } from '../../standards/screws/threadEngagement.ts';
+import { engagementRule } from '../../standards/screws/threadEngagement.ts';
 import { threadRow, threads } from '../../standards/screws/threads.ts';
 import { weakest } from '../joint/line.ts';
 import { preloadRefusals } from '../joint/preload.ts';
+import { torqueFromFriction } from './friction.ts';
 import {
   bareAsked,
   type Calculated,
@@ -187,8 +189,20 @@ const proof: Reckoning = {
     const proofN = proofLoadN(areaMm2, proofMPa);
     const inputs = [input('As', areaMm2, 'mm²'), input('Sp', proofMPa, 'MPa')];
     const load = worked(proofN, 'N', 'Fp = As·Sp', inputs, row.source, weakest(row.known, thread.known));
+    const breaks = {
+      label: 'Breaks from',
+      working: worked(
+        ultimateLoadN(areaMm2, row.tensileMPa),
+        'N',
+        'Fu = As·Rm',
+        [input('As', areaMm2, 'mm²'), input('Rm', row.tensileMPa, 'MPa')],
+        row.source,
+        weakest(row.known, thread.known),
+      ),
+    };
     const preloadN = given.maybe('preload');
-    if (preloadN === undefined) return { ok: true, results: [{ label: 'Proof load', working: load }] };
+    if (preloadN === undefined)
+      return { ok: true, results: [{ label: 'Proof load', working: load }, breaks] };
     const band: Band = { lo: preloadN, mid: preloadN, hi: preloadN };
     const words = {
       low: 'Under a third: the joint lives from friction.',
@@ -203,6 +217,7 @@ const proof: Reckoning = {
       results: [
         { label: 'Proof load', working: load },
         { label: 'Share of it', working: useWorking(band, proofN) },
+        breaks,
       ],
       remarks: [words[preloadUse(band, proofN).verdict]],
     };
@@ -224,6 +239,7 @@ const wrench: Reckoning = {
       first: '0',
       hint: '0 straight out, 90 across, 180 folded back.',
     }),
+    torqueAsked('set', 'Or what was set', [0.1, 400], { optional: true }),
   ],
   compute(given) {
     const wrenchMm = given.number('lever');
@@ -232,9 +248,37 @@ const wrench: Reckoning = {
     if (wrenchMm + extensionMm * Math.cos((angleDeg * Math.PI) / 180) < wrenchMm * 0.05)
       return { ok: false, reason: 'This extension reaches back to the hand: nothing would turn.' };
     const working = wrenchWorking(given.number('torque'), { wrenchMm, extensionMm, angleDeg });
-    return { ok: true, results: [{ label: 'Set on the wrench', working }] };
+    const settingNm = given.maybe('set');
+    if (settingNm === undefined) return { ok: true, results: [{ label: 'Set on the wrench', working }] };
+    const inputs = [
+      input('S', settingNm, 'N·m'),
+      input('L', wrenchMm, 'mm'),
+      input('E', extensionMm, 'mm'),
+      input('angle', angleDeg, '°'),
+    ];
+    const atScrew = worked(
+      torqueAtScrewNm(settingNm, { wrenchMm, extensionMm, angleDeg }),
+      'N·m',
+      'T = S·(L + E·cos θ)/L',
+      inputs,
+      working.source,
+      working.known,
+    );
+    return {
+      ok: true,
+      results: [
+        { label: 'Set on the wrench', working },
+        { label: 'The screw got', working: atScrew },
+      ],
+    };
   },
 };
+
+const reachWords = {
+  enough: 'It reaches deep enough.',
+  short: 'It is short: down to two thirds of the rule. A longer screw is the better way.',
+  'too-short': 'Too short: the thread strips first. A longer screw.',
+} as const;
 
 const engagement: Reckoning = {
   id: 'thread-engagement',
@@ -248,7 +292,7 @@ const engagement: Reckoning = {
     lengthAsked('engaged', 'Reaches now', [0.5, 100], { optional: true }),
   ],
   compute(given): Calculated {
-    const rule = engagementRules.find(({ female }) => female === given.choice('female'));
+    const rule = engagementRule(given.choice('female') as FemaleMaterial);
     if (!rule) return { ok: false, reason: 'Nothing holds for a thread in plastic: it creeps.' };
     const thread = threadRow(given.choice('thread'));
     const row = propertyClassRow(given.choice('class'));
@@ -290,11 +334,27 @@ const engagement: Reckoning = {
       results: [
         { label: 'Rule of the shop', working: shop },
         { label: 'Screw breaks first from', working: { ...full, known } },
+        {
+          label: 'Share of the ordinary torque this thread stands',
+          working: worked(rule.torqueShare, '', 'by what it is screwed into', [], rule.source, rule.known),
+        },
         ...strips,
       ],
-      remarks: ['Full thread only: add the chamfers at both ends.'],
+      remarks: [
+        'Full thread only: add the chamfers at both ends.',
+        ...(engagedMm === undefined
+          ? []
+          : [reachWords[engagementVerdict(engagedMm, thread.diameterMm, rule.diameters)]]),
+      ],
     };
   },
 };
 
-export const screwReckonings: readonly Reckoning[] = [preload, torqueFromPreload, proof, wrench, engagement];
+export const screwReckonings: readonly Reckoning[] = [
+  preload,
+  torqueFromPreload,
+  torqueFromFriction,
+  proof,
+  wrench,
+  engagement,
+];

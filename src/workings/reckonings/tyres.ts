@@ -15,6 +15,7 @@ import {
   type Reckoning,
   worked,
 } from './reckoning.ts';
+import { valve } from './valve.ts';
 
 const beadSeatAsked: ChoiceAsked = {
   key: 'seat',
@@ -140,4 +141,4 @@ const volume: Reckoning = {
   },
 };
 
-export const tyreReckonings: readonly Reckoning[] = [ceiling, volume];
+export const tyreReckonings: readonly Reckoning[] = [ceiling, volume, valve];

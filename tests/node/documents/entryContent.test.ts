@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import type { SheetLine } from '../../../src/documents/sheetLine.ts';
 import { sheetLines } from '../../../src/documents/sheetLines.ts';
-import { entryContent } from '../../../src/standards/entryContent.ts';
+import { entryContent } from '../../fixtures/entryContent.ts';
 import { builtBike, circumstances, NINE } from './builtBike.ts';
 
 let lines: SheetLine[];

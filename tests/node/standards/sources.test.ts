@@ -6,7 +6,7 @@ import { overturningMps2, stoppingFigures } from '../../../src/standards/checks/
 import { chainlines } from '../../../src/standards/interfaces/chainlines.ts';
 import { elasticMaterials } from '../../../src/standards/interfaces/elasticMaterials.ts';
 import { mounts } from '../../../src/standards/interfaces/mounts.ts';
-import { rotorMinimums, rotorSizes, sixBolt } from '../../../src/standards/interfaces/rotors.ts';
+import { rotorMinimums, rotorSizes } from '../../../src/standards/interfaces/rotors.ts';
 import { jointKinds } from '../../../src/standards/jointKinds.ts';
 import type { Sourced } from '../../../src/standards/known.ts';
 import { publishedFigures } from '../../../src/standards/publishedFigures.ts';
@@ -30,7 +30,7 @@ const tables: [string, readonly Sourced[]][] = [
   ['re-check schedule', recheckSchedule],
   ['never deferred', neverDeferred],
   ['ride check', rideCheck.flatMap((group) => group.items)],
-  ['rotors', [...rotorSizes, ...rotorMinimums, sixBolt]],
+  ['rotors', [...rotorSizes, ...rotorMinimums]],
   ['stopping figures', [...stoppingFigures, overturningMps2]],
   ['tyre widths', widthTables],
   ['valves', [...valves, valveLengths]],

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { padWear, rotorWear } from '../../../../src/mechanics/brakes/rotor.ts';
-import { rotorMinimums, rotorSizes, sixBolt } from '../../../../src/standards/interfaces/rotors.ts';
+import { rotorMinimums, rotorSizes } from '../../../../src/standards/interfaces/rotors.ts';
 
 describe('examples of the docstrings', () => {
   test('rotor at its mark', () =>
@@ -61,7 +61,7 @@ test('thinner is never judged better', () => {
 });
 
 test('the tables name their sources, and marks are thinner than any new rotor', () => {
-  for (const row of [...rotorSizes, ...rotorMinimums, sixBolt]) expect(row.source).toMatch(/\S{4}/);
+  for (const row of [...rotorSizes, ...rotorMinimums]) expect(row.source).toMatch(/\S{4}/);
   expect(rotorMinimums.map((row) => row.minimumMm)).toEqual([1.5, 1.52, 1.55]);
 });
 

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { around } from '../../../../src/mechanics/band.ts';
 import { engagementForFullStrengthMm } from '../../../../src/mechanics/screws/engagement.ts';
 import { assemblyTorqueNm } from '../../../../src/mechanics/screws/preloadAssembly.ts';
 import { preloadBandN } from '../../../../src/mechanics/screws/preloadFromTorque.ts';
@@ -14,6 +13,7 @@ import {
   wrenchWorking,
 } from '../../../../src/mechanics/screws/torqueWorkings.ts';
 import { wrenchSettingNm } from '../../../../src/mechanics/screws/wrenchExtension.ts';
+import { around } from '../../../fixtures/rows.ts';
 import { provesWorkings } from '../workingChecks.ts';
 
 const thread = { diameterMm: 5, pitchMm: 0.8, form: 'iso' } as const;

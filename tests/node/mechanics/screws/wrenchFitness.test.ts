@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { toolAtSetting, toolCheckState } from '../../../../src/mechanics/screws/wrenchFitness.ts';
-import { toolClassRow } from '../../../../src/standards/screws/toolClasses.ts';
+import { toolClassRow } from '../../../fixtures/rows.ts';
 import { refusesBadNumbers } from '../badNumbers.ts';
 
 const tolerance = toolClassRow('click').tolerance!;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { clampFriction, publishedFriction } from '../../../../src/standards/screws/friction.ts';
+import { clampFriction } from '../../../../src/standards/screws/friction.ts';
+import { publishedFriction } from '../../../fixtures/publishedFriction.ts';
 
 const clean = publishedFriction.filter((row) => row.neverForClamps);
 

@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  nutFactorDefaults,
-  nutFactorFor,
-  publishedNutFactors,
-} from '../../../../src/standards/screws/nutFactors.ts';
+import { nutFactorDefaults, nutFactorFor } from '../../../../src/standards/screws/nutFactors.ts';
+import { publishedNutFactors } from '../../../fixtures/publishedFriction.ts';
 
 test('example: plain and dry is 0.2', () => expect(nutFactorFor('plain', 'none').nutFactor.mid).toBe(0.2));
 

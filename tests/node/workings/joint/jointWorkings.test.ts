@@ -380,6 +380,14 @@ describe('cure, settling, re-check, rotor', () => {
   });
 
   // Q&A on IS adapters: a front 180 adapter stands the caliper 10 mm further out than the bare 160 mount.
+  // 25 km/h at 6 m/s², the most before a bicycle goes over its front wheel (press report on bicycle brake tests): 4.02 m.
+  test('stands beside what bikes on sale stop in', () => {
+    const line = jointWorkings(joint({ kind: 'caliper' })).find(({ id }) => id === 'stopping');
+    expect(line?.text).toContain('within 6 to 7 m from 25 km/h');
+    expect(line?.working?.result).toBeCloseTo(4.019, 3);
+    expect(jointWorkings(joint({ kind: 'pedal' })).some(({ id }) => id === 'stopping')).toBe(false);
+  });
+
   test('a rotor of 180 on a mount for 160 wants +20 and 10 mm of radius', () => {
     const facts = joint({ kind: 'brake-mount', rotorMm: 180, nativeRotorMm: 160 });
     expect(line(facts, 'rotor')?.working?.result).toBe(10);

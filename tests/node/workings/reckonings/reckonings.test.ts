@@ -28,12 +28,14 @@ function result(outcome: Calculated, label?: string): number {
 describe('the list of workings', () => {
   test('holds every computation a hand asks for, each under its own name', () => {
     expect(reckonings.map(({ id }) => id)).toEqual([
-      ...['preload', 'torque-from-preload', 'proof-load', 'wrench-extension', 'thread-engagement'],
+      ...['preload', 'torque-from-preload', 'torque-from-friction', 'proof-load'],
+      ...['wrench-extension', 'thread-engagement'],
       ...['clamp-slip', 'shim-chain', 'rider-moment'],
-      ...['cure-time', 'press-fit', 'bonded-fit'],
+      ...['cure-time', 'press-fit', 'bonded-fit', 'fit-by-letters'],
       ...['settling', 'recheck-reading'],
       ...['rotor-and-mount', 'brake-wear', 'stopping-distance'],
-      ...['pressure-ceiling', 'tyre-volume', 'spoke-length', 'gearing', 'chain-length'],
+      ...['pressure-ceiling', 'tyre-volume', 'valve', 'spoke-length', 'gearing', 'chain-length'],
+      ...['chain-wear', 'bolt-circle', 'ring-chainline'],
     ]);
   });
 
@@ -118,6 +120,45 @@ describe('figures that somebody else printed', () => {
       3.5,
       1e-9,
     ],
+    // Machine manual 2164141 p. 74: M6 in 8.8, 10.4 N·m.
+    [
+      'an M6 of class 8.8 itself stands 10.4 N·m (machine manual, p. 74)',
+      'torque-from-friction',
+      { friction: 0.12 },
+      { thread: 'M6', class: '8.8', head: 'socket' },
+      10.4,
+      0.26,
+    ],
+    // ISO 286-2, DIN extract, row over 30 to 50: H7 is +25 and 0.
+    [
+      'a bore of 37 H7 is 37.000 at least',
+      'fit-by-letters',
+      { size: 37 },
+      { hole: 'H', holeGrade: '7', shaft: 'h', shaftGrade: '6' },
+      37,
+      1e-9,
+    ],
+    // Copy of an article on valve length by rim depth: 35 deep wants 60.
+    ['a rim 35 deep wants a valve of 60', 'valve', { depth: 35 }, {}, 60, 0],
+    // Cycling magazine: 254 mm of chain grown to 255.
+    [
+      'a chain of 20 pitches that reads 255 mm has grown by 0.39 %',
+      'chain-wear',
+      { measured: 255, pitches: 20, sprockets: 1 },
+      {},
+      0.39,
+      0.005,
+    ],
+    // Bicycle encyclopaedia, chainring bolt circle pages: 64.7 between neighbours of 110 with five bolts.
+    ['five bolts 64.7 apart are a circle of 110', 'bolt-circle', { bolts: 5, holes: 64.7 }, {}, 110, 0.1],
+    [
+      'a ring 27.5 from a tube of 30 has a chainline of 42.5',
+      'ring-chainline',
+      { tube: 30, gap: 27.5 },
+      {},
+      42.5,
+      0,
+    ],
   ] as const)('%s', (_name, id, figures, choices, value, within) => {
     expect(Math.abs(result(run(id, figures, choices)) - value)).toBeLessThanOrEqual(within);
   });
@@ -127,6 +168,95 @@ describe('figures that somebody else printed', () => {
     const figures = { bore: 50, part: 50.04, uncertainty: 0, outer: 80, inner: 0, length: 40 };
     const outcome = run('press-fit', figures, { outerOf: 'steel', innerOf: 'steel' });
     expect(result(outcome)).toBeCloseTo(48.75 * (205 / 200), 1);
+  });
+});
+
+describe('what a builder wants beside the first figure', () => {
+  const remarks = (outcome: Calculated): string =>
+    outcome.ok ? (outcome.remarks ?? []).join(' ') : outcome.reason;
+
+  test('thread engagement says whether it reaches, and the share of torque aluminium stands', () => {
+    const short = run('thread-engagement', { engaged: 8 }, { thread: 'M5', female: 'aluminium' });
+    expect(result(short, 'Share of the ordinary torque this thread stands')).toBe(0.7);
+    expect(remarks(short)).toContain('It is short');
+    const strips = run('thread-engagement', { engaged: 5 }, { thread: 'M5', female: 'aluminium' });
+    expect(remarks(strips)).toContain('Too short');
+  });
+
+  test('a screw of class 8.8 in M6 breaks from 16 100 N (ISO 898-1)', () => {
+    const outcome = run('proof-load', {}, { thread: 'M6', class: '8.8' });
+    expect(Math.abs(result(outcome, 'Breaks from') - 16_100)).toBeLessThan(60);
+  });
+
+  test('60 on a wrench of 12 with 2 between gave the screw 70 (TM 9-254)', () => {
+    const outcome = run('wrench-extension', { torque: 1, lever: 12, extension: 2, angle: 0, set: 60 });
+    expect(result(outcome, 'The screw got')).toBeCloseTo(70, 9);
+  });
+
+  test('loosening takes less than tightening, by twice the pitch part', () => {
+    const outcome = run('torque-from-friction', { friction: 0.14, preload: 5000 }, { thread: 'M5' });
+    const pitchNm = (5000 * 0.8) / (2 * Math.PI) / 1000;
+    expect(result(outcome, 'Tightening') - result(outcome, 'Loosening')).toBeCloseTo(2 * pitchNm, 9);
+    expect(result(outcome, 'Loosening, share of the tightening torque')).toBeCloseTo(
+      result(outcome, 'Loosening') / result(outcome, 'Tightening'),
+      9,
+    );
+  });
+
+  test('a rim wall of 1.00 mm is replaced and keeps under a third of its strength', () => {
+    const outcome = run('brake-wear', { wall: 1 });
+    expect(remarks(outcome)).toContain('At the limit: replace it');
+    expect(result(outcome, 'Strength of the wall, share of a new one of 1.5 mm')).toBeCloseTo(8 / 27, 9);
+    expect(remarks(run('brake-wear', { wall: 1.5 }, { damaged: 'yes' }))).toContain('Replace it');
+  });
+
+  test.each([
+    [6.4, 'The stem suits the hole.'],
+    [8.3, 'a sleeve'],
+    [5.8, 'Do not drill'],
+  ])('a narrow valve in a hole of %d: %s', (hole, words) => {
+    expect(remarks(run('valve', { depth: 25, hole }, { kind: 'french' }))).toContain(words);
+  });
+
+  test('37 H7 h6 always goes together with play, 44 N7 h6 may press', () => {
+    const clear = run('fit-by-letters', { size: 37 }, { shaft: 'h', shaftGrade: '6' });
+    expect(remarks(clear)).toContain('always go together');
+    const tight = run('fit-by-letters', { size: 44 }, { hole: 'N', shaft: 'h', shaftGrade: '6' });
+    expect(remarks(tight)).toContain('Play or press');
+    expect(result(tight, 'Most press (below 0 is play)')).toBe(33);
+  });
+
+  test('two holes 51 apart are an IS mount, 60 apart no mount of today', () => {
+    const asked = { native: 160, rotor: 180, adapter: 20 };
+    expect(remarks(run('rotor-and-mount', { ...asked, spacing: 51 }))).toContain('IS');
+    expect(remarks(run('rotor-and-mount', { ...asked, spacing: 60 }))).toContain('measure again');
+  });
+
+  test('a chain grown by a hundredth goes where one sprocket is at the back, and reads 307.8 mm on a foot', () => {
+    const outcome = run('chain-wear', { measured: 308, pitches: 24, sprockets: 1 });
+    expect(remarks(outcome)).toContain('another chain');
+    expect(result(outcome, 'Reads this when it is commonly replaced')).toBeCloseTo(307.848, 9);
+  });
+
+  // Supplier's note: M4 2 N·m, M8 12 N·m, so twice the thread takes six times as much.
+  test('a threadlocker on M20 breaks loose at six times what M10 takes', () => {
+    const at = (thread: number) =>
+      result(run('cure-time', { gap: 0.05, temperature: 20, thread }), 'Breaks loose at about');
+    expect(at(20) / at(10)).toBeCloseTo(6, 9);
+  });
+
+  test('a clamp slides along its tube at the slip torque over half the diameter', () => {
+    const figures = { bolts: 4, force: 5000, scatter: 0, tube: 25.4, clampLength: 40 };
+    const outcome = run('clamp-slip', figures);
+    // Four bolts of 5000 N on 25.4 by 40 mm: 20 000 / 1016 MPa.
+    expect(result(outcome, 'Mean pressure on the tube')).toBeCloseTo(19.685, 3);
+    expect(result(outcome, 'Slides along at')).toBeGreaterThan(2 * 0.12 * 20_000 - 1e-6);
+  });
+
+  test('an aluminium ring of 37 bore slides over 0.03 mm of press when it is some 70 K warmer', () => {
+    const figures = { bore: 37, part: 37.03, uncertainty: 0, outer: 44, inner: 0, length: 8 };
+    const outcome = run('press-fit', figures, { outerOf: 'aluminium' });
+    expect(result(outcome, 'Warm the outer part by, to slide it on')).toBeCloseTo(70.5, 1);
   });
 });
 
@@ -175,6 +305,10 @@ describe('refusals are sentences', () => {
     ['chain-length', { ring: 36, sprocket: 15 }, {}, /distance or the pitches/],
     ['chain-length', { ring: 36, sprocket: 15, axle: 100 }, {}, /touch/],
     ['chain-length', { ring: 36, sprocket: 15, pitches: 20 }, {}, /No chain/],
+    ['valve', { depth: 90 }, {}, /extender/],
+    ['fit-by-letters', { size: 100 }, {}, /does not reach/],
+    ['chain-wear', { measured: 350, pitches: 24, sprockets: 1 }, {}, /Count again/],
+    ['bolt-circle', { bolts: 5 }, {}, /distance of two holes/],
   ] as const)('%s %j %j', (id, figures, choices, why) => {
     const outcome = run(id, figures, choices);
     expect(outcome.ok ? 'computed' : outcome.reason).toMatch(why);
