@@ -20,7 +20,10 @@ function lastSeenMs(): number {
 }
 
 /** The service worker, and an update when one lies ready; nothing is taken over without being asked for. */
-async function registerWorker(tell: (update: Beside['update']) => void): Promise<void> {
+async function registerWorker(
+  tell: (update: Beside['update']) => void,
+  offer: (lookForUpdate: () => Promise<boolean>) => void,
+): Promise<void> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
   const { Workbox } = await import('workbox-window');
   const workbox = new Workbox('/sw.js');
@@ -39,6 +42,10 @@ async function registerWorker(tell: (update: Beside['update']) => void): Promise
     else if (event.isUpdate || event.isExternal) tell({ takeOver: () => location.reload() });
   });
   const registration = await workbox.register();
+  offer(async () => {
+    await registration?.update();
+    return Boolean(registration?.installing ?? registration?.waiting);
+  });
   // One look an hour at most, when somebody comes back to the page; never while nobody looks.
   let lookedMs = Date.now();
   document.addEventListener('visibilitychange', () => {
@@ -156,5 +163,8 @@ export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): voi
   watchClock(logbook, (clockMoved) => tell({ clockMoved }));
   nameManifest();
   persistAfterFirstEntry(logbook);
-  void registerWorker((update) => tell({ update })).catch(() => {});
+  void registerWorker(
+    (update) => tell({ update }),
+    (lookForUpdate) => tell({ lookForUpdate }),
+  ).catch(() => {});
 }

@@ -1,5 +1,6 @@
 import { Notice } from '../controls/frames/Notice.tsx';
 import type { Seen } from './door.tsx';
+import { Slow } from './Slow.tsx';
 
 /** Where what is not in the logbook can be looked for. */
 const WAY = {
@@ -19,7 +20,7 @@ export function Absent({ what, seen }: { what: keyof typeof WAY; seen: Seen<unkn
         Go back and open it again. What is recorded is safe.
       </Notice>
     );
-  if (seen.some(({ is }) => is === 'reading')) return <p role="status">One moment…</p>;
+  if (seen.some(({ is }) => is === 'reading')) return <Slow />;
   return (
     <Notice kind="error" title={`That ${what} is not in the logbook`}>
       {WAY[what]}

@@ -7,7 +7,9 @@ import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
 import { sentenceOf } from '../words/refusals.ts';
 import { Closed } from './Closed.tsx';
+import { Crash } from './Crash.tsx';
 import { Door, type Undoable, UndoSlot } from './door.tsx';
+import { forgetDraftsRead } from './draft.ts';
 import { Remarks } from './Remarks.tsx';
 import { type Route, routeOf } from './route.ts';
 import { loadedScreen, loadScreen, type ScreenComponent } from './scripts.ts';
@@ -42,6 +44,8 @@ function paintFrame(theme: Settings['theme']): void {
 export interface Beside {
   /** A newer version of the app lies ready. */
   update?: { takeOver(): void };
+  /** Asks the server for a newer version; resolves to whether one was found. */
+  lookForUpdate?: () => Promise<boolean>;
   /** Fell due while the page was open, until somebody has seen it. */
   fellDue?: { lines: DueLine[]; seen(): void };
   /** The phone's clock moved against its own running. */
@@ -61,6 +65,7 @@ export function App({ logbook, beside }: AppProps) {
   const [said, setSaid] = useState<string>();
   useEffect(() => {
     const onHash = () => {
+      forgetDraftsRead();
       setRoute(routeOf(location.hash));
       setSaid(undefined);
       scrollTo(0, 0);
@@ -98,7 +103,7 @@ export function App({ logbook, beside }: AppProps) {
   }, [logbook, undoable]);
 
   const Screen = useScreen(route.at);
-  if (state.is !== 'open') return <Closed state={state} />;
+  if (state.is !== 'open') return <Closed state={state} beside={beside} />;
   const bar = undoable && (
     <UndoBar
       key={undoable.savedAtMs}
@@ -135,7 +140,9 @@ export function App({ logbook, beside }: AppProps) {
               One moment…
             </p>
           ) : (
-            <Screen key={JSON.stringify(names)} {...names} />
+            <Crash key={location.hash}>
+              <Screen key={JSON.stringify(names)} {...names} />
+            </Crash>
           )}
         </UndoPlace.Provider>
       </UndoSlot.Provider>

@@ -1,17 +1,54 @@
+import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/frames/Notice.tsx';
 import { Screen } from '../controls/frames/Screen.tsx';
 import type { LogbookState } from '../logbook.ts';
+import type { Beside } from './App.tsx';
 
-function Why({ state }: { state: LogbookState }) {
-  const reload = <Button onPress={() => location.reload()}>Reload</Button>;
-  if (state.is === 'newer-version') {
-    return (
-      <Notice kind="error" title="A newer version has the logbook open" action={reload}>
-        This page has stopped writing so that nothing is lost. Reload it to go on.
-      </Notice>
+const looked = {
+  yes: 'A newer version is being loaded. It is offered here when it is ready.',
+  no: 'There is no newer version on the server now. Try again later; what is recorded is safe.',
+  failed: 'The server could not be reached. Try again with a connection; what is recorded is safe.',
+} as const;
+
+/** The logbook was changed under this page: a newer version has it, this build is an older one, or it was deleted. */
+function NotThisPage({ beside }: { beside: Beside }) {
+  const [found, setFound] = useState<keyof typeof looked>();
+  const { lookForUpdate, update } = beside;
+  const look = () =>
+    lookForUpdate?.().then(
+      (newer) => setFound(newer ? 'yes' : 'no'),
+      () => setFound('failed'),
     );
-  }
+  return (
+    <Notice
+      kind="error"
+      title="This page cannot use the logbook any more"
+      action={
+        <>
+          {update ? (
+            <Button kind="main" onPress={update.takeOver}>
+              Use the newer version now
+            </Button>
+          ) : (
+            lookForUpdate && <Button onPress={look}>Look for a newer version</Button>
+          )}
+          <Button onPress={() => location.reload()}>Reload</Button>
+        </>
+      }
+    >
+      <p>
+        A newer version of the app has opened it, or its data was deleted on this phone. This page writes
+        nothing more. Reload it; if this message comes again, this page is an older version of the app.
+      </p>
+      {found && <p role="status">{looked[found]}</p>}
+    </Notice>
+  );
+}
+
+function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
+  const reload = <Button onPress={() => location.reload()}>Reload</Button>;
+  if (state.is === 'newer-version') return <NotThisPage beside={beside} />;
   if (state.is === 'blocked') {
     return (
       <Notice kind="error" title="Another page keeps the logbook closed" action={reload}>
@@ -37,10 +74,10 @@ function Why({ state }: { state: LogbookState }) {
 }
 
 /** The states in which no screen can be shown, and what to do about each. */
-export function Closed({ state }: { state: LogbookState }) {
+export function Closed({ state, beside }: { state: LogbookState; beside: Beside }) {
   return (
     <Screen title="Logbook">
-      <Why state={state} />
+      <Why state={state} beside={beside} />
     </Screen>
   );
 }

@@ -73,8 +73,18 @@ export function putPhotos(key: string, taken: Photo[]): void {
   place?.keep(key, taken.filter(isMade));
 }
 
-/** What lies there for a form, as far as it is still of the form's kind. */
+/** Drafts that forms of the screen in sight have begun with. */
+const begunWith = new Set<string>();
+
+/** The drafts that the screen in sight was drawn from, in case one of them cannot be drawn. */
+export const draftsRead = (): string[] => [...begunWith].filter((key) => texts.has(key) || photos.has(key));
+
+/** Another screen comes into sight. */
+export const forgetDraftsRead = (): void => begunWith.clear();
+
+/** What lies there for a form. */
 function stored(key: string): unknown {
+  begunWith.add(key);
   try {
     const text = texts.get(key);
     return text === undefined ? undefined : JSON.parse(text);

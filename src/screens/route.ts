@@ -62,7 +62,8 @@ function decoded(id: string): string {
 export function routeOf(hash: string): Route {
   const [at = '', id = ''] = hash.replace(/^#\/?/, '').split('/');
   if (PLAIN.has(at)) return { at } as Route;
-  const field = NAMED[at as Route['at']];
+  // Asked for by its own name: every object also answers to `constructor` and the like.
+  const field = Object.hasOwn(NAMED, at) ? NAMED[at as Route['at']] : undefined;
   if (field && id !== '') return { at, [field]: decoded(id) } as unknown as Route;
   return { at: 'home' };
 }

@@ -3,7 +3,7 @@ import type { HistoryLine } from '../../logbook.ts';
 import { clockText, whenText } from '../../words/dayText.ts';
 import { entrySentence } from '../../words/history/entrySentence.ts';
 import type { Names } from '../../words/history/names.ts';
-import { entryHeads } from './entryHeads.ts';
+import { entryHead } from './entryHeads.ts';
 import { isWrittenLate, readsNow } from './timeline.ts';
 
 /** Struck through as it was, with the reason and what it reads now beside it; untouched ones as they are. */
@@ -35,7 +35,7 @@ export interface EntryRowProps {
 /** One line of the history; a tap opens it in full. */
 export function EntryRow({ line, names, onOpen }: EntryRowProps) {
   const { entry } = line;
-  const { word, icon } = entryHeads[entry.type];
+  const { word, icon } = entryHead(entry.type);
   return (
     <button type="button" class="entry" onClick={onOpen}>
       <span class="entry-clock">{clockText(entry.happenedAtMs, entry.zone)}</span>

@@ -16,7 +16,7 @@ import { hrefOf } from '../route.ts';
 import { CorrectForm } from './CorrectForm.tsx';
 import { EntryWords } from './EntryRow.tsx';
 import { entryAbout } from './entryAbout.ts';
-import { entryHeads } from './entryHeads.ts';
+import { entryHead, isKnownKind } from './entryHeads.ts';
 import { readsNow } from './timeline.ts';
 
 function photoIdsOf(entry: Entry): readonly Id[] {
@@ -70,7 +70,7 @@ export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
     onClose();
   };
   return (
-    <Sheet open title={entryHeads[entry.type].word} onClose={onClose}>
+    <Sheet open title={entryHead(entry.type).word} onClose={onClose}>
       <div class="stack">
         <p>
           <EntryWords line={line} names={names} />
@@ -88,7 +88,7 @@ export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
             ['Time zone', entry.zone],
           ]}
         />
-        {photoIds.length > 0 && <Photos photoIds={photoIds} alt={entryHeads[entry.type].word} />}
+        {photoIds.length > 0 && <Photos photoIds={photoIds} alt={entryHead(entry.type).word} />}
         <Ruler label="As it was written" />
         <Facts of={entryFields(entry, names).map(({ label, text }) => [label, text])} />
         <Fixes line={line} names={names} />
@@ -110,7 +110,7 @@ export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
             onPress={leave}
           />
         ))}
-        {now === undefined || isAnswered(entry) ? (
+        {now === undefined || isAnswered(entry) || !isKnownKind(entry.type) ? (
           <p class="small">
             {now === undefined
               ? 'It no longer counts. To say something else, write a new entry.'

@@ -72,3 +72,16 @@ export const entryHeads: Record<EntryType, EntryTitle> = {
   'demo-removed': head('notes', 'erase', 'Demo taken out'),
   'settings-changed': head('notes', 'settings', 'Settings'),
 };
+
+/** A line that a newer version of the app has written. */
+const unknownHead = head('notes', 'note', 'Entry of a newer version');
+
+/** Whether this version knows the kind of an entry. @example isKnownKind('constructor') //=> false */
+export const isKnownKind = (type: string): boolean => Object.hasOwn(entryHeads, type);
+
+/**
+ * The word and the drawing of an entry; a kind this version does not know has words too.
+ * @example entryHead('bike-started').word //=> entryHeads['bike-started'].word
+ */
+export const entryHead = (type: string): EntryTitle =>
+  isKnownKind(type) ? entryHeads[type as EntryType] : unknownHead;

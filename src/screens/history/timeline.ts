@@ -2,7 +2,7 @@ import type { Entry, Id } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
 import { dayWords } from '../../words/phrases.ts';
 import { entryAbout } from './entryAbout.ts';
-import { type EntryGroup, entryHeads } from './entryHeads.ts';
+import { type EntryGroup, entryHead } from './entryHeads.ts';
 
 export type TimelineRow = { is: 'day'; day: string } | { is: 'entry'; line: HistoryLine };
 
@@ -35,7 +35,7 @@ export function belongs(
   tell: (entry: Entry) => string,
 ): boolean {
   const { entry } = line;
-  if (group !== undefined && entryHeads[entry.type].group !== group) return false;
+  if (group !== undefined && entryHead(entry.type).group !== group) return false;
   const about = entryAbout(entry);
   if (jointId !== undefined && !about.joints.includes(jointId)) return false;
   if (bikeId !== undefined && !about.bikes.includes(bikeId)) return false;
@@ -45,7 +45,7 @@ export function belongs(
   if (words.length === 0) return true;
   const now = readsNow(line);
   const text =
-    `${entryHeads[entry.type].word} ${tell(entry)} ${now && now !== entry ? tell(now) : ''} ${line.fixes.map(({ reason }) => reason).join(' ')}`.toLocaleLowerCase();
+    `${entryHead(entry.type).word} ${tell(entry)} ${now && now !== entry ? tell(now) : ''} ${line.fixes.map(({ reason }) => reason).join(' ')}`.toLocaleLowerCase();
   return words.every((word) => text.includes(word));
 }
 

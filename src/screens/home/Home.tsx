@@ -4,6 +4,7 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
 import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { Slow } from '../Slow.tsx';
 import { BikeList } from './BikeList.tsx';
 import { DemoNotice } from './DemoNotice.tsx';
 import { DueList } from './DueList.tsx';
@@ -38,6 +39,7 @@ export function Home() {
         </>
       }
     >
+      {bikes.is === 'reading' && <Slow />}
       {bikes.is === 'failed' && (
         <Notice
           kind="error"

@@ -1,6 +1,12 @@
 import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
-import { emptyFace, type FaceDraft, facesOfKind, facesToAdd } from '../../drafts/faceDraft.ts';
+import {
+  emptyFace,
+  type FaceDraft,
+  facesOfKind,
+  facesToAdd,
+  faceUnreadable,
+} from '../../drafts/faceDraft.ts';
 import { type FaceKind, faceKinds } from '../../standards/faces/faceKinds.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 import { useLogbook } from '../door.tsx';
@@ -44,6 +50,7 @@ export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
           face={face}
           chosen={chosen}
           open={addable.length > 0}
+          wrong={error !== undefined && faceUnreadable(face)}
           between={addable.length > 0}
           onFace={(next) => put(next)}
         />

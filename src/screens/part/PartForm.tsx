@@ -19,6 +19,7 @@ import { Photos } from '../bike/sheets/Photos.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { useDraft, useEdit } from '../draft.ts';
+import { useFirstWrong } from '../firstWrong.ts';
 import { Meanwhile } from '../Meanwhile.tsx';
 import { partLabels } from '../meanwhileLabels.ts';
 import { go, hrefOf, type Route } from '../route.ts';
@@ -50,7 +51,25 @@ function usePartForm(key: string, { draft, change, clear }: Form, partId?: strin
   const shown = tried ? trouble : { label: trouble.label };
   const chosen = settings.is === 'there' ? settings.value : METRIC;
   const blocked = Object.keys(trouble).length > 0;
-  return { draft, change, clear, label, shown, blocked, setTried, chosen, photos: useNewPhotos(key) };
+  const [tries, setTries] = useState(0);
+  const place = useFirstWrong<HTMLFormElement>(tries);
+  const attempt = () => {
+    setTried(true);
+    setTries((count) => count + 1);
+  };
+  return {
+    attempt,
+    place,
+    draft,
+    change,
+    clear,
+    label,
+    shown,
+    blocked,
+    setTried,
+    chosen,
+    photos: useNewPhotos(key),
+  };
 }
 
 const placeOf = (place: string): Place =>
@@ -67,7 +86,7 @@ export function NewPart({ place }: { place: string }) {
   const at = placeOf(place);
   const back: Route = at.on === 'bike' ? { at: 'bike', bikeId: at.bikeId } : { at: 'shelf' };
   const add = async (then: 'open' | 'next') => {
-    form.setTried(true);
+    form.attempt();
     if (form.blocked || save.is === 'saving') return;
     const partId = logbook.newId();
     const { photos } = form.photos;
@@ -114,6 +133,7 @@ export function NewPart({ place }: { place: string }) {
     >
       <form
         class="stack part-form"
+        ref={form.place}
         onSubmit={(event) => {
           event.preventDefault();
           void add('open');
@@ -147,7 +167,7 @@ function Editing({ part }: { part: PartRow }) {
   const form = usePartForm(key, edit, partId);
   const { run, save } = useRun();
   const keep = async () => {
-    form.setTried(true);
+    form.attempt();
     if (form.blocked || save.is === 'saving') return;
     const { photos } = form.photos;
     const photoIds = [...(part.photoIds ?? []), ...photos.map(({ photoId }) => photoId)];
@@ -176,6 +196,7 @@ function Editing({ part }: { part: PartRow }) {
     >
       <form
         class="stack part-form"
+        ref={form.place}
         onSubmit={(event) => {
           event.preventDefault();
           void keep();

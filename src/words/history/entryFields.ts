@@ -146,6 +146,15 @@ const silent = new Set<string>([
   'wasMatters',
 ]);
 
+/** A field that a newer version wrote in another shape says so, and keeps none of the others back. */
+function readableText(field: string, value: unknown, names: Names, zone: string): string {
+  try {
+    return fieldText(field, value, names, zone);
+  } catch {
+    return 'cannot be read with this version';
+  }
+}
+
 /** All fields of an entry with their captions, in the order they were written. */
 export function entryFields(entry: Entry, names: Names): { field: string; label: string; text: string }[] {
   return Object.entries(entry)
@@ -153,6 +162,6 @@ export function entryFields(entry: Entry, names: Names): { field: string; label:
     .map(([field, value]) => ({
       field,
       label: (fieldLabels as Record<string, string>)[field] ?? field,
-      text: fieldText(field, value, names, entry.zone),
+      text: readableText(field, value, names, entry.zone),
     }));
 }

@@ -30,6 +30,19 @@ const sentences: Sentences<EntryType> = {
   'demo-removed': ({ lines }) => `The demo was taken out, ${lines} lines of it.`,
 };
 
+/** What is said of a line that this version of the app cannot read. It stays in the logbook as it is. */
+const UNREADABLE = 'This entry was written by a newer version of the app and cannot be read with this one.';
+
+function sentenceFor(entry: Entry, names: Names): string {
+  if (!Object.hasOwn(sentences, entry.type)) return UNREADABLE;
+  try {
+    return (sentences[entry.type] as (entry: Entry, names: Names) => string)(entry, names);
+  } catch {
+    // A kind that is known, in a shape that is not.
+    return UNREADABLE;
+  }
+}
+
 /**
  * An entry as one or a few plain sentences that a stranger understands two years later: everything named in
  * full, quantities as they were typed, no private abbreviations. The date is not in it; it stands beside.
@@ -37,7 +50,6 @@ const sentences: Sentences<EntryType> = {
  * @example entrySentence(rideEntry, names) //=> 'Magpie was ridden for the first time, 8 km in 30 minutes.'
  */
 export function entrySentence(entry: Entry, names: Names): string {
-  const tell = sentences[entry.type] as (entry: Entry, names: Names) => string;
-  const told = tell(entry, names);
-  return told.charAt(0).toLocaleUpperCase() + told.slice(1);
+  const sentence = sentenceFor(entry, names);
+  return sentence.charAt(0).toLocaleUpperCase() + sentence.slice(1);
 }

@@ -4,7 +4,9 @@ import type { Command } from '../../../src/journal/commands.ts';
 import { decide } from '../../../src/journal/decide.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
+import { entryHead, entryHeads, isKnownKind } from '../../../src/screens/history/entryHeads.ts';
 import { belongs, byDay, isWrittenLate, readsNow } from '../../../src/screens/history/timeline.ts';
+import { entryFields } from '../../../src/words/history/entryFields.ts';
 import { entrySentence } from '../../../src/words/history/entrySentence.ts';
 import { entryOf, entryTypes, names } from '../words/history/everyEntry.ts';
 
@@ -52,6 +54,29 @@ test('a corrected entry is found by its old reading, its new one and the reason'
     expect(belongs(fixed, { sought }, partsOf, tell)).toBe(true);
   expect(readsNow(fixed)).toMatchObject(becomes);
   expect(readsNow(line(entryOf('torque-applied'), [{ reason: 'twice', becomes: null }]))).toBeUndefined();
+});
+
+test.each(['kind-of-tomorrow', 'constructor', 'toString'])(
+  'a line of the unknown kind %s is shown and kept',
+  (type) => {
+    const unknown = { ...entryOf('note-added'), type } as unknown as Entry;
+    expect(entryHead(type).word).toMatch(/newer version/);
+    expect(isKnownKind(type)).toBe(false);
+    expect(entrySentence(unknown, names)).toMatch(/newer version/);
+    expect(belongs(line(unknown), { sought: 'newer', group: 'notes' }, partsOf, tell)).toBe(true);
+    expect(byDay([line(unknown)])).toHaveLength(2);
+  },
+);
+
+test('a known kind in a shape of tomorrow says that it cannot be read, and its other fields are shown', () => {
+  const odd = { ...entryOf('torque-applied'), applied: 5.2 } as unknown as Entry;
+  expect(entrySentence(odd, names)).toMatch(/newer version/);
+  expect(
+    entryFields(odd, names)
+      .map(({ text }) => text)
+      .every(Boolean),
+  ).toBe(true);
+  expect(entryHead('bike-started').word).toBe(entryHeads['bike-started'].word);
 });
 
 test('late is what was written well after it happened', () => {

@@ -9,6 +9,9 @@ test.each<[string, Route]>([
   ['', { at: 'home' }],
   ['#/bike/', { at: 'home' }],
   ['#/nowhere/b1', { at: 'home' }],
+  ['#/constructor/x', { at: 'home' }],
+  ['#/toString/x', { at: 'home' }],
+  ['#/__proto__/x', { at: 'home' }],
   // RFC 3986 section 2.1: a percent sign is followed by two hexadecimal digits; these bytes are no text either.
   ['#/bike/50%', { at: 'bike', bikeId: '50%' }],
   ['#/bike/%E0', { at: 'bike', bikeId: '%E0' }],

@@ -82,6 +82,8 @@ export interface FaceFieldsProps {
   face: FaceDraft;
   chosen: Chosen;
   open?: boolean;
+  /** A size in it cannot be read, and the form was to be saved. */
+  wrong?: boolean;
   /** The part goes between two others. */
   between?: boolean;
   onFace: (face: FaceDraft) => void;
@@ -99,12 +101,17 @@ function standardHint({ remark, others = [], known }: InterfaceRow): string | un
 }
 
 /** What is asked of one face, in the order a hand measures; folded until somebody wants it. */
-export function FaceFields({ face, chosen, open, between = false, onFace }: FaceFieldsProps) {
+export function FaceFields({ face, chosen, open, wrong, between = false, onFace }: FaceFieldsProps) {
   const kindRow: FaceKindRow = faceKinds[face.kind];
   const standards = standardsFor(face.kind);
   const row = standards.find(({ id }) => id === face.standard);
   return (
-    <Fold label={sentenceCase(kindRow.label)} end={faceState(face)} open={open === true}>
+    <Fold
+      label={sentenceCase(kindRow.label)}
+      end={faceState(face)}
+      open={open === true}
+      wrong={wrong === true}
+    >
       <div class="stack face-fields">
         {standards.length > 0 && (
           <SelectField

@@ -87,6 +87,7 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
       />
       <Fold
         label="More about it"
+        wrong={trouble.mass !== undefined || trouble.km !== undefined}
         open={
           draft.serial !== '' ||
           draft.condition !== '' ||
