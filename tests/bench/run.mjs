@@ -1,8 +1,9 @@
 // Measures against floors taken in the same run. Prints one JSON object.
+import { benchExchange } from './exchange.mjs';
 import { benchFit } from './fit.mjs';
 import { benchProduct } from './product.mjs';
 
-const parts = { product: benchProduct, fit: benchFit };
+const parts = { product: benchProduct, fit: benchFit, exchange: benchExchange };
 const only = process.env.BENCH_ONLY;
 if (only && !(only in parts)) throw new Error(`BENCH_ONLY is one of ${Object.keys(parts).join(', ')}`);
 
