@@ -87,6 +87,9 @@ export function firstFasteners(kind: JointKind): FastenerDraft[] {
       sided('Cup on the other side', 'non-drive', 'right'),
     ];
   }
+  // On a hub driven from the left everything is mirrored; backwards pedalling tightens it on either.
+  if (kind === 'lockring')
+    return [sided('Lockring; right-hand on a hub driven from the left', 'drive', 'left')];
   const { defaultFastenerCount } = jointKindRow(kind);
   if (defaultFastenerCount === 0) return [];
   return [{ thread: '', count: String(defaultFastenerCount), hand: 'right', words: '' }];

@@ -85,7 +85,9 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   if (!system) return null;
   const width = readingOf(shell, 'widthMm');
   if (!width) return unknown('The width of the shell is not known yet.', [askFor(shell, 'widthMm')]);
-  const row = systemWidths.find(({ systemWidthMm }) => Math.abs(systemWidthMm - system.mid) <= 0.3);
+  const row = systemWidths.find(({ systemWidthMm, overBearingsMm }) =>
+    [systemWidthMm, overBearingsMm].some((width) => Math.abs(width - system.mid) <= 0.3),
+  );
   if (!row)
     return unknown(`No spacer table for a system width of ${mmText(system.mid)}: follow the crank's sheet.`, [
       askFor(bore, 'systemWidthMm'),

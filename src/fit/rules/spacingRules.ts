@@ -54,7 +54,7 @@ function hubCutting(hub: Face, fromMm: number, toMm: number): OneWayFix[] {
         'The rim has to be pulled back to the middle by half the difference of the two cuts.',
       ],
       caution:
-        'Only where spacers or an axle end can be shortened; a bearing seat or a thread must not be touched.',
+        'Only where spacers or an axle end can be shortened, never on a gear or back-pedal hub; a bearing seat or a thread must not be touched.',
       ...practice,
     },
   ];

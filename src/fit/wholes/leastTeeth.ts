@@ -29,15 +29,19 @@ export function ringBossMm(teethCount: number, boltCircleMm: number): number {
  * Fewest teeth a ring on a bolt circle can have: from the table, or for an unlisted circle within one tooth.
  * @param boltCircleMm bolt circle, mm, 30…200
  * @throws RangeError when the circle is out of bounds
- * @example leastRingTeeth(104, 4) //=> { teethCount: 32, listed: true }
+ * @returns the usual fewest; `rareTeethCount` where rings with fewer are known to exist
+ * @example leastRingTeeth(104, 4) //=> { teethCount: 32, listed: true, rareTeethCount: 30 }
  */
 export function leastRingTeeth(
   boltCircleMm: number,
   boltsCount: number,
-): { teethCount: number; listed: boolean } {
+): { teethCount: number; listed: boolean; rareTeethCount?: number } {
   if (!(boltCircleMm >= 30 && boltCircleMm <= 200)) throw new RangeError(`no bolt circle: ${boltCircleMm}`);
   const row = ringMounts.find(({ id }) => id === `${boltCircleMm}/${boltsCount}`);
-  if (row?.leastTeethCount) return { teethCount: row.leastTeethCount, listed: true };
+  if (row?.leastTeethCount) {
+    const { leastTeethCount: teethCount, rareTeethCount } = row;
+    return { teethCount, listed: true, ...(rareTeethCount === undefined ? {} : { rareTeethCount }) };
+  }
   let teethCount = 8;
   while (ringBossMm(teethCount, boltCircleMm) < BOSS_MM) teethCount++;
   return { teethCount, listed: false };
@@ -62,6 +66,17 @@ function ring(part: PilePart): Finding[] {
   const words = `The ring has ${count.mid} teeth; ${least.teethCount} is the fewest on ${bolts.mid} bolts of a ${mmText(circle.mid)} circle`;
   if (count.mid >= least.teethCount)
     return [finding('ring-teeth', refs, { outcome: 'fits', because: `${words}.`, ...rest })];
+  if (count.mid >= (least.rareTeethCount ?? least.teethCount))
+    return [
+      finding('ring-teeth', refs, {
+        outcome: 'fits',
+        because: `${words} as a rule; rings of ${least.rareTeethCount} exist.`,
+        notes: [
+          'Unusual: its bolts thread into the ring or it stands off the plane. Lay the chain on and turn it over every bolt.',
+        ],
+        ...rest,
+      }),
+    ];
   if (!least.listed && count.mid >= least.teethCount - 1)
     return [
       finding('ring-teeth', refs, {
@@ -88,7 +103,8 @@ function sprocket(part: PilePart): Finding[] {
   if (!mount || !teeth || !row || !count || row.leastTeethCount === null) return [];
   const refs = [mount, teeth].map(({ faceId }) => ({ partId: part.partId, faceId }));
   const { source, known } = row;
-  if (count.mid < row.leastTeethCount)
+  const rarely = row.rareTeethCount !== undefined && count.mid >= row.rareTeethCount;
+  if (count.mid < row.leastTeethCount && !rarely)
     return [
       finding('sprocket-teeth', refs, {
         outcome: 'does-not-fit',
@@ -102,11 +118,16 @@ function sprocket(part: PilePart): Finding[] {
     finding('sprocket-teeth', refs, {
       outcome: 'fits',
       because: `A sprocket of ${count.mid} teeth sits on ${row.label}.`,
-      notes: small
-        ? [
-            `Most freewheels under ${row.usualTeethCount} teeth carry the small 30 mm thread: measure this one before it meets the hub.`,
-          ]
-        : [],
+      notes:
+        count.mid < row.leastTeethCount
+          ? [
+              `Unusual: an ordinary body begins with ${row.leastTeethCount} teeth, bodies made for ${row.rareTeethCount} exist. Look at the hub's own.`,
+            ]
+          : small
+            ? [
+                `Most freewheels under ${row.usualTeethCount} teeth carry the small 30 mm thread: measure this one before it meets the hub.`,
+              ]
+            : [],
       source,
       known,
     }),

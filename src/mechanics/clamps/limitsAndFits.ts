@@ -9,6 +9,9 @@ export interface ToleranceStep {
   readonly gradeUm: Readonly<Record<number, number>>;
   /** Fundamental deviation of shafts, µm: the upper one for a to h, the lower one for k to zc. */
   readonly shaftUm: Readonly<Record<string, number>>;
+  /** Lower deviation of the shafts j5 to j7, and upper one of the holes J6 to J8, µm, by grade: they follow no rule. */
+  readonly jShaftUm: Readonly<Record<number, number>>;
+  readonly jHoleUm: Readonly<Record<number, number>>;
   /** Tolerance classes of this step that were read in a public copy of the tables. */
   readonly seen: readonly string[];
 }
@@ -30,6 +33,14 @@ export type LimitsRefusal =
 /** The step a size belongs to: 50.00 mm is in 30 to 50, 50.01 mm is not. */
 const toleranceStepOf = (steps: readonly ToleranceStep[], sizeMm: number) =>
   steps.find((step) => sizeMm > step.overMm && sizeMm <= step.upToMm);
+
+/** js and JS lie half above the nominal size and half below; j and J a little off that, by a table of their own. */
+function straddles(step: ToleranceStep, letter: string, hole: boolean, grade: number, toleranceUm: number) {
+  if (letter === 'js') return [toleranceUm / 2, -toleranceUm / 2] as const;
+  const edge = (hole ? step.jHoleUm : step.jShaftUm)[grade];
+  if (edge === undefined) return null;
+  return hole ? ([edge, edge - toleranceUm] as const) : ([edge + toleranceUm, edge] as const);
+}
 
 function shaftLimits(step: ToleranceStep, letter: string, grade: number, toleranceUm: number) {
   const deviation = step.shaftUm[letter]!;
@@ -68,17 +79,21 @@ export function limits(
   toleranceClass: string,
 ): Limits | { ok: false; reason: LimitsRefusal } {
   finite({ nominalMm });
-  const match = /^([A-Za-z])(\d{1,2})$/.exec(toleranceClass);
+  const match = /^(js|JS|[A-Za-z])(\d{1,2})$/.exec(toleranceClass);
   if (!match) return { ok: false, reason: 'not-a-class' };
   const step = toleranceStepOf(steps, nominalMm);
   if (!step) return { ok: false, reason: 'size-outside-table' };
   const letter = match[1]!.toLowerCase();
   const grade = Number(match[2]);
-  if (step.shaftUm[letter] === undefined) return { ok: false, reason: 'letter-not-in-table' };
+  const straddling = letter === 'j' || letter === 'js';
+  if (!straddling && step.shaftUm[letter] === undefined) return { ok: false, reason: 'letter-not-in-table' };
   const toleranceUm = step.gradeUm[grade];
   if (toleranceUm === undefined) return { ok: false, reason: 'grade-not-in-table' };
-  const of = letter === match[1] ? shaftLimits : holeLimits;
-  const pair = of(step, letter, grade, toleranceUm);
+  const hole = letter !== match[1];
+  const of = hole ? holeLimits : shaftLimits;
+  const pair = straddling
+    ? straddles(step, letter, hole, grade, toleranceUm)
+    : of(step, letter, grade, toleranceUm);
   if (!pair) return { ok: false, reason: 'grade-not-in-table' };
   // Adding zero keeps a mirrored zero from becoming minus zero.
   const [upperUm, lowerUm] = [pair[0] + 0, pair[1] + 0];

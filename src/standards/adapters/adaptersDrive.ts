@@ -25,6 +25,14 @@ const shell = (
   known,
 });
 
+/** Sleeves with an ISO thread for wide press shells; the cups and the spindle must be made for the width over them. */
+const pressedSleeve = [
+  'from memory',
+  'memory',
+  true,
+  'Measure the bore: press 0.05 to 0.1. The shell stays wider than the 68 or 73 an ISO thread is made for.',
+] as const;
+
 const headTube = (
   end: 'upper' | 'lower',
   from: string,
@@ -104,6 +112,15 @@ export const driveAdapters: readonly AdapterRow[] = [
     false,
     'Usually glued in: take it as there for good.',
   ),
+  ...['pf30', 'pf46-wide'].map((from) =>
+    shell(
+      from,
+      'iso',
+      `${from === 'pf30' ? 'PF30' : 'plain 46, 86.5 wide'} to ISO thread, pressed sleeve`,
+      ...pressedSleeve,
+    ),
+  ),
+  shell('pf41', 'iso', 'plain 41 to ISO thread, pressed sleeve', ...pressedSleeve),
   headTube('upper', 'EC34/28.6', 'EC30/25.4', '1-1/8 in tube to 1 in cups', 'from memory'),
   headTube('lower', 'EC34/28.6', 'EC30/25.4', '1-1/8 in tube to 1 in cups', 'from memory'),
   headTube('upper', 'ZS44/28.6', 'EC34/28.6', '44 tube to 1-1/8 in cups', 'from memory'),

@@ -49,9 +49,9 @@ export const driveFaces = {
     d('boreMm', 'hole', [15, 31.5], 'Inside jaws in the bearing with its sleeve in place.'),
     d(
       'systemWidthMm',
-      'width over both bearings',
+      'width printed for the crank',
       [60, 140],
-      'Outer bearing face to outer bearing face as the crank wants it, from its sheet.',
+      'From its sheet: 86.5 road, 91.5 mountain. Measured over the bearings the second is 94.',
       false,
     ),
   ]),
@@ -59,9 +59,9 @@ export const driveFaces = {
     d('diameterMm', 'diameter', [15, 31.5], 'Outside jaws where the bearing will sit.'),
     d(
       'systemWidthMm',
-      'width over both bearings it wants',
+      'width printed for it',
       [60, 140],
-      'Between the inner faces of the arms, less washers, from its sheet.',
+      'From its sheet: 86.5 road, 91.5 mountain. Measured over the bearings the second is 94.',
       false,
     ),
   ]),

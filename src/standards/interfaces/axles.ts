@@ -30,6 +30,18 @@ export const axles: readonly InterfaceRow[] = [
     remark: 'M10 × 1; old ones 26 per inch.',
     others: [rod],
   }),
+  axle(
+    'axle-10-bolts',
+    '10 bolts in a female axle',
+    10,
+    10,
+    'article on male and female axles; pitch from memory',
+    {
+      fromMemory: ['diameterMm', 'widthMm'],
+      known: 'memory',
+      remark: 'M10, pitch 1, 1.25 or 1.5, or 3/8 in: measure the bolt. In a 14 mm slot each needs its bush.',
+    },
+  ),
   axle('axle-14', '14, BMX', 14, [14, 14.5], 'two pages on BMX axles', {
     fromMemory: ['widthMm'],
   }),
@@ -37,7 +49,7 @@ export const axles: readonly InterfaceRow[] = [
     remark: 'Pitch 1.0, 1.5 or 1.75 and length are not standardised.',
   }),
   axle('axle-15-through', '15 through', 15, 15, 'thru axle page of a parts shop', {
-    remark: 'Pitch 1.5.',
+    remark: 'Ends in M15 × 1.5; some in M14 × 1.5 (from memory). Measure the thread, not the shaft.',
   }),
   axle('axle-20-through', '20 through', 20, 20, 'thru axle page of a parts shop'),
 ];

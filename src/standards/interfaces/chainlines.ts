@@ -31,5 +31,12 @@ export const chainlines: readonly ChainlineRow[] = [
     source: 'wheel maker’s article on hub spacing',
     known: 'seen',
   },
-  { use: 'hub gears', chainlineMm: [54, 58], ...encyclopaedia },
+  {
+    use: 'hub gears, older',
+    chainlineMm: [40.5, 43],
+    source: 'bicycle encyclopaedia, page on the chainline of hub gears',
+    known: 'seen',
+  },
+  { use: 'hub gears, most', chainlineMm: [40, 48], source: 'makers’ sheets, from memory', known: 'memory' },
+  { use: 'hub gears, one wide kind of fourteen gears', chainlineMm: [54, 58], ...encyclopaedia },
 ];

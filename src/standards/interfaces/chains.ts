@@ -9,6 +9,8 @@ const sizes = 'seller’s page on chain sizes';
 const gost = 'state standard’s table of roller chains in a public repository';
 
 const cogs = 'forum thread of measured sprockets';
+const narrow =
+  'article on the compatibility of chains (11/128 in from nine sprockets on); a wiki’s table (2.2)';
 const rivets = 'gear seller’s page on chain widths';
 
 const chain = (
@@ -52,6 +54,7 @@ export const chains: readonly ChainRow[] = [
     { what: 'over the rivets, 9 sprockets', mm: [6.6, 6.8], source: rivets },
     { what: 'over the rivets, 10 sprockets', mm: 6.2, source: rivets },
   ]),
+  chain('chain-11/128', '11/128 in, 9 sprockets and more', [2.18, 2.2], 2.18, BICYCLE_ROLLER_MM, narrow),
   chain('chain-3/16', '3/16 in, heavy', 4.88, 4.88, null, catalogue),
   {
     id: 'chain-08b',

@@ -3,6 +3,8 @@ import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 export interface DriveThreadRow extends InterfaceRow {
   /** Fewest teeth a sprocket on this mount can have. */
   leastTeethCount: number | null;
+  /** Bodies for still fewer exist: unusual, and not refused. */
+  rareTeethCount?: number;
   /** Below this a look at the thread is due: most sprockets so small carry the small thread. */
   usualTeethCount?: number;
   /** Mounts whose thread starts but is not the same. */
@@ -51,7 +53,11 @@ export const driveThreads: readonly DriveThreadRow[] = [
   mount('three-lug', 'three-lug driver of hub gears and back-pedal hubs', null, null, 'from memory', {
     known: 'memory',
   }),
-  mount('spline-freehub', 'splined freehub', null, 11, 'article on single-speed drives'),
+  // 10: archive of compatibility notes (seen); 9: from memory.
+  mount('spline-freehub', 'splined freehub', null, 11, 'article on single-speed drives', {
+    rareTeethCount: 9,
+    remark: 'Small-sprocket bodies for 10 or 9 teeth have splines of their own.',
+  }),
   mount('fixed-1.37x24', 'fixed sprocket thread with its own lockring', [34.5, 34.93], 11, 'from memory', {
     known: 'memory',
   }),

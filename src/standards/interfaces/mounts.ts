@@ -45,6 +45,7 @@ export const mounts: readonly CaliperMountRow[] = [
     rear: isNativeRotorMm.rear,
   }),
   mount('post', 'M6 × 1', 'in-the-wheel-plane', { front: null, rear: null }),
-  mount('flat-rear', 'M5', 'through-the-stay', { front: null, rear: 140 }),
-  mount('flat-front', 'M5', 'through-the-stay', { front: 140, rear: null }),
+  // Frames differ by age: early ones begin with 140, many later ones with 160 (from memory). Asked, as with post mount.
+  mount('flat-rear', 'M5', 'through-the-stay', { front: null, rear: null }),
+  mount('flat-front', 'M5', 'through-the-stay', { front: null, rear: null }),
 ];

@@ -1,6 +1,9 @@
 import type { InterfaceRow } from '../faces/interfaceRow.ts';
 
 const overview = 'overview of axle standards';
+const crib = 'bicycle encyclopaedia, crib sheet of spacings';
+const sheets = 'makers’ sheets of gear and back-pedal hubs, from memory; such hubs vary, measure';
+const weak = { known: 'memory' } as const;
 const spacing = (
   id: string,
   spacingMm: number,
@@ -21,11 +24,22 @@ export const spacings: readonly InterfaceRow[] = [
   spacing('front-100', 100, '100 mm, nearly every fork', overview),
   spacing('front-110', 110, 'wide 15 × 110 fork', overview),
   spacing('rear-108', 108, '108 mm, older BMX hubs', 'hub column on frame ends'),
-  spacing('rear-110', 110, '110 mm, BMX, 20 in trials, old track', 'trials shop’s hub pages'),
+  spacing(
+    'rear-110',
+    110,
+    '110 mm, BMX, back-pedal hubs, 20 in trials, old track',
+    `trials shop’s hub pages; ${crib}`,
+  ),
+  spacing('rear-112', 112, '112 mm, back-pedal hubs', sheets, weak),
+  spacing('rear-114', 114, '114 mm, three- and four-speed hub gears', crib),
   spacing('rear-116', 116, '116 mm, 20 in trials', 'trials shop’s hub pages'),
+  spacing('rear-117', 117, '117 mm, three-speed hub gears', sheets, weak),
+  spacing('rear-118', 118, '118 mm, hub gears with back-pedal brake', sheets, weak),
   spacing('rear-120', 120, '120 mm, track, five sprockets, flip-flop', 'fixed-gear blog on hub spacing'),
   spacing('rear-126', 126, '126 mm, six and seven sprockets', 'bike shop’s page on hub spacing'),
+  spacing('rear-127', 127, '127 mm, seven-speed hub gears', sheets, weak),
   spacing('rear-130', 130, '130 mm, road with rim brakes', overview),
+  spacing('rear-132', 132, '132 mm, eight-speed hub gears', sheets, weak),
   spacing('rear-135', 135, 'mountain bike, 5 × 135', overview),
   spacing('rear-141', 141, '141 mm, wide hub, open slots', overview),
   spacing('rear-142', 142, '12 × 142 through', overview, {

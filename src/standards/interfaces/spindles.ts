@@ -73,10 +73,17 @@ export const taperCross = {
   known: 'seen',
 } as const;
 
-/** Two-piece cranks: the width over both bearings, and what must stand between the cups under their flanges. */
+/**
+ * Two-piece cranks. The width printed for one is a name, and names two things: 86.5 is 68 of shell with a cup of 9.25 on each
+ * side; 91.5 is 73 with the same cups, and leaves out the one spacer of 2.5 its spindle is made for. Over the bearings they
+ * are 86.5 and 94; under the cups 68 and 75.5.
+ */
 export interface SystemWidthRow extends Sourced {
   systemWidthMm: number;
+  /** What stands between the cups, shell and spacers together. */
   underCupsMm: number;
+  /** Outer bearing face to outer bearing face, spacers in. */
+  overBearingsMm: number;
   spacerMm: number;
 }
 
@@ -84,6 +91,7 @@ export const systemWidths: readonly SystemWidthRow[] = [
   {
     systemWidthMm: 86.5,
     underCupsMm: 68,
+    overBearingsMm: 86.5,
     spacerMm: 2.5,
     source: 'system width: rider’s blog on two-piece cranks; cups of 9.25 by arithmetic',
     known: 'computed',
@@ -91,6 +99,7 @@ export const systemWidths: readonly SystemWidthRow[] = [
   {
     systemWidthMm: 91.5,
     underCupsMm: 75.5,
+    overBearingsMm: 94,
     spacerMm: 2.5,
     source: 'system width: rider’s blog on two-piece cranks; three 2.5 spacers on 68, one on 73 from memory',
     known: 'memory',

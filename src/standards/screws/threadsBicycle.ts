@@ -157,7 +157,19 @@ export const bicycleThreads: readonly ThreadRow[] = [
     form: 'un',
     // It locks because pedalling backwards tightens it.
     hand: { drive: 'left', 'non-drive': 'right' },
-    source: 'general knowledge, not looked up',
+    source:
+      'magazine on fixed hubs: left-hand lockring, 1.29 ISO and 1.32 Italian; a hub driven from the left from memory',
+    known: 'memory',
+  },
+  {
+    id: '1.32-24',
+    label: '1.32 in × 24 lockring, fixed sprocket, Italian',
+    diameterMm: inch(1.32),
+    pitchMm: perInch(24),
+    form: 'un',
+    hand: { drive: 'left', 'non-drive': 'right' },
+    source:
+      'magazine on fixed hubs: left-hand lockring, 1.32 × 24 Italian; a hub driven from the left from memory',
     known: 'memory',
   },
   {

@@ -39,6 +39,16 @@ describe('hands of threads', () => {
     ]);
   });
 
+  // Common practice and a magazine on fixed hubs: backwards pedalling must tighten it, on either side.
+  test('the lockring of a fixed hub is left-handed, and right-handed on one driven from the left', () => {
+    const [lockring] = firstFasteners('lockring');
+    expect(lockring).toMatchObject({ hand: 'left', side: 'drive' });
+    for (const thread of ['1.29-24', '1.32-24']) {
+      expect(withThread(lockring!, thread).hand).toBe('left');
+      expect(withThread({ ...lockring!, side: 'non-drive' }, thread).hand).toBe('right');
+    }
+  });
+
   test('a thread nobody has in a table leaves the hand as it was', () => {
     const row = { thread: '', count: '1', hand: 'left', words: '', side: 'drive' } as const;
     expect(withThread(row, '35 × 1.1')).toMatchObject({ thread: '35 × 1.1', hand: 'left' });

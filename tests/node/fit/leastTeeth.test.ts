@@ -1,10 +1,12 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { leastRingTeeth, ringBossMm } from '../../../src/fit/wholes/leastTeeth.ts';
+import type { Face } from '../../../src/fit/faces/face.ts';
+import type { PilePart } from '../../../src/fit/pile.ts';
+import { leastRingTeeth, ringBossMm, teethFindings } from '../../../src/fit/wholes/leastTeeth.ts';
 import { ringMounts } from '../../../src/standards/interfaces/ringMounts.ts';
 
 test('example of the docstring', () => {
-  expect(leastRingTeeth(104, 4)).toEqual({ teethCount: 32, listed: true });
+  expect(leastRingTeeth(104, 4)).toEqual({ teethCount: 32, listed: true, rareTeethCount: 30 });
   expect(ringBossMm(32, 104)).toBeCloseTo(8.9, 1);
 });
 
@@ -18,6 +20,52 @@ test.each(ringMounts.filter(({ leastTeethCount }) => leastTeethCount !== null))(
     expect(Math.abs(reckoned.teethCount - (leastTeethCount ?? 0))).toBeLessThanOrEqual(1);
   },
 );
+
+const face = (kind: Face['kind'], nominal: Record<string, number>, standard: string | null = null): Face => ({
+  ...{ faceId: kind, kind, standard, nominal, measured: {} },
+});
+const part = (kind: PilePart['kind'], ...faces: Face[]): PilePart => ({
+  partId: kind,
+  kind,
+  name: kind,
+  faces,
+});
+
+// A cycling FAQ has 33 on 110; 30 on 104 with bolts threaded into the ring, and 9 on a splined body, from memory;
+// 10 in an archive of compatibility notes.
+test.each([
+  [104, 4, 30, 'fits', 1],
+  [104, 4, 32, 'fits', 0],
+  [104, 4, 29, 'does-not-fit', 0],
+  [110, 5, 33, 'fits', 1],
+  [110, 5, 32, 'does-not-fit', 0],
+  [130, 5, 37, 'does-not-fit', 0],
+])('%d/%d with %d teeth: %s, %d remark', (boltCircleMm, boltsCount, teethCount, outcome, remarks) => {
+  const ring = part(
+    'chainring',
+    face('ring-mount', { boltCircleMm, boltsCount }),
+    face('ring-teeth', { teethCount }),
+  );
+  const [found] = teethFindings([ring]);
+  expect(found?.outcome).toBe(outcome);
+  expect(found?.notes?.filter((note) => /^Unusual/.test(note)).length ?? 0).toBe(remarks);
+});
+
+test.each([
+  [11, 'fits', 0],
+  [10, 'fits', 1],
+  [9, 'fits', 1],
+  [8, 'does-not-fit', 0],
+])('%d teeth on a splined body: %s, %d remark', (teethCount, outcome, remarks) => {
+  const sprocket = part(
+    'sprocket',
+    face('sprocket-mount', {}, 'spline-freehub'),
+    face('sprocket-teeth', { teethCount }),
+  );
+  const [found] = teethFindings([sprocket]);
+  expect(found?.outcome).toBe(outcome);
+  expect(found?.notes?.filter((note) => /^Unusual/.test(note)).length ?? 0).toBe(remarks);
+});
 
 test('a bigger circle never allows a smaller ring', () => {
   fc.assert(

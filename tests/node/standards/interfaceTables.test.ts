@@ -8,12 +8,13 @@ import { chains } from '../../../src/standards/interfaces/chains.ts';
 import { clamps } from '../../../src/standards/interfaces/clamps.ts';
 import { driveThreads } from '../../../src/standards/interfaces/driveThreads.ts';
 import { headsets } from '../../../src/standards/interfaces/headsets.ts';
+import { mounts } from '../../../src/standards/interfaces/mounts.ts';
 import { pedals } from '../../../src/standards/interfaces/pedals.ts';
 import { ringMounts } from '../../../src/standards/interfaces/ringMounts.ts';
 import { seatposts } from '../../../src/standards/interfaces/seatposts.ts';
 import { shells } from '../../../src/standards/interfaces/shells.ts';
 import { spacings } from '../../../src/standards/interfaces/spacings.ts';
-import { spindles } from '../../../src/standards/interfaces/spindles.ts';
+import { spindles, systemWidths } from '../../../src/standards/interfaces/spindles.ts';
 
 const tables: Record<string, readonly InterfaceRow[]> = {
   shells,
@@ -126,6 +127,39 @@ test.each([
   ['bottom bracket thread table', 'french', 'right'],
 ])('hand of the drive side, %s: %s %s', (_, id, hand) => {
   expect(shells.find((shell) => shell.id === id)?.driveSide).toBe(hand);
+});
+
+// Two shop pages: frames for 140 and for 160 exist; which one is stamped or in the frame's sheet.
+test('a flat mount, like a post, is asked for its rotor: frames differ by age', () => {
+  for (const { id, nativeRotorMm } of mounts)
+    if (id !== 'is') expect(nativeRotorMm, id).toEqual({ front: null, rear: null });
+});
+
+// 86.5 = 68 + 2 × 9.25 and 91.5 = 73 + 2 × 9.25: the cups are the same (a rider’s blog on two-piece cranks).
+test('the two printed widths of two-piece cranks name two things, told apart by the cups', () => {
+  for (const { underCupsMm, overBearingsMm } of systemWidths)
+    expect(overBearingsMm - underCupsMm).toBeCloseTo(2 * 9.25, 9);
+  expect(systemWidths.map(({ systemWidthMm }) => systemWidthMm)).toEqual([68 + 18.5, 73 + 18.5]);
+  expect(systemWidths[1]!.overBearingsMm - systemWidths[1]!.systemWidthMm).toBeCloseTo(
+    systemWidths[1]!.spacerMm,
+    9,
+  );
+});
+
+// Encyclopaedia’s crib sheet of spacings: 110 back-pedal, 114 three- and four-speed; the rest from memory, and says so.
+test.each([
+  [110, 'seen'],
+  [112, 'memory'],
+  [114, 'seen'],
+  [117, 'memory'],
+  [118, 'memory'],
+  [127, 'memory'],
+  [132, 'memory'],
+])('a gear or back-pedal hub of %d has a row, %s', (spacingMm, known) => {
+  const row = spacings.find(({ id }) => id === `rear-${spacingMm}`);
+  expect(row?.faces['hub-spacing']).toEqual({ spacingMm });
+  expect(row?.label).toMatch(/gear|back-pedal/);
+  expect(row?.known).toBe(known);
 });
 
 test('front IS takes 160, rear 140: they differ by 20 (Q&A on IS adapters; shop’s article on IS and post mounts)', () => {

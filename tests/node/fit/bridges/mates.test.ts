@@ -303,6 +303,14 @@ const rows: Row[] = [
     'does-not-fit',
   ],
   [
+    'article on the compatibility of chains: one for more speeds runs on teeth for fewer, 2.18 on 2.38',
+    chain(2.18),
+    teeth(2.38),
+    'fits',
+  ],
+  ['the same by name', named('chain', 'chain-11/128'), named('ring-teeth', 'chain-3/32'), 'fits'],
+  ['and not on 1/8 teeth', named('chain', 'chain-11/128'), named('ring-teeth', 'chain-1/8'), 'does-not-fit'],
+  [
     'catalogue of half-inch chains: 08B rolls on 8.51 mm',
     named('chain', 'chain-08b'),
     teeth(2.38),
@@ -454,6 +462,13 @@ const rows: Row[] = [
     'one 2.5 spacer on 73, from memory',
     face('shell', { widthMm: 73 }),
     face('bb-bore', { systemWidthMm: 91.5 }),
+    'fits-with',
+    'cup-spacer:1+0x2.5',
+  ],
+  [
+    'the same crank by the width measured over its bearings',
+    face('shell', { widthMm: 73 }),
+    face('bb-bore', { systemWidthMm: 94 }),
     'fits-with',
     'cup-spacer:1+0x2.5',
   ],

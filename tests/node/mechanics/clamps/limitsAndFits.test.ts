@@ -90,11 +90,37 @@ describe('the table', () => {
 
   test('heavier letters sit higher, coarser grades are wider', () => {
     for (const { shaftUm, gradeUm } of isoFits) {
-      const heights = ['f', 'g', 'h', 'k', 'm', 'n', 'p', 'r', 's'].map((letter) => shaftUm[letter]!);
+      const heights = ['e', 'f', 'g', 'h', 'k', 'm', 'n', 'p', 'r', 's'].map((letter) => shaftUm[letter]!);
       expect(heights).toEqual([...heights].sort((a, b) => a - b));
       const widths = Object.values(gradeUm);
       expect(widths).toEqual([...widths].sort((a, b) => a - b));
     }
+  });
+});
+
+// ISO 286-2 rows, from memory; js is half the grade each way by its definition (ISO 286-1).
+describe('letters that straddle the nominal size, and the easy running e', () => {
+  test.each([
+    [37, 'j6', 11, -5],
+    [37, 'j7', 15, -10],
+    [10, 'j5', 4, -2],
+    [37, 'js6', 8, -8],
+    [37, 'JS7', 12.5, -12.5],
+    [37, 'J7', 14, -11],
+    [60, 'J6', 13, -6],
+    [37, 'e8', -50, -89],
+    [60, 'e7', -60, -90],
+    [37, 'E8', 89, 50],
+  ])('%s %s: %f to %f µm', (size, toleranceClass, upperUm, lowerUm) =>
+    expect(limits(isoFits, size, toleranceClass)).toEqual({ ok: true, upperUm, lowerUm, known: 'memory' }),
+  );
+  test.each(['j8', 'J9', 'j4'])('%s is no class of the table', (toleranceClass) =>
+    expect(limits(isoFits, 37, toleranceClass)).toEqual({ ok: false, reason: 'grade-not-in-table' }),
+  );
+  test('H7/j6 and H7/js6 are transition fits, H8/e8 is a running one', () => {
+    expect(fitTogether(deviations(37, 'H7'), deviations(37, 'j6')).kind).toBe('transition');
+    expect(fitTogether(deviations(37, 'H7'), deviations(37, 'js6')).kind).toBe('transition');
+    expect(fitTogether(deviations(37, 'H8'), deviations(37, 'e8')).kind).toBe('clearance');
   });
 });
 
