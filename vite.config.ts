@@ -32,6 +32,8 @@ export default defineConfig({
         test: {
           name: 'node',
           setupFiles: ['tests/node/steadyDice.ts'],
+          // A loaded machine is slow; what hangs is still noticed.
+          testTimeout: 30_000,
           include: ['tests/node/**/*.test.ts'],
           exclude: ['tests/node/checks/**'],
           pool: 'forks',

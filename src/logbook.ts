@@ -1,16 +1,16 @@
 import { v7 } from 'uuid';
-import type { AsBuilt, DueLine, HistoryLine, HistoryPage } from './journal/answers.ts';
+import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from './journal/answers.ts';
 import type { Command, Photo, Refused } from './journal/commands.ts';
 import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
+import type { Asked, Homes } from './store/append.ts';
 import { claimDue } from './store/claim.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import type { DemoRemoval } from './store/demo.ts';
 import * as stored from './store/read.ts';
-import type { RowCache } from './store/rowCache.ts';
 import { readersFor, type ViewName, type Views } from './store/views.ts';
 
 export { openDrafts } from './store/drafts.ts';
-export type { AsBuilt, DueLine, HistoryLine, HistoryPage, Photo, ViewName, Views };
+export type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage, Photo, ViewName, Views };
 
 /** The part of the door that writes; loaded when it is first needed. */
 export interface Writer {
@@ -19,7 +19,6 @@ export interface Writer {
   asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
   releaseNow: typeof import('./store/deepViews.ts')['releaseNow'];
   removeDemo: typeof import('./store/demo.ts')['removeDemo'];
-  RowCache: typeof import('./store/rowCache.ts')['RowCache'];
 }
 
 export type LogbookState =
@@ -42,9 +41,19 @@ export interface Done {
   entries: Entry[];
 }
 
+/** One command of a story, and the instant it is given at. */
+export interface StoryLine {
+  atMs: number;
+  command: Command;
+  photos?: Photo[];
+}
+
 export interface Logbook {
-  /** Carries out a command. Resolves after the commit; rejects when the store could not keep it. */
-  run(command: Command, photos?: Photo[]): Promise<Done | Refused>;
+  /**
+   * Carries out a command, or a list of them: all of it or none. Resolves after the commit; rejects when the store
+   * could not keep it.
+   */
+  run(command: Command | readonly Command[], photos?: Photo[]): Promise<Done | Refused>;
   read<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<Views[V]['gives']>;
   /** Reads a view before anybody asks, so that the first drawing finds it there. */
   readAhead<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<void>;
@@ -56,8 +65,11 @@ export interface Logbook {
   onState(listener: (state: LogbookState) => void): () => void;
   /** What fell due and is this caller's to announce. */
   claimDue(): Promise<DueLine[]>;
-  /** Writes as if it were then. For the demo, whose days are invented; nothing else has a clock of its own. */
-  runAsOf(atMs: number, command: Command, photos?: Photo[]): Promise<Done | Refused>;
+  /**
+   * Carries out a list of commands as if each were given at its own instant, all of it or none. For the demo, whose
+   * days are invented; nothing else has a clock of its own.
+   */
+  runStory(story: readonly StoryLine[]): Promise<Done | Refused>;
   removeDemo(): Promise<DemoRemoval>;
   /** Resolves when the store is open, or is known not to open: see `state`. */
   opened: Promise<void>;
@@ -101,18 +113,15 @@ export function logbookFor(options: Options = {}): Logbook {
   let closed = false;
   channel.onmessage = tell;
 
-  /** What this connection remembers of the store; a new connection remembers nothing. */
-  let cache: RowCache | undefined;
-  const open = () => {
-    cache = undefined;
-    return openDatabase(options.name ?? 'pinchbolt', {
+  const homes: Homes = new Map();
+  const open = () =>
+    openDatabase(options.name ?? 'pinchbolt', {
       onNewer: () => setState({ is: 'newer-version' }),
       onBlocked: () => setState({ is: 'blocked' }),
       onLost: () => {
         database = undefined;
       },
     });
-  };
   let database: Database | undefined;
   async function openFirst(): Promise<void> {
     try {
@@ -157,21 +166,21 @@ export function logbookFor(options: Options = {}): Logbook {
   const readers = readersFor(now, theWriter);
   const opened = openFirst();
 
-  async function run(command: Command, photos: Photo[], nowMs: number): Promise<Done | Refused> {
-    const { append, RowCache } = await theWriter();
-    const circumstances = { nowMs, zone: zone(), newId };
-    const result = await withDatabase((db) => {
-      cache ??= new RowCache();
-      return append(db, cache, command, photos, circumstances);
-    });
+  async function run(list: readonly Asked[]): Promise<Done | Refused> {
+    const { append } = await theWriter();
+    const result = await withDatabase((db) => append(db, homes, list, { zone: zone(), newId }));
     // The hand that tapped hears of it first, then everybody who looks on.
     if ('entries' in result && result.entries.length > 0) setTimeout(announce);
     return result;
   }
 
   return {
-    run: (command, photos = []) => run(command, photos, now()),
-    runAsOf: (atMs, command, photos = []) => run(command, photos, atMs),
+    run(asked, photos = []) {
+      const commands = Array.isArray(asked) ? (asked as readonly Command[]) : [asked as Command];
+      const nowMs = now();
+      return run(commands.map((command, at) => ({ command, nowMs, ...(at === 0 ? { photos } : {}) })));
+    },
+    runStory: (story) => run(story.map(({ atMs, ...asked }) => ({ ...asked, nowMs: atMs }))),
     read: (view, ask) => withDatabase((db) => readers[view](db, ask)),
     async readAhead(view, ask) {
       const before = commits;

@@ -1,26 +1,12 @@
 import type { Command, Photo } from '../journal/commands.ts';
-import type { Id } from '../journal/entries.ts';
 
 const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
 
-/** Ids the demo chooses for what a command makes beside the thing it names, so that later lines can name it. */
-export interface ChosenIds {
-  /** The wait that begins. */
-  waitId?: Id;
-  defectId?: Id;
-  /** The re-checks a ride sets, by `joint/kind`. */
-  recheckIds?: Record<string, Id>;
-  /** The re-check that follows on the one answered. */
-  nextRecheckId?: Id;
-}
-
-export type DemoCommand = Command & ChosenIds;
-
 /** One command of the demo, and when it is to have been given. */
 export interface DemoLine {
   atMs: number;
-  command: DemoCommand;
+  command: Command;
   photos?: Photo[];
 }
 
@@ -32,7 +18,7 @@ export interface DemoPen {
   at(daysAgo: number, minutes: number): void;
   /** Sets the time to so many minutes before now. */
   minutesAgo(minutes: number): void;
-  write(command: DemoCommand): void;
+  write(command: Command): void;
 }
 
 /**

@@ -155,6 +155,7 @@ const answeredAnew = new Set<EntryType>([
   'step-dropped',
   'clock-moved',
   'settings-changed',
+  'demo-removed',
 ]);
 
 /** Statements made at a moment: they are answered by a new entry, never rewritten. */

@@ -31,13 +31,26 @@ export interface DueLine {
 export interface HistoryLine {
   seq: number;
   entry: Entry;
+  /** As it reads today; nothing where it is struck out. */
+  now: Entry | undefined;
   fixes: FixRow['fixes'];
 }
 
+/** A line that this version cannot read: written by a newer one. It is kept as it is. */
+export interface UnreadLine {
+  seq: number;
+  unread: { id: Id; v: number; type: string; happenedAtMs: number };
+}
+
+/** Where a page of a history ended: how the last line sorts, and its id. */
+export type HistoryMark = readonly [when: string, id: Id];
+
 export interface HistoryPage {
   lines: HistoryLine[];
+  /** Lines among them that this version cannot read. */
+  unread: UnreadLine[];
   /** Where the next page starts; absent at the end. */
-  next?: [string, number];
+  next?: HistoryMark;
 }
 
 /** A bike as it was at an instant. */

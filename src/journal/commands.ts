@@ -31,6 +31,15 @@ interface Common {
   happenedAtMs?: number;
 }
 
+/** Threadlocker as it was put on. */
+export interface LockerOn {
+  grade: string;
+  surface: string;
+  primer: boolean;
+  temperature?: Typed<TemperatureUnit>;
+  waitMs: number;
+}
+
 /** What a person can ask of the logbook, by type. Ids of new things may be given so that a screen can go on with them. */
 export type Command = Common &
   (
@@ -65,6 +74,8 @@ export type Command = Common &
         passes: number;
         toolId?: Id;
         between?: BetweenKind;
+        /** Threadlocker went on with it: what, on which surface, and how long it waits. */
+        locker?: LockerOn;
         marked?: boolean;
         note?: string;
         photoIds?: Id[];
@@ -72,7 +83,9 @@ export type Command = Common &
     | { type: 'hand-tighten'; jointId: Id; stepId?: Id; bolts: number; note?: string }
     | {
         type: 'apply-locker';
-        jointId: Id;
+        waitId?: Id;
+        /** May be left out where the step is about no joint. */
+        jointId?: Id;
         stepId?: Id;
         grade: string;
         surface: string;
@@ -84,6 +97,7 @@ export type Command = Common &
       }
     | {
         type: 'start-wait';
+        waitId?: Id;
         bikeId: Id;
         jointId?: Id;
         stepId?: Id;
@@ -93,7 +107,8 @@ export type Command = Common &
       }
     | { type: 'end-wait'; waitId: Id; outcome: EntryOf<'wait-ended'>['outcome']; words?: string }
     | { type: 'change-wait'; waitId: Id; waitMs: number; why: string }
-    | { type: 'shift-waits'; byMs: number }
+    /** One change of the clock has one id, so that two pages that ask about it shift once. */
+    | { type: 'shift-waits'; byMs: number; changeId: string }
     | {
         type: 'mark-seal';
         jointId: Id;
@@ -102,6 +117,8 @@ export type Command = Common &
         note?: string;
         photoIds?: Id[];
         lookAgainMs?: number;
+        /** Id for the wait until then. */
+        waitId?: Id;
       }
     | ({ type: 'add-tool'; toolId?: Id } & ToolAbout)
     | ({ type: 'describe-tool'; toolId: Id } & Described<ToolAbout>)
@@ -110,6 +127,7 @@ export type Command = Common &
     | { type: 'find-tool-out'; toolId: Id; why: string }
     | {
         type: 'find-defect';
+        defectId?: Id;
         bikeId: Id;
         jointId?: Id;
         partId?: Id;
@@ -129,6 +147,7 @@ export type Command = Common &
       }
     | {
         type: 'release-bike';
+        releaseId?: Id;
         bikeId: Id;
         statement: 'first-ride' | 'ride' | 'not-to-ride';
         covers: string;
@@ -136,9 +155,19 @@ export type Command = Common &
         restrictions?: string;
       }
     | { type: 'withdraw-release'; bikeId: Id; why: string }
-    | { type: 'log-ride'; bikeId: Id; minutes?: number; km?: number; noticed?: string }
+    | {
+        type: 'log-ride';
+        rideId?: Id;
+        bikeId: Id;
+        minutes?: number;
+        km?: number;
+        noticed?: string;
+        /** Ids for the re-checks that this ride sets, by `joint/kind`. */
+        recheckIds?: Record<string, Id>;
+      }
     | {
         type: 'set-recheck';
+        recheckId?: Id;
         bikeId: Id;
         jointId?: Id;
         partId?: Id;
@@ -171,16 +200,20 @@ export type Command = Common &
         photoIds?: Id[];
         /** What it was brought to afterwards, if it was. */
         broughtTo?: Typed<TorqueUnit>;
+        /** Id for the re-check that follows on this one. */
+        nextRecheckId?: Id;
       }
     | {
         type: 'answer-recheck';
         recheckId: Id;
+        nextRecheckId?: Id;
         outcome: 'as-it-should' | 'finding';
         words?: string;
         photoIds?: Id[];
       }
     | {
         type: 'add-note';
+        noteId?: Id;
         words: string;
         bikeId?: Id;
         partId?: Id;
@@ -215,6 +248,7 @@ export type Refusal =
   | 'no-such-recheck'
   | 'no-such-defect'
   | 'no-such-entry'
+  | 'already-there'
   | 'name-missing'
   | 'reason-missing'
   | 'words-missing'
@@ -227,6 +261,8 @@ export type Refusal =
   | 'not-positive'
   | 'absurd-torque'
   | 'absurd-value'
+  | 'malformed'
+  | 'too-long'
   | 'nothing-changes'
   | 'already-applied'
   | 'already-done'
@@ -247,6 +283,8 @@ export type Refusal =
   | 'others-build-on-it'
   | 'must-not-be-deferred'
   | 'limit-missing'
+  | 'check-incomplete'
+  | 'cure-not-started'
   | 'covers-missing'
   | 'not-released'
   | 'turning-breaks-the-bond'
@@ -256,4 +294,6 @@ export interface Refused {
   refused: Refusal;
   /** What the sentence speaks of: a name, a bike, a list of open items. */
   about?: string;
+  /** Which command of a list was refused, counted from 0. */
+  at?: number;
 }

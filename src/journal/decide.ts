@@ -1,3 +1,4 @@
+import { checkEntry } from './checkEntry.ts';
 import type { Command, CommandType, Refused } from './commands.ts';
 import * as bikes from './decide/bikes.ts';
 import * as checks from './decide/checks.ts';
@@ -5,13 +6,21 @@ import * as corrections from './decide/corrections.ts';
 import * as joints from './decide/joints.ts';
 import * as parts from './decide/parts.ts';
 import * as rechecks from './decide/rechecks.ts';
-import { type Circumstances, headed, RefusedCommand, type Ruling, refuse } from './decide/ruling.ts';
+import {
+  AHEAD_MS,
+  type Circumstances,
+  headed,
+  RefusedCommand,
+  type Ruling,
+  refuse,
+} from './decide/ruling.ts';
 import * as steps from './decide/steps.ts';
 import * as tools from './decide/tools.ts';
 import * as torque from './decide/torque.ts';
 import * as waits from './decide/waits.ts';
-import { ENTRY_VERSION, type Entry } from './entries.ts';
+import { ENTRY_VERSION, type Entry, type Id } from './entries.ts';
 import type { Rows } from './fold.ts';
+import { firstTap } from './secondTap.ts';
 
 type Decider<T extends CommandType> = (
   rows: Rows,
@@ -72,8 +81,20 @@ const deciders: { [T in CommandType]: Decider<T> } = {
   'change-settings': (_rows, { change }) => [{ type: 'settings-changed', change }],
 };
 
-/** A clock may run a little ahead of the one that wrote a command; more than this is a mistake. */
-const AHEAD_MS = 60_000;
+/** Earlier than any bicycle; a slip of the year. */
+const EARLIEST_MS = Date.UTC(1800, 0);
+
+function checkTime({ happenedAtMs }: Command, { nowMs }: Circumstances): void {
+  if (happenedAtMs === undefined) return;
+  if (!Number.isFinite(happenedAtMs)) refuse('not-a-number');
+  if (happenedAtMs > nowMs + AHEAD_MS) refuse('in-the-future');
+  if (happenedAtMs < EARLIEST_MS) refuse('absurd-value', String(happenedAtMs));
+}
+
+/** Whether an entry was taken back, so that the same may be asked again at once. */
+const struckOut = (rows: Rows, entryId: Id): boolean =>
+  rows.get('fix', entryId)?.fixes.some(({ becomes, struckOut: undone }) => becomes === null && !undone) ===
+  true;
 
 /**
  * What a command amounts to. Pure and synchronous: the same rows, command and circumstances give the same
@@ -81,16 +102,26 @@ const AHEAD_MS = 60_000;
  * @param rows the store as the transaction sees it
  * @param command what was asked
  * @param now clock, zone and new ids
+ * @param asked the sum of what was asked, of the whole list where this is the first of one: what was asked just now
+ *   already is refused, unless a more particular refusal holds
  * @returns entries to append, in order, or a named refusal; nothing is changed here
  */
-export function decide(rows: Rows, command: Command, now: Circumstances): Entry[] | Refused {
+export function decide(
+  rows: Rows,
+  command: Command,
+  now: Circumstances,
+  asked: string | undefined = undefined,
+): Entry[] | Refused {
   try {
-    if (command.happenedAtMs !== undefined) {
-      if (!Number.isFinite(command.happenedAtMs)) refuse('not-a-number');
-      if (command.happenedAtMs > now.nowMs + AHEAD_MS) refuse('in-the-future');
-    }
-    const ruling = (deciders[command.type] as Decider<CommandType>)(rows, command, now);
-    return Array.isArray(ruling) ? headed(rows, ruling, command, now, ENTRY_VERSION) : ruling;
+    checkTime(command, now);
+    const decider = Object.hasOwn(deciders, command.type) ? deciders[command.type] : refuse('malformed');
+    const bodies = (decider as Decider<CommandType>)(rows, command, now);
+    for (const body of bodies) checkEntry(rows, body);
+    const first = asked === undefined ? undefined : firstTap(rows.recent(), asked, now.nowMs);
+    if (first && !struckOut(rows, first.id)) refuse('double-tap');
+    const [head, ...others] = headed(rows, bodies, command, now, ENTRY_VERSION);
+    if (!head) return [];
+    return [asked === undefined ? head : { ...head, asked }, ...others];
   } catch (thrown) {
     if (thrown instanceof RefusedCommand) return thrown.refused;
     throw thrown;

@@ -19,7 +19,7 @@ import type {
 } from './about.ts';
 
 /** Version of the entry shapes below. Raise it together with a new last step in upcasts.ts, never alone. */
-export const ENTRY_VERSION = 1;
+export const ENTRY_VERSION = 2;
 
 export type * from './about.ts';
 
@@ -36,6 +36,13 @@ export interface EntryHead {
   zone: string;
   /** Who did it, as the settings named the person that day. */
   by?: string;
+  /**
+   * Where the entry stands in the order, when that is not when it happened: the phone's clock stood before
+   * something the entry answers, so it comes right after that.
+   */
+  orderMs?: number;
+  /** What was asked, as a short sum of its characters: a second tap on the same thing is known by it. */
+  asked?: string;
 }
 
 /** The content of an entry, by type. */
@@ -57,7 +64,14 @@ export type EntryBody =
     }
   | ({ type: 'part-changed'; partId: Id; bikeId?: Id } & OneWayChange)
   | ({ type: 'joint-made'; jointId: Id; bikeId: Id } & JointAbout)
-  | ({ type: 'joint-described'; jointId: Id; bikeId: Id; wasMatters: boolean } & Described<JointAbout>)
+  | ({
+      type: 'joint-described';
+      jointId: Id;
+      bikeId: Id;
+      wasMatters: boolean;
+      /** A release that stands covered the joint as it was: it does not cover it like this. */
+      revokes?: true;
+    } & Described<JointAbout>)
   | { type: 'joint-taken-apart'; jointId: Id; bikeId: Id; why: string; matters: boolean }
   | ({ type: 'step-added'; stepId: Id; bikeId: Id } & StepAbout)
   | ({ type: 'step-described'; stepId: Id; bikeId: Id } & Partial<StepAbout>)
@@ -104,7 +118,8 @@ export type EntryBody =
     }
   | {
       type: 'locker-applied';
-      jointId: Id;
+      /** Absent where a step alone says where it went. */
+      jointId?: Id;
       bikeId: Id;
       stepId?: Id;
       waitId: Id;
@@ -139,7 +154,7 @@ export type EntryBody =
       words?: string;
     }
   | { type: 'wait-changed'; waitId: Id; bikeId: Id; jointId?: Id; waitMs: number; why: string }
-  | { type: 'clock-moved'; bikeId: Id; waitId: Id; byMs: number }
+  | { type: 'clock-moved'; bikeId: Id; waitId: Id; byMs: number; changeId?: string }
   | {
       type: 'seal-marked';
       jointId: Id;
@@ -194,7 +209,7 @@ export type EntryBody =
       noticed?: string;
       first: boolean;
     }
-  | ({ type: 'recheck-set'; recheckId: Id; bikeId: Id } & RecheckAbout)
+  | ({ type: 'recheck-set'; recheckId: Id; bikeId: Id } & Omit<RecheckAbout, 'ridesThen' | 'kmThen'>)
   | {
       type: 'recheck-changed';
       recheckId: Id;

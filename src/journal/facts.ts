@@ -1,4 +1,8 @@
 import type { Entry, Id, Place } from './entries.ts';
+import type { Fact } from './kinds/kind.ts';
+import { changes } from './kinds/kind.ts';
+import { kinds } from './kinds/kinds.ts';
+import { releaseStands } from './kinds/ofChecks.ts';
 import type { RowKind } from './rows.ts';
 
 /** Ids of what the demo brings begin with this, so that it can be told from what is the person's own. */
@@ -20,120 +24,92 @@ export function bikesOf(entry: Entry): Id[] {
   return 'bikeId' in entry && entry.bikeId !== undefined ? [entry.bikeId] : [];
 }
 
-type KeyField =
-  | 'partId'
-  | 'jointId'
-  | 'stepId'
-  | 'waitId'
-  | 'recheckId'
-  | 'toolId'
-  | 'defectId'
-  | 'bikeId'
-  | 'findingId';
+/** The bike whose release an entry revokes, if it revokes one: a part revokes where it leaves, not where it comes to. */
+export function revokedBike(entry: Entry): Id | undefined {
+  if (entry.type === 'joint-described') return entry.revokes ? entry.bikeId : undefined;
+  if ((entry as { matters?: boolean }).matters !== true) return undefined;
+  return entry.type === 'part-moved' ? bikeOf(entry.from) : bikesOf(entry)[0];
+}
 
-/** Which rows an entry type is a fact of: the row's kind, and the field that names it. */
-const FACT_OF: Partial<Record<Entry['type'], [RowKind, KeyField][]>> = {
-  'bike-started': [['bike', 'bikeId']],
-  'bike-described': [['bike', 'bikeId']],
-  'bike-put-away': [['bike', 'bikeId']],
-  'bike-taken-out': [['bike', 'bikeId']],
-  'part-added': [['part', 'partId']],
-  'part-described': [['part', 'partId']],
-  'part-moved': [['part', 'partId']],
-  'part-changed': [['part', 'partId']],
-  'joint-made': [['joint', 'jointId']],
-  'joint-described': [['joint', 'jointId']],
-  'joint-taken-apart': [['joint', 'jointId']],
-  'step-added': [['step', 'stepId']],
-  'step-described': [['step', 'stepId']],
-  'step-moved': [['step', 'stepId']],
-  'step-dropped': [['step', 'stepId']],
-  'step-skipped': [['step', 'stepId']],
-  'step-reopened': [['step', 'stepId']],
-  'step-opened': [['bike', 'bikeId']],
-  'step-done': [['step', 'stepId']],
-  'torque-applied': [
-    ['joint', 'jointId'],
-    ['step', 'stepId'],
-  ],
-  'hand-tightened': [['joint', 'jointId']],
-  'locker-applied': [
-    ['joint', 'jointId'],
-    ['step', 'stepId'],
-    ['wait', 'waitId'],
-  ],
-  'wait-started': [['wait', 'waitId']],
-  'wait-ended': [['wait', 'waitId']],
-  'wait-changed': [['wait', 'waitId']],
-  'clock-moved': [['wait', 'waitId']],
-  'seal-marked': [
-    ['seal', 'jointId'],
-    ['step', 'stepId'],
-  ],
-  'tool-added': [['tool', 'toolId']],
-  'tool-described': [['tool', 'toolId']],
-  'tool-put-away': [['tool', 'toolId']],
-  'tool-found-out': [['tool', 'toolId']],
-  'defect-found': [['defect', 'defectId']],
-  'defect-closed': [['defect', 'defectId']],
-  'ride-check-confirmed': [['ridecheck', 'bikeId']],
-  'bike-released': [
-    ['bike', 'bikeId'],
-    ['release', 'bikeId'],
-    ['ridecheck', 'bikeId'],
-  ],
-  'release-withdrawn': [['bike', 'bikeId']],
-  'ride-logged': [['rides', 'bikeId']],
-  'recheck-set': [
-    ['recheck', 'recheckId'],
-    ['joint', 'jointId'],
-  ],
-  'recheck-changed': [['recheck', 'recheckId']],
-  'recheck-dropped': [['recheck', 'recheckId']],
-  'torque-found': [
-    ['joint', 'jointId'],
-    ['recheck', 'recheckId'],
-  ],
-  'recheck-answered': [['recheck', 'recheckId']],
-};
+const revoking: Fact<Entry> = changes<Entry, 'bike'>('bike', revokedBike, (row, entry) =>
+  releaseStands(row)
+    ? {
+        ...row,
+        revoked: {
+          releaseId: row.release?.releaseId ?? '',
+          atMs: entry.happenedAtMs,
+          entryId: entry.id,
+          because: entry.type,
+        },
+      }
+    : row,
+);
+
+/** All that an entry is a fact of; kinds that this version does not know are facts of nothing. */
+export function factsOf(entry: Entry): Fact<Entry>[] {
+  const known = Object.hasOwn(kinds, entry.type) ? (kinds[entry.type].facts as unknown as Fact<Entry>[]) : [];
+  return revokedBike(entry) === undefined ? known : [...known, revoking];
+}
+
+/** The key of the row that a fact of an entry is about, where it names one. */
+export function keyOf(fact: Fact<Entry>, entry: Entry): string | undefined {
+  const id = fact.of(entry);
+  return id === undefined ? undefined : `${fact.kind}/${id}`;
+}
 
 /** Keys of the rows that are reduced from this entry. */
 export function factKeys(entry: Entry): string[] {
-  if (entry.type === 'settings-changed') return ['settings/app'];
-  if (entry.type === 'finding-accepted' || entry.type === 'finding-noted') {
-    return [`finding/${entry.bikeId}:${entry.findingId}`];
-  }
-  const named = entry as Partial<Record<KeyField, Id>>;
-  return (FACT_OF[entry.type] ?? []).flatMap(([kind, field]) => {
-    const id = named[field];
-    return id === undefined ? [] : [`${kind}/${id}`];
-  });
+  const keys = factsOf(entry).map((fact) => keyOf(fact, entry));
+  return [...new Set(keys.filter((key) => key !== undefined))];
+}
+
+/** The row that begins with this entry. */
+export function begunKey(entry: Entry): string | undefined {
+  const fact = factsOf(entry).find(({ begins }) => begins);
+  return fact && keyOf(fact, entry);
+}
+
+export function splitKey(key: string): [kind: RowKind, id: Id] {
+  const slash = key.indexOf('/');
+  return [key.slice(0, slash) as RowKind, key.slice(slash + 1)];
 }
 
 // Thirteen digits hold every millisecond until the year 2286; inverted, the newest sorts first.
 const LAST_MS = 9_999_999_999_999;
 
 /** The sorting part of a history place: newest first. */
-function newestFirst(ms: number): string {
-  return String(LAST_MS - Math.max(0, Math.round(ms))).padStart(13, '0');
+export function newestFirst(ms: number): string {
+  return String(LAST_MS - Math.min(LAST_MS, Math.max(0, Math.round(ms)))).padStart(13, '0');
+}
+
+/** The parts an entry names, by themselves or as what a joint is made of. */
+function partsNamed(entry: Entry): Id[] {
+  const { partId, partIds, between } = entry as {
+    partId?: Id;
+    partIds?: Id[];
+    between?: { partId?: Id }[] | string;
+  };
+  const shims = Array.isArray(between) ? between.flatMap((one) => one.partId ?? []) : [];
+  return [...new Set([...(partId === undefined ? [] : [partId]), ...(partIds ?? []), ...shims])];
 }
 
 /**
- * Every place under which an entry is found again: the histories of its bikes, parts and joint, newest
- * first, and the rows it is a fact of.
- * @param jointPartIds parts of the joint the entry speaks of, so that a part's history shows its joints
+ * Every place under which an entry is found again: the histories of its bikes, parts, joint and tool, newest first,
+ * and the rows it is a fact of. A correction is found where the entry is that it corrects.
+ * @param root the entry that is corrected in the end, where this one is a correction
  */
-export function placesOf(entry: Entry, jointPartIds: Id[], original?: Entry): string[] {
-  const told = original ?? entry;
-  const when = newestFirst(entry.happenedAtMs);
-  const named = told as { partId?: Id; jointId?: Id; partIds?: Id[]; toolId?: Id; tool?: { toolId: Id } };
-  const parts = new Set([...jointPartIds, ...(named.partIds ?? []), ...(named.partId ? [named.partId] : [])]);
-  const tool = named.toolId ?? named.tool?.toolId;
-  return [
-    ...bikesOf(told).map((id) => `b:${id}:${when}`),
-    ...[...parts].map((id) => `p:${id}:${when}`),
-    ...(named.jointId ? [`j:${named.jointId}:${when}`] : []),
-    ...(tool ? [`t:${tool}:${when}`] : []),
-    ...factKeys(told),
+export function placesOf(entry: Entry, root: Entry | undefined = undefined): string[] {
+  const about = root ?? entry;
+  const when = newestFirst(entry.orderMs ?? entry.happenedAtMs);
+  const { jointId, toolId, tool } = about as { jointId?: Id; toolId?: Id; tool?: { toolId: Id } };
+  const toolNamed = toolId ?? tool?.toolId;
+  const places = [
+    ...bikesOf(about).map((id) => `b:${id}:${when}`),
+    ...partsNamed(about).map((id) => `p:${id}:${when}`),
+    ...(jointId ? [`j:${jointId}:${when}`] : []),
+    ...(toolNamed ? [`t:${toolNamed}:${when}`] : []),
+    ...factKeys(about),
+    ...(root ? [`fix/${root.id}`, ...factKeys(entry)] : []),
   ];
+  return [...new Set(places)];
 }

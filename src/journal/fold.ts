@@ -1,17 +1,9 @@
+import { countsChanged, derived } from './derived.ts';
+import { effective, isCorrection, standingCorrections } from './effective.ts';
 import type { Entry, Id } from './entries.ts';
-import { bikesOf, factKeys, placesOf } from './facts.ts';
-import { keepCounts, reduceBike, releaseStands } from './reducers/bike.ts';
-import { reduceDefect, reduceFinding, reduceRelease, reduceRideCheck } from './reducers/checks.ts';
-import { reduceJoint } from './reducers/joint.ts';
-import { reducePart } from './reducers/part.ts';
-import { reachedBy, reduceRecheck } from './reducers/recheck.ts';
-import { reduceRides } from './reducers/rides.ts';
-import { reduceSeal } from './reducers/seal.ts';
-import { reduceSettings } from './reducers/settings.ts';
-import { reduceStep } from './reducers/step.ts';
-import { reduceTool } from './reducers/tool.ts';
-import { reduceWait } from './reducers/wait.ts';
-import type { BikeRow, FixRow, JointRow, Row, RowKind, RowOf, StepRow } from './rows.ts';
+import { factKeys, factsOf, keyOf, placesOf, splitKey } from './facts.ts';
+import { compareStanding, inOrder, standing } from './order.ts';
+import type { FixRow, Row, RowKind, RowOf } from './rows.ts';
 
 /**
  * What a fold and a decision see of the store. Everything is there already: reading is synchronous, so a
@@ -26,96 +18,91 @@ export interface Rows {
   all<K extends RowKind>(kind: K): RowOf[K][];
   /** An entry of the journal by its id. */
   entry(id: Id): Entry | undefined;
-  /** The raw entries that are facts of a row, corrections of them included, in the order written. */
+  /** The raw entries that are facts of a row, corrections of them included. */
   facts(key: string): Entry[];
+  /** The newest lines of the journal, a few: to know a second tap by. */
+  recent(): Entry[];
   put(row: Row): void;
   drop(key: string): void;
   /** Takes an entry into the journal this transaction sees. */
   append(entry: Entry, places: string[]): void;
 }
 
+/** A row with the place of its newest entry. */
+function placed(key: string, reduced: object, entry: Entry, last: Row | undefined): Row {
+  const at = standing(entry);
+  const newest = last && compareStanding({ ms: last.lastMs, id: last.lastId }, at) > 0;
+  const [is] = splitKey(key);
+  return {
+    ...reduced,
+    ...{ key, is, lastMs: newest ? last.lastMs : at.ms, lastId: newest ? last.lastId : at.id },
+  } as unknown as Row;
+}
+
+/** A row with one more entry on top of what it holds. */
 function reduce(key: string, row: Row | undefined, entry: Entry): Row | undefined {
-  switch (key.slice(0, key.indexOf('/')) as RowKind) {
-    case 'bike':
-      return reduceBike(row as RowOf['bike'], entry);
-    case 'part':
-      return reducePart(row as RowOf['part'], entry);
-    case 'joint':
-      return reduceJoint(row as RowOf['joint'], entry);
-    case 'step':
-      return reduceStep(row as RowOf['step'], entry);
-    case 'wait':
-      return reduceWait(row as RowOf['wait'], entry);
-    case 'recheck':
-      return reduceRecheck(row as RowOf['recheck'], entry);
-    case 'seal':
-      return reduceSeal(row as RowOf['seal'], entry);
-    case 'tool':
-      return reduceTool(row as RowOf['tool'], entry);
-    case 'defect':
-      return reduceDefect(row as RowOf['defect'], entry);
-    case 'rides':
-      return reduceRides(row as RowOf['rides'], entry);
-    case 'ridecheck':
-      return reduceRideCheck(row as RowOf['ridecheck'], entry);
-    case 'release':
-      return reduceRelease(row as RowOf['release'], entry);
-    case 'settings':
-      return reduceSettings(row as RowOf['settings'], entry);
-    case 'finding':
-      return reduceFinding(row as RowOf['finding'], entry);
-    default:
-      return row;
+  let next = row;
+  for (const fact of factsOf(entry)) {
+    if (keyOf(fact, entry) !== key) continue;
+    const reduced = fact.grows
+      ? fact.grows(next, entry)
+      : next
+        ? fact.changes?.(next, entry)
+        : fact.begins?.(entry);
+    if (reduced) next = placed(key, reduced, entry, next);
   }
+  return next;
+}
+
+const beginsAt = (key: string) => (entry: Entry) =>
+  factsOf(entry).some((fact) => fact.begins && keyOf(fact, entry) === key);
+
+/**
+ * A row from nothing but its facts. A row that has a beginning begins with it, and what stands before that in the
+ * order is applied after it: it is kept, and counted as early.
+ * @param facts raw entries, corrections included, in any order
+ */
+export function reduceAnew(key: string, facts: readonly Entry[]): Row | undefined {
+  const counted = effective(facts);
+  const first = counted.findIndex(beginsAt(key));
+  const inTurn =
+    first > 0 ? [counted[first] as Entry, ...counted.slice(0, first), ...counted.slice(first + 1)] : counted;
+  let row: Row | undefined;
+  for (const entry of inTurn) row = reduce(key, row, entry);
+  return row && first > 0 ? { ...row, early: first } : row;
 }
 
 function rowAt(rows: Rows, key: string): Row | undefined {
-  const slash = key.indexOf('/');
-  return rows.get(key.slice(0, slash) as RowKind, key.slice(slash + 1));
+  return rows.get(...splitKey(key));
 }
 
-/** Whether an entry belongs before something its row already holds, so that the row must be reduced anew. */
-export function isLate(row: Row | undefined, entry: Entry): boolean {
-  return row !== undefined && entry.happenedAtMs < row.lastMs;
+/** Whether an entry comes on top of what its row holds, so that the row need not be reduced anew. */
+export function comesOnTop(row: Row | undefined, entry: Entry): boolean {
+  return row === undefined || compareStanding({ ms: row.lastMs, id: row.lastId }, standing(entry)) < 0;
 }
 
-/**
- * The facts of a row as they count today: struck-out ones left out, corrected ones as they read now, in
- * the order they happened.
- */
-export function effective(facts: Entry[]): Entry[] {
-  const counted = new Map<Id, Entry>();
-  const originals = new Map<Id, Entry>();
-  for (const fact of facts) {
-    if (fact.type !== 'entry-corrected') {
-      counted.set(fact.id, fact);
-      originals.set(fact.id, fact);
-      continue;
-    }
-    const original = originals.get(fact.corrects);
-    if (!original) continue;
-    if (fact.becomes === null) counted.delete(fact.corrects);
-    else counted.set(fact.corrects, { ...original, ...fact.becomes } as Entry);
-  }
-  const order = [...originals.keys()];
-  return [...counted.values()].sort(
-    (a, b) => a.happenedAtMs - b.happenedAtMs || order.indexOf(a.id) - order.indexOf(b.id),
-  );
+/** The entry that a correction corrects in the end: a correction of a correction leads on. */
+export function rootOf(rows: Pick<Rows, 'entry'>, entry: Entry): Entry | undefined {
+  let root: Entry | undefined = entry;
+  while (root && isCorrection(root)) root = rows.entry(root.corrects);
+  return root;
 }
 
-/** A row from nothing but its facts. */
-export function reduceAnew(key: string, facts: Entry[]): Row | undefined {
-  let row: Row | undefined;
-  for (const fact of effective(facts)) {
-    const next = reduce(key, row, fact);
-    if (next) row = { ...next, lastMs: Math.max(fact.happenedAtMs, row?.lastMs ?? 0) };
-  }
-  return row;
-}
-
-function countRides(rows: Rows, row: RowOf['recheck'], entry: Entry): RowOf['recheck'] {
-  const rides = rows.get('rides', row.bikeId);
-  return rides ? reachedBy(row, rides, entry.happenedAtMs) : row;
+/** The row that keeps what became of an entry: its corrections in order. */
+export function fixRow(rootId: Id, corrections: readonly Entry[]): FixRow | undefined {
+  const sorted = corrections.filter(isCorrection);
+  const counting = new Set(standingCorrections(sorted));
+  const last = sorted.at(-1);
+  if (!last) return undefined;
+  return {
+    ...{ key: `fix/${rootId}`, is: 'fix', entryId: rootId, lastMs: last.happenedAtMs, lastId: last.id },
+    fixes: sorted
+      .filter(({ corrects }) => corrects === rootId)
+      .map((one) => ({
+        ...{ by: one.id, atMs: one.writtenAtMs, reason: one.reason, undo: one.undo, becomes: one.becomes },
+        ...(counting.has(one) ? {} : { struckOut: true as const }),
+      })),
+  };
 }
 
 function write(rows: Rows, key: string, before: Row | undefined, after: Row | undefined): void {
@@ -123,119 +110,35 @@ function write(rows: Rows, key: string, before: Row | undefined, after: Row | un
   else if (before) rows.drop(key);
 }
 
-/** Counts that a bike keeps of its steps and joints, so that a list of bikes reads one row each. */
-function counted(row: Row | undefined): Pick<BikeRow, 'steps' | 'stepsDone' | 'stepsSkipped' | 'handTight'> {
-  const none = { steps: 0, stepsDone: 0, stepsSkipped: 0, handTight: 0 };
-  if (row?.is === 'step') {
-    const { state } = row as StepRow;
-    if (state === 'dropped') return none;
-    return {
-      ...none,
-      steps: 1,
-      stepsDone: state === 'done' ? 1 : 0,
-      stepsSkipped: state === 'skipped' ? 1 : 0,
-    };
-  }
-  if (row?.is === 'joint') return { ...none, handTight: (row as JointRow).state === 'hand-tight' ? 1 : 0 };
-  return none;
-}
-
-const COUNTED = ['steps', 'stepsDone', 'stepsSkipped', 'handTight', 'openStepId', 'revoked'] as const;
-
-function touchBike(
-  rows: Rows,
-  bikeId: Id,
-  entry: Entry,
-  changes: { before: Row | undefined; after: Row | undefined }[],
-): void {
-  const bike = rows.get('bike', bikeId);
-  if (!bike) return;
-  const next = { ...bike };
-  for (const { before, after } of changes) {
-    const was = counted(before);
-    const now = counted(after);
-    next.steps += now.steps - was.steps;
-    next.stepsDone += now.stepsDone - was.stepsDone;
-    next.stepsSkipped += now.stepsSkipped - was.stepsSkipped;
-    next.handTight += now.handTight - was.handTight;
-    if (after?.is === 'step' && after.state !== 'open' && next.openStepId === after.stepId) {
-      next.openStepId = undefined;
-    }
-  }
-  if ((entry as { matters?: boolean }).matters === true && releaseStands(bike)) {
-    next.revoked = {
-      releaseId: bike.release?.releaseId ?? '',
-      atMs: entry.happenedAtMs,
-      entryId: entry.id,
-      because: entry.type,
-    };
-  }
-  // Most entries change nothing here; a row that stays as it is need not be written.
-  if (COUNTED.some((field) => next[field] !== bike[field])) rows.put(next);
-}
-
-function fixRow(rows: Rows, entry: Extract<Entry, { type: 'entry-corrected' }>): FixRow {
-  const old = rows.get('fix', entry.corrects);
-  const fix = {
-    by: entry.id,
-    atMs: entry.writtenAtMs,
-    reason: entry.reason,
-    undo: entry.undo,
-    becomes: entry.becomes,
-  };
-  return {
-    key: `fix/${entry.corrects}`,
-    is: 'fix',
-    entryId: entry.corrects,
-    fixes: [...(old?.fixes ?? []), fix],
-    lastMs: entry.happenedAtMs,
-  };
-}
-
 /**
  * Adds one entry to the views. In the common case a row takes the entry on top of what it holds; an entry
- * that happened earlier, and a correction, reduce the row anew from its facts.
+ * that stands earlier, and a correction, reduce the row anew from its facts.
  * @param rows the store as this transaction sees it; changed in place
- * @param entry the newest entry of the journal
+ * @param entry not yet in the journal
  * @returns the places under which the entry is found again
  */
 export function fold(rows: Rows, entry: Entry): string[] {
-  const original = entry.type === 'entry-corrected' ? rows.entry(entry.corrects) : undefined;
-  const told = original ?? entry;
-  const changes: { before: Row | undefined; after: Row | undefined }[] = [];
-  for (const key of factKeys(told)) {
+  const root = isCorrection(entry) ? rootOf(rows, entry) : undefined;
+  const keys = new Set([...(root ? factKeys(root) : []), ...factKeys(entry)]);
+  const changed: { before: Row | undefined; after: Row | undefined }[] = [];
+  for (const key of keys) {
     const before = rowAt(rows, key);
-    let after: Row | undefined;
-    if (original || isLate(before, entry)) {
-      after = reduceAnew(key, [...rows.facts(key), entry]);
-      if (after?.is === 'bike' && before?.is === 'bike') after = keepCounts(after, before);
-      if (after?.is === 'recheck') after = countRides(rows, after, entry);
-    } else {
-      const next = reduce(key, before, entry);
-      after = next && { ...next, lastMs: entry.happenedAtMs };
-    }
+    const anew = root !== undefined || !comesOnTop(before, entry) || (!before && beginsAt(key)(entry));
+    const reduced = anew ? reduceAnew(key, [...rows.facts(key), entry]) : reduce(key, before, entry);
+    const after = reduced && derived(rows, reduced, before);
     write(rows, key, before, after);
-    changes.push({ before, after });
+    changed.push({ before, after });
   }
-  if (entry.type === 'entry-corrected') rows.put(fixRow(rows, entry));
-  for (const bikeId of bikesOf(told)) {
-    touchBike(rows, bikeId, entry, changes);
-    if (told.type === 'ride-logged') {
-      const rides = rows.get('rides', bikeId);
-      if (rides) {
-        for (const recheck of rows.group('recheck', `recheck@${bikeId}`)) {
-          rows.put(reachedBy(recheck, rides, entry.happenedAtMs));
-        }
-      }
-    }
+  if (root) {
+    const fix = fixRow(root.id, [...rows.facts(`fix/${root.id}`), entry].sort(inOrder));
+    if (fix) rows.put(fix);
   }
-  const jointId = (told as { jointId?: Id }).jointId;
-  const joint = jointId === undefined ? undefined : rows.get('joint', jointId);
-  return placesOf(entry, joint?.partIds ?? [], original);
+  for (const { before, after } of changed) countsChanged(rows, before, after);
+  return placesOf(entry, root);
 }
 
 /** Folds and appends entries in the order given; returns each with its places. */
-export function foldAll(rows: Rows, entries: Entry[]): { entry: Entry; places: string[] }[] {
+export function foldAll(rows: Rows, entries: readonly Entry[]): { entry: Entry; places: string[] }[] {
   return entries.map((entry) => {
     const places = fold(rows, entry);
     rows.append(entry, places);

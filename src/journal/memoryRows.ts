@@ -2,9 +2,12 @@ import type { Entry, Id } from './entries.ts';
 import type { Rows } from './fold.ts';
 import type { Row, RowKind, RowOf } from './rows.ts';
 
-/** Rows held in memory: for the state of a bike on another day, and as the oracle of the tests. */
+const RECENT = 16;
+
+/** Rows held in memory: for the state of a bike on another day, and for folding a whole journal. */
 export class MemoryRows implements Rows {
   readonly rows = new Map<string, Row>();
+  readonly #groups = new Map<string, Map<string, Row>>();
   readonly #entries = new Map<Id, Entry>();
   readonly #places = new Map<string, Entry[]>();
 
@@ -13,9 +16,9 @@ export class MemoryRows implements Rows {
   }
 
   group<K extends RowKind>(_kind: K, group: string): RowOf[K][] {
-    return [...this.rows.values()]
-      .filter((row) => row.group === group)
-      .sort((a, b) => (a.key < b.key ? -1 : 1)) as RowOf[K][];
+    return [...(this.#groups.get(group)?.values() ?? [])].sort((a, b) =>
+      a.key < b.key ? -1 : 1,
+    ) as RowOf[K][];
   }
 
   all<K extends RowKind>(kind: K): RowOf[K][] {
@@ -30,11 +33,22 @@ export class MemoryRows implements Rows {
     return this.#places.get(key) ?? [];
   }
 
+  recent(): Entry[] {
+    return [...this.#entries.values()].slice(-RECENT);
+  }
+
   put(row: Row): void {
+    this.drop(row.key);
     this.rows.set(row.key, row);
+    if (row.group === undefined) return;
+    const group = this.#groups.get(row.group);
+    if (group) group.set(row.key, row);
+    else this.#groups.set(row.group, new Map([[row.key, row]]));
   }
 
   drop(key: string): void {
+    const old = this.rows.get(key);
+    if (old?.group !== undefined) this.#groups.get(old.group)?.delete(key);
     this.rows.delete(key);
   }
 

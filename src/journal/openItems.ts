@@ -3,7 +3,7 @@ import { wantsTorque } from '../standards/jointKinds.ts';
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
-import type { JointRow } from './rows.ts';
+import type { DefectRow, JointRow } from './rows.ts';
 
 /** A joint that a re-check met moved or turned, and that nobody has tightened since. */
 function leftAsFound({ state, found, applied }: JointRow): boolean {
@@ -68,18 +68,23 @@ function openChecks(rows: Rows, bikeId: Id): OpenItem[] {
     const confirmed = groups[group.id];
     if (!confirmed)
       return [{ what: 'check-open', words: `Pre-ride check not done: ${group.title}`, blocks: true }];
-    return confirmed.items
-      .filter(({ ok }) => !ok)
-      .map(({ itemId, words }) => {
-        const item = group.items.find(({ id }) => id === itemId);
-        return {
-          what: 'check-finding',
-          words: `${group.title}: ${words?.trim() || item?.words || itemId}`,
-          blocks: !mayWait(group.id, itemId),
-        };
-      });
+    const answered = new Map(confirmed.items.map((one) => [one.itemId, one]));
+    return group.items.flatMap(({ id, words }): OpenItem[] => {
+      const answer = answered.get(id);
+      if (!answer)
+        return [
+          { what: 'check-open', words: `Pre-ride check not done: ${group.title}: ${words}`, blocks: true },
+        ];
+      if (answer.ok) return [];
+      const finding = `${group.title}: ${answer.words?.trim() || words}`;
+      return [{ what: 'check-finding', words: finding, blocks: !mayWait(group.id, id) }];
+    });
   });
 }
+
+/** Whether the date or the distance is over until which the bike may be ridden with a defect. */
+const limitOver = ({ dueAtMs }: DefectRow, nowMs: number): boolean =>
+  dueAtMs !== undefined && dueAtMs <= nowMs;
 
 /**
  * Everything that is open on a bike, word for word, and what of it keeps the bike where it is.
@@ -137,10 +142,10 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
         }),
       ),
     ...rows.group('defect', `defect@${bikeId}`).map(
-      ({ words, decision, restriction }): OpenItem => ({
+      (defect): OpenItem => ({
         what: 'defect',
-        words: restriction ? `${words} (${restriction})` : words,
-        blocks: decision === 'do-not-ride',
+        words: `${defect.words}${defect.restriction ? ` (${defect.restriction})` : ''}${limitOver(defect, nowMs) ? ', and its limit is over' : ''}`,
+        blocks: defect.decision === 'do-not-ride' || limitOver(defect, nowMs),
       }),
     ),
     ...openInPile({

@@ -17,12 +17,13 @@ import type {
   ToolSnapshot,
   WaitKind,
 } from './entries.ts';
+import type { Standing } from './order.ts';
 
 /**
  * Views are rows: each is the reduction of the entries that touch it, and nothing else. They can be
  * thrown away and folded again from the journal; raise this when a shape or a reducer changes.
  */
-export const VIEWS_VERSION = 1;
+export const VIEWS_VERSION = 2;
 
 interface RowHead {
   /** `kind/id`; the store's key. */
@@ -31,8 +32,11 @@ interface RowHead {
   group?: string;
   /** Present while something here falls due; the store keeps an index of it. */
   dueAtMs?: number;
-  /** When the newest entry in this row happened; an older one arriving later reduces the row anew. */
+  /** Where the newest entry in this row stands in the order, and its id; what comes before it reduces the row anew. */
   lastMs: number;
+  lastId: Id;
+  /** How many of its entries stand before its beginning in the order; they count all the same. */
+  early?: number;
 }
 
 export interface BikeRow extends RowHead {
@@ -143,12 +147,16 @@ export interface WaitRow extends RowHead {
   waitMs: number;
   /** What the phone's clock was moved by while this ran. */
   clockMovedMs: number;
+  /** The changes of the clock that were answered. */
+  clockChanges?: string[];
   endedAtMs?: number;
   outcome?: string;
 }
 
 export interface RecheckRow extends RowHead, RecheckAbout {
   is: 'recheck';
+  /** Where it was set, in the order; rides after it count. */
+  setOrder: Standing;
   recheckId: Id;
   bikeId: Id;
   setAtMs: number;
@@ -183,9 +191,13 @@ export interface DefectRow extends RowHead {
   words: string;
   area: string;
   decision: 'do-not-ride' | 'ride-limited';
+  untilMs?: number;
   untilKm?: number;
   restriction?: string;
   foundAtMs: number;
+  foundOrder: Standing;
+  /** When rides had covered `untilKm`. */
+  reachedAtMs?: number;
   closed?: string;
 }
 
@@ -197,6 +209,8 @@ export interface RidesRow extends RowHead {
   minutes: number;
   firstAtMs?: number;
   lastAtMs?: number;
+  /** Each ride where it stands in the order. */
+  log: (Standing & { atMs: number; km: number })[];
 }
 
 export interface RideCheckRow extends RowHead {
@@ -222,7 +236,15 @@ export interface ReleaseRow extends RowHead {
 export interface FixRow extends RowHead {
   is: 'fix';
   entryId: Id;
-  fixes: { by: Id; atMs: number; reason: string; undo: boolean; becomes: Record<string, unknown> | null }[];
+  fixes: {
+    by: Id;
+    atMs: number;
+    reason: string;
+    undo: boolean;
+    becomes: Record<string, unknown> | null;
+    /** It was struck out itself and counts no more. */
+    struckOut?: true;
+  }[];
 }
 
 export interface SettingsRow extends RowHead {

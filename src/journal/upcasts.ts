@@ -1,4 +1,5 @@
 import { ENTRY_VERSION, type Entry } from './entries.ts';
+import { kinds } from './kinds/kinds.ts';
 
 type Stored = Record<string, unknown> & { v: number };
 
@@ -6,7 +7,19 @@ type Stored = Record<string, unknown> & { v: number };
  * Steps from one entry version to the next: the first takes version 1 to 2, and so on. A shipped step is
  * never edited; entries in the store are never rewritten, they are brought up to date when they are read.
  */
-export const upcasts: ((entry: Stored) => Stored)[] = [];
+export const upcasts: ((entry: Stored) => Stored)[] = [
+  // 1 to 2: what was ridden before a re-check is counted from the rides themselves, so that a late ride counts; and
+  // whether a description revokes a release stands apart from whether the joint matters.
+  ({ ridesThen: _rides, kmThen: _km, ...entry }) => {
+    if (entry['type'] !== 'joint-described' || entry['matters'] !== true) return entry as Stored;
+    return { ...entry, revokes: true } as unknown as Stored;
+  },
+];
+
+/** Whether this version can read an entry: neither newer than it, nor of a kind that it does not know. */
+export function readable(stored: Entry): boolean {
+  return stored.v <= ENTRY_VERSION && Object.hasOwn(kinds, stored.type);
+}
 
 /**
  * An entry as stored, in today's shape.

@@ -5,118 +5,79 @@ import { decide } from '../journal/decide.ts';
 import type { Entry, Id } from '../journal/entries.ts';
 import { fitAtHand } from '../journal/fitAtHand.ts';
 import { foldAll } from '../journal/fold.ts';
+import { askedSum } from '../journal/secondTap.ts';
 import type { Database } from './database.ts';
-import type { RowCache } from './rowCache.ts';
-import { Missing, TransactionRows, type WriteTransaction } from './transactionRows.ts';
+import { NotFetched, TransactionRows, type WriteTransaction } from './transactionRows.ts';
 
 export interface Appended {
   entries: Entry[];
 }
 
-type Settled = { entry: Entry; places: string[] }[] | Refused;
+/** A command and the instant it is given at; photos go into the store with the entries that name them. */
+export interface Asked {
+  command: Command;
+  nowMs: number;
+  photos?: readonly Photo[];
+}
+
+interface Line {
+  entry: Entry;
+  places: string[];
+}
+
+/** On which bike a joint or a step is. It never changes, so what was read once may be believed. */
+export type Homes = Map<Id, Id>;
 
 const NAMED = ['bike', 'part', 'joint', 'step', 'wait', 'tool', 'recheck', 'defect'] as const;
 
 /** The rows a command is most likely to need: one round trip instead of one a row. */
-function likelyKeys(command: Command): string[] {
+function likelyKeys(command: Command, homes: Homes): string[] {
   const named = command as unknown as Record<string, unknown>;
   const rows = NAMED.flatMap((kind) => {
     const id = named[`${kind}Id`];
-    return typeof id === 'string' ? [`${kind}/${id}`] : [];
+    if (typeof id !== 'string') return [];
+    const home = homes.get(id);
+    return home === undefined ? [`${kind}/${id}`] : [`${kind}/${id}`, `bike/${home}`];
   });
   return [...rows, 'settings/app'];
 }
 
-/** Ids of one command. Run again, a decision must meet the ids it gave out before. */
-class GivenIds {
-  readonly #ids: Id[] = [];
-  readonly #make: () => Id;
-  #given = 0;
-
-  constructor(make: () => Id) {
-    this.#make = make;
-  }
-
-  start(): void {
-    this.#given = 0;
-  }
-
-  next(rows: TransactionRows): Id {
-    const id = this.#ids[this.#given] ?? this.#make();
-    this.#ids[this.#given] = id;
-    this.#given += 1;
-    // Nothing is stored under it yet.
-    rows.expectNothingAt(id);
-    return id;
+function rememberHomes(homes: Homes, rows: TransactionRows): void {
+  for (const row of rows.fetched.values()) {
+    if (row?.is === 'joint') homes.set(row.jointId, row.bikeId);
+    if (row?.is === 'step') homes.set(row.stepId, row.bikeId);
   }
 }
 
-function settleOnce(rows: TransactionRows, command: Command, now: Circumstances, ids: GivenIds): Settled {
-  rows.reset();
-  ids.start();
-  const decided = decide(rows, command, { ...now, newId: () => ids.next(rows) });
-  return Array.isArray(decided) ? foldAll(rows, decided) : decided;
-}
-
-/** Decided from remembered rows alone, or undefined when they do not suffice. */
-function settleFromMemory(
-  cache: RowCache,
-  command: Command,
-  now: Circumstances,
-  ids: GivenIds,
-): { rows: TransactionRows; lines: { entry: Entry; places: string[] }[] } | undefined {
-  if (cache.seq === undefined) return undefined;
-  const rows = new TransactionRows(cache.rows);
-  try {
-    const settled = settleOnce(rows, command, now, ids);
-    // Memory may be behind another tab; a refusal is only given on what the store says.
-    return Array.isArray(settled) ? { rows, lines: settled } : undefined;
-  } catch (thrown) {
-    if (thrown instanceof Missing) return undefined;
-    throw thrown;
-  }
-}
-
-async function settleInStore(
+/** One command on top of those before it; run again when it asks for what was not fetched. */
+async function settle(
   tx: WriteTransaction,
   rows: TransactionRows,
   command: Command,
   now: Circumstances,
-  ids: GivenIds,
-): Promise<Settled> {
+  asked: string | undefined,
+): Promise<Line[] | Refused> {
+  const mark = rows.mark();
   for (;;) {
     try {
-      return settleOnce(rows, command, now, ids);
+      const decided = decide(rows, command, now, asked);
+      return Array.isArray(decided) ? foldAll(rows, decided) : decided;
     } catch (thrown) {
-      if (!(thrown instanceof Missing)) throw thrown;
+      if (!(thrown instanceof NotFetched)) throw thrown;
+      rows.backTo(mark);
       await thrown.fetch(tx);
     }
   }
 }
 
-const SCOPE: ('journal' | 'views' | 'photos')[] = ['journal', 'views', 'photos'];
-
-function begin(db: Database): WriteTransaction {
-  const tx = db.transaction(SCOPE, 'readwrite', { durability: 'strict' });
-  // Awaited below; caught here as well, so that an abort is reported once and not as an unhandled rejection.
-  tx.done.catch(() => {});
-  return tx;
-}
-
 /**
- * Puts a command's lines and rows into a transaction and commits it. Plain requests instead of promises for
- * each: nobody asks how a single one went, and a tap waits for the commit alone.
+ * Puts lines, rows and photos into a transaction and commits it. Plain requests instead of promises for
+ * each: how a single one went is not asked, and a tap waits for the commit alone.
  */
-function put(
-  tx: IDBTransaction,
-  rows: TransactionRows,
-  lines: { entry: Entry; places: string[] }[],
-  photos: Photo[],
-  afterSeq: number,
-): void {
+function put(tx: IDBTransaction, rows: TransactionRows, lines: Line[], photos: readonly Photo[]): void {
   const journal = tx.objectStore('journal');
   lines.forEach((line, at) => {
-    journal.add({ seq: afterSeq + 1 + at, ...line });
+    journal.add({ seq: rows.lastSeq + 1 + at, ...line });
   });
   const views = tx.objectStore('views');
   for (const [key, row] of rows.written) {
@@ -127,54 +88,62 @@ function put(
   tx.commit();
 }
 
-/** One strict transaction that reads nothing; gives what aborted it, or nothing once it is on the disk. */
-function writeAtOnce(db: Database, work: (tx: IDBTransaction) => void): Promise<DOMException | undefined> {
-  const tx = unwrap(db).transaction(SCOPE, 'readwrite', { durability: 'strict' });
-  return new Promise((resolve) => {
-    tx.oncomplete = () => resolve(undefined);
-    tx.onabort = () => resolve(tx.error ?? new DOMException('the store gave up', 'AbortError'));
-    try {
-      work(tx);
-    } catch (thrown) {
-      // What was asked for so far must not be committed by itself.
-      tx.abort();
-      throw thrown;
-    }
-  });
-}
-
-async function appendFromStore(
+/**
+ * Carries out a list of commands, each on top of the ones before it: read, decided, folded and written within one
+ * strict transaction, all of them or none. Resolves only when the browser reports the bytes on the disk.
+ * @param homes what this connection knows of where joints and steps are; kept by the caller
+ * @returns the entries, or the refusal of one command with its place in the list
+ * @throws DOMException when the store cannot take it, for instance `QuotaExceededError`; nothing is written then
+ */
+export async function append(
   db: Database,
-  cache: RowCache,
-  command: Command,
-  photos: Photo[],
-  now: Circumstances,
-  ids: GivenIds,
+  homes: Homes,
+  list: readonly Asked[],
+  { zone, newId }: Pick<Circumstances, 'zone' | 'newId'>,
 ): Promise<Appended | Refused> {
-  const tx = begin(db);
-  const rows = new TransactionRows(cache.rows);
+  const first = list[0];
+  if (!first) return { entries: [] };
+  const releases = list.some(({ command }) => command.type === 'release-bike');
+  // Loaded before the transaction, which would end while it is waited for.
+  const openInPile = releases ? await fitAtHand() : undefined;
+  const commands = list.map(({ command }) => command);
+  const asked = askedSum(commands.length === 1 ? first.command : commands);
+  const tx = db.transaction(['journal', 'views', 'photos'], 'readwrite', { durability: 'strict' });
+  // Awaited below; caught here as well, so that an abort is reported once and not as an unhandled rejection.
+  tx.done.catch(() => {});
+  const rows = new TransactionRows();
+  const freshId = () => {
+    const id = newId();
+    rows.expectNothingAt(id);
+    return id;
+  };
   try {
-    const [last] = await Promise.all([
-      tx.objectStore('journal').openKeyCursor(null, 'prev'),
-      rows.prefetch(tx, likelyKeys(command)),
+    await Promise.all([
+      rows.fetchRecent(tx, first.nowMs),
+      rows.fetchRows(
+        tx,
+        commands.flatMap((command) => likelyKeys(command, homes)),
+      ),
     ]);
-    const afterSeq = last?.key ?? 0;
-    if (afterSeq !== cache.seq) {
-      cache.forget();
-      rows.distrust();
+    const lines: Line[] = [];
+    for (const [at, { command, nowMs }] of list.entries()) {
+      const now = { nowMs, zone, newId: freshId, ...(openInPile ? { openInPile } : {}) };
+      const settled = await settle(tx, rows, command, now, at === 0 ? asked : undefined);
+      if (!Array.isArray(settled)) {
+        await tx.done;
+        return list.length === 1 ? settled : { ...settled, at };
+      }
+      lines.push(...settled);
     }
-    // Who works on one joint works on the next: those of its bike are remembered along with it.
-    const joint = 'jointId' in command ? rows.fetched.get(`joint/${command.jointId}`) : undefined;
-    if (joint?.is === 'joint') await rows.prefetchGroup(tx, `joint@${joint.bikeId}`);
-    const settled = await settleInStore(tx, rows, command, now, ids);
-    if (!Array.isArray(settled)) {
-      await tx.done;
-      return settled;
-    }
-    put(unwrap(tx), rows, settled, photos, afterSeq);
+    put(
+      unwrap(tx),
+      rows,
+      lines,
+      list.flatMap(({ photos = [] }) => photos),
+    );
     await tx.done;
-    cache.remember(afterSeq + settled.length, rows.fetched, rows.written);
-    return { entries: settled.map(({ entry }) => entry) };
+    rememberHomes(homes, rows);
+    return { entries: lines.map(({ entry }) => entry) };
   } catch (thrown) {
     try {
       tx.abort();
@@ -183,35 +152,4 @@ async function appendFromStore(
     }
     throw tx.error ?? thrown;
   }
-}
-
-/**
- * Carries out a command: read, decided, folded and written within one strict transaction. Where the rows
- * are remembered, nothing has to be read first: the number of the added line proves that nobody has
- * written in between. Resolves only when the browser reports the bytes on the disk.
- * @param cache what this tab remembers of the store; kept by the caller, one for each connection
- * @throws DOMException when the store cannot take it, for instance `QuotaExceededError`; nothing is written then
- */
-export async function append(
-  db: Database,
-  cache: RowCache,
-  command: Command,
-  photos: Photo[],
-  given: Circumstances,
-): Promise<Appended | Refused> {
-  const now = command.type === 'release-bike' ? { ...given, openInPile: await fitAtHand() } : given;
-  const ids = new GivenIds(now.newId);
-  const afterSeq = cache.seq;
-  const ready = settleFromMemory(cache, command, now, ids);
-  if (ready && afterSeq !== undefined) {
-    const failure = await writeAtOnce(db, (tx) => put(tx, ready.rows, ready.lines, photos, afterSeq));
-    if (!failure) {
-      cache.remember(afterSeq + ready.lines.length, ready.rows.written);
-      return { entries: ready.lines.map(({ entry }) => entry) };
-    }
-    cache.forget();
-    // Somebody else has added that line; anything else is a failure of the store.
-    if (failure.name !== 'ConstraintError') throw failure;
-  }
-  return appendFromStore(db, cache, command, photos, now, ids);
 }

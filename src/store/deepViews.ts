@@ -1,11 +1,12 @@
 import type { AsBuilt, Ridden } from '../journal/answers.ts';
+import { effective } from '../journal/effective.ts';
 import type { Entry, EntryOf, Id, OpenItem } from '../journal/entries.ts';
 import { fitAtHand } from '../journal/fitAtHand.ts';
-import { effective, foldAll } from '../journal/fold.ts';
+import { foldWhole } from '../journal/foldWhole.ts';
 import { MemoryRows } from '../journal/memoryRows.ts';
 import { openItems } from '../journal/openItems.ts';
 import type { BikeRow, JointRow, ReleaseRow, RideCheckRow, RidesRow } from '../journal/rows.ts';
-import { upcast } from '../journal/upcasts.ts';
+import { readable, upcast } from '../journal/upcasts.ts';
 import type { Database, JournalLine } from './database.ts';
 import { momentOf } from './read.ts';
 
@@ -21,7 +22,7 @@ function riddenUntil(entries: Entry[], bikeId: Id, atMs: number): Ridden {
 }
 
 /**
- * A bike as it was at an instant: its journal folded up to there. Entries written later about an earlier
+ * A bike as it was at an instant: its journal folded up to there. Entries written or corrected later about an earlier
  * time count, since the question is what was on the bike, not what was known.
  */
 export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<AsBuilt> {
@@ -40,13 +41,10 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
     ),
   );
   await Promise.all([...partIds].map((partId) => readAt(`p:${partId}`)));
-  const rows = new MemoryRows();
-  const entries = [...lines.values()]
-    .sort((a, b) => a.seq - b.seq)
-    .map(({ entry }) => upcast(entry))
-    .filter((entry) => entry.happenedAtMs <= atMs || entry.type === 'entry-corrected');
-  foldAll(rows, entries);
-  const counted = effective(entries);
+  const entries = [...lines.values()].flatMap(({ entry }) => (readable(entry) ? [upcast(entry)] : []));
+  // As they read today, and a correction acts only from when it was written.
+  const counted = effective(entries).filter((entry) => entry.happenedAtMs <= atMs);
+  const { rows } = foldWhole(counted);
   const releases = rows.get('release', bikeId)?.releases ?? [];
   return {
     bike: rows.get('bike', bikeId),

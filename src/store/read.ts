@@ -1,10 +1,11 @@
-import type { DueLine, HistoryLine, HistoryPage } from '../journal/answers.ts';
+import type { DueLine, HistoryLine, HistoryMark, HistoryPage } from '../journal/answers.ts';
 import type { Photo } from '../journal/commands.ts';
+import { asItReads } from '../journal/effective.ts';
 import type { Id, Settings } from '../journal/entries.ts';
-import { FIRST_SETTINGS } from '../journal/reducers/settings.ts';
+import { FIRST_SETTINGS } from '../journal/kinds/ofLogbook.ts';
 import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
 import { titleToday } from '../journal/titleToday.ts';
-import { upcast } from '../journal/upcasts.ts';
+import { readable, upcast } from '../journal/upcasts.ts';
 import { type Database, type JournalLine, VIEWS_META } from './database.ts';
 
 /** The rows as they stand at one moment. */
@@ -87,6 +88,43 @@ export async function due(db: Database, untilMs: number): Promise<DueLine[]> {
   return items.flatMap((item) => dueLine(item, names, joints));
 }
 
+/** What a line sorts by within the place it was found at: newest first. */
+const whenOf = ({ places }: JournalLine, source: string): string => {
+  const place = places.find((one) => one.startsWith(`${source}:`)) ?? '';
+  return place.slice(source.length + 1);
+};
+
+/** Newest first; within a millisecond the greater id. */
+const before = (a: readonly [string, Id], b: readonly [string, Id]): number =>
+  a[0] === b[0] ? (a[1] < b[1] ? 1 : a[1] > b[1] ? -1 : 0) : a[0] < b[0] ? -1 : 1;
+
+/**
+ * Where a history is found. That of a part has the lines that name it, and those of every joint that it was ever
+ * part of; which joints these are, the lines that made or described them say.
+ */
+async function sourcesOf(index: PlacesIndex, place: string): Promise<string[]> {
+  if (!place.startsWith('p:')) return [place];
+  const named = await index.getAll(IDBKeyRange.bound(`${place}:`, `${place};`, false, true));
+  const joints = named.flatMap(({ entry }) =>
+    entry.type === 'joint-made' || entry.type === 'joint-described' ? [`j:${entry.jointId}`] : [],
+  );
+  return [place, ...new Set(joints)];
+}
+
+interface PlacesIndex {
+  getAll(range: IDBKeyRange, count?: number): Promise<JournalLine[]>;
+}
+
+/** The first lines of one source behind a mark, and with them all of the last millisecond among them. */
+async function someOf(index: PlacesIndex, source: string, from: string, count: number) {
+  const range = IDBKeyRange.bound(`${source}:${from}`, `${source};`, false, true);
+  const found = await index.getAll(range, count);
+  const last = found.at(-1);
+  if (!last || found.length < count) return found;
+  const lump = await index.getAll(IDBKeyRange.only(`${source}:${whenOf(last, source)}`));
+  return [...found, ...lump];
+}
+
 /**
  * A page of the history of a bike, a part, a joint or a tool, newest first.
  * @param place `b:`, `p:`, `j:` or `t:` with the id
@@ -95,58 +133,64 @@ export async function due(db: Database, untilMs: number): Promise<DueLine[]> {
 export async function history(
   db: Database,
   place: string,
-  after: [string, number] | undefined,
+  after: HistoryMark | undefined,
   limit: number,
 ): Promise<HistoryPage> {
   const tx = db.transaction(['journal', 'views']);
   const index = tx.objectStore('journal').index('places');
-  const prefix = `${place}:`;
-  const placeOf = ({ places }: JournalLine) => places.find((one) => one.startsWith(prefix)) ?? '';
-  // Lines of the very millisecond of the last one come again and are left out; in one lump, since a cursor
-  // costs as much for each line as the lump does for a page.
-  const again = after ? await index.count(after[0]) : 0;
-  const range = IDBKeyRange.bound(after?.[0] ?? prefix, `${place};`, false, true);
-  const found = await index.getAll(range, again + limit + 1);
-  // Within a millisecond the index goes oldest first: where the lump ends there, the newest are still to come.
-  const [before, end] = found.slice(-2).map(placeOf);
-  const cut = found.length > again + limit && end === before ? end : undefined;
-  const whole =
-    cut === undefined
-      ? found
-      : [...found.filter((one) => placeOf(one) !== cut), ...(await index.getAll(cut))];
-  const sorted = whole
-    .map((one) => [placeOf(one), one] as const)
-    .sort(([a, one], [b, other]) => (a === b ? other.seq - one.seq : a < b ? -1 : 1));
-  const rest = sorted
-    .filter(([at, { seq }]) => !after || at !== after[0] || seq < after[1])
-    .map(([, one]) => one);
-  const shown = rest.slice(0, limit);
-  const last = shown.at(-1);
-  if (!last) return { lines: [] };
-  const ids = shown.map(({ entry }) => entry.id).sort();
-  const fixRange = IDBKeyRange.bound(`fix/${ids[0]}`, `fix/${ids.at(-1)}`);
-  const fixes = new Map(
-    (await tx.objectStore('views').getAll(fixRange)).flatMap((fix) =>
-      fix.is === 'fix' ? [[fix.entryId, fix.fixes] as const] : [],
-    ),
+  const sources = await sourcesOf(index, place);
+  // Lines of the very millisecond of the mark come again and are left out.
+  const again = after ? await Promise.all(sources.map((one) => index.count(`${one}:${after[0]}`))) : [];
+  const found = await Promise.all(
+    sources.map((one, at) => someOf(index, one, after?.[0] ?? '', limit + 1 + (again[at] ?? 0))),
   );
-  const lines = shown.map(({ seq, entry }) => ({
-    seq,
-    entry: upcast(entry),
-    fixes: fixes.get(entry.id) ?? [],
-  }));
-  return rest.length > limit ? { lines, next: [placeOf(last), last.seq] } : { lines };
+  const marked = new Map<number, { mark: HistoryMark; line: JournalLine }>();
+  for (const [at, lines] of found.entries()) {
+    for (const line of lines) {
+      const mark = [whenOf(line, sources[at] as string), line.entry.id] as const;
+      if (!after || before(after, mark) < 0) marked.set(line.seq, { mark, line });
+    }
+  }
+  const sorted = [...marked.values()].sort((a, b) => before(a.mark, b.mark));
+  const shown = sorted.slice(0, limit);
+  const page = await linesOf(
+    tx.objectStore('views'),
+    shown.map(({ line }) => line),
+  );
+  const last = shown.at(-1);
+  return last && sorted.length > limit ? { ...page, next: last.mark } : page;
 }
 
-/** One entry with what became of it. */
+/** Lines with what later entries made of them; those that cannot be read apart. */
+async function linesOf(
+  views: { get(key: string): Promise<Row | undefined> },
+  lines: readonly JournalLine[],
+): Promise<Pick<HistoryPage, 'lines' | 'unread'>> {
+  const known = lines.filter(({ entry }) => readable(entry));
+  const fixes = await Promise.all(known.map(({ entry }) => views.get(`fix/${entry.id}`)));
+  return {
+    lines: known.map(({ seq, entry: stored }, at) => {
+      const entry = upcast(stored);
+      const fix = fixes[at];
+      const all = fix?.is === 'fix' ? fix.fixes : [];
+      const standing = all.filter(({ struckOut }) => !struckOut);
+      return { seq, entry, now: asItReads(entry, standing), fixes: standing };
+    }),
+    unread: lines
+      .filter(({ entry }) => !readable(entry))
+      .map(({ seq, entry: { id, v, type, happenedAtMs } }) => ({
+        seq,
+        unread: { id, v, type, happenedAtMs },
+      })),
+  };
+}
+
+/** One entry with what became of it; nothing where it is not there or cannot be read. */
 export async function line(db: Database, entryId: Id): Promise<HistoryLine | undefined> {
   const tx = db.transaction(['journal', 'views']);
-  const [found, fix] = await Promise.all([
-    tx.objectStore('journal').index('id').get(entryId),
-    tx.objectStore('views').get(`fix/${entryId}`),
-  ]);
-  if (!found) return undefined;
-  return { seq: found.seq, entry: upcast(found.entry), fixes: fix?.is === 'fix' ? fix.fixes : [] };
+  const found = await tx.objectStore('journal').index('id').get(entryId);
+  const { lines } = await linesOf(tx.objectStore('views'), found ? [found] : []);
+  return lines[0];
 }
 
 export async function photo(db: Database, photoId: Id): Promise<Photo | undefined> {

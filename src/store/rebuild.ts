@@ -1,61 +1,69 @@
-import { factKeys } from '../journal/facts.ts';
-import { fold } from '../journal/fold.ts';
+import type { Entry } from '../journal/entries.ts';
+import { foldWhole } from '../journal/foldWhole.ts';
 import { VIEWS_VERSION } from '../journal/rows.ts';
-import { upcast } from '../journal/upcasts.ts';
+import { readable, upcast } from '../journal/upcasts.ts';
 import { type Database, type JournalLine, VIEWS_META } from './database.ts';
 import { viewsAreCurrent } from './read.ts';
-import { Missing, TransactionRows, type WriteTransaction } from './transactionRows.ts';
 
-/** Lines folded in one transaction: few enough to keep other tabs from waiting long. */
-const BATCH = 200;
-
-async function foldLine(tx: WriteTransaction, line: JournalLine): Promise<void> {
-  const entry = upcast(line.entry);
-  const rows = new TransactionRows(undefined, line.seq);
-  await rows.prefetch(tx, factKeys(entry));
-  let places: string[] | undefined;
-  while (!places) {
-    try {
-      rows.reset();
-      places = fold(rows, entry);
-    } catch (thrown) {
-      if (!(thrown instanceof Missing)) throw thrown;
-      await thrown.fetch(tx);
-    }
-  }
-  const asked: Promise<unknown>[] = [];
-  for (const [key, row] of rows.written) {
-    asked.push(row ? tx.objectStore('views').put(row) : tx.objectStore('views').delete(key));
-  }
-  // Where a line is found may have changed with the code; what it says never does.
-  if (places.join() !== line.places.join()) asked.push(tx.objectStore('journal').put({ ...line, places }));
-  await Promise.all(asked);
-}
+/** Lines read, and rows put, in one go: enough to be quick, few enough to tell how far it is. */
+const BATCH = 5000;
+/** Reading is about this share of the work. */
+const READING = 0.4;
 
 /**
- * Folds the views anew when the code that made them has changed. Interrupted, it starts over at the next
- * opening: the version is noted last.
+ * Folds the views anew when the code that made them has changed: the journal is read, folded and put within one
+ * transaction. Interrupted, nothing has changed; a second page that wants the same finds it done.
  * @param onProgress called with the share done, 0 to 1
  * @returns whether there was anything to do
  */
 export async function rebuildIfOld(db: Database, onProgress: (share: number) => void): Promise<boolean> {
   if (await viewsAreCurrent(db)) return false;
-  await db.clear('views');
-  const total = await db.count('journal');
-  let done = 0;
-  let from = 0;
-  for (;;) {
-    const tx = db.transaction(['journal', 'views', 'photos'], 'readwrite');
-    const lines = await tx.objectStore('journal').getAll(IDBKeyRange.lowerBound(from, true), BATCH);
-    for (const line of lines) {
-      await foldLine(tx, line);
-      from = line.seq;
-    }
+  const tx = db.transaction(['journal', 'views', 'meta'], 'readwrite', { durability: 'strict' });
+  tx.done.catch(() => {});
+  const [journal, views, meta] = [tx.objectStore('journal'), tx.objectStore('views'), tx.objectStore('meta')];
+  if ((await meta.get(VIEWS_META))?.value === VIEWS_VERSION) {
     await tx.done;
-    done += lines.length;
-    onProgress(total === 0 ? 1 : done / total);
-    if (lines.length < BATCH) break;
+    return false;
   }
-  await db.put('meta', { name: VIEWS_META, value: VIEWS_VERSION });
+  const total = Math.max(1, await journal.count());
+  const entries: Entry[] = [];
+  const eachBatch = async (work: (lines: JournalLine[]) => Promise<void> | void) => {
+    for (let from = 0; ; ) {
+      const lines: JournalLine[] = await journal.getAll(IDBKeyRange.lowerBound(from, true), BATCH);
+      await work(lines);
+      const last = lines.at(-1);
+      if (!last || lines.length < BATCH) return;
+      from = last.seq;
+    }
+  };
+  let read = 0;
+  await eachBatch((lines) => {
+    for (const { entry } of lines) if (readable(entry)) entries.push(upcast(entry));
+    read += lines.length;
+    onProgress((READING * read) / total);
+  });
+  const { rows, places } = foldWhole(entries);
+  await views.clear();
+  let asked = 0;
+  const all = rows.rows.size + 1;
+  for (const row of rows.rows.values()) {
+    const put = views.put(row);
+    asked += 1;
+    if (asked % BATCH !== 0) continue;
+    await put;
+    onProgress(READING + ((1 - READING) * asked) / all);
+  }
+  // Where a line is found may have changed with the code; what it says never does.
+  await eachBatch(async (lines) => {
+    const moved = lines.flatMap((line) => {
+      const now = places.get(line.entry.id);
+      return now === undefined || now.join() === line.places.join() ? [] : [{ ...line, places: now }];
+    });
+    await Promise.all(moved.map((line) => journal.put(line)));
+  });
+  await meta.put({ name: VIEWS_META, value: VIEWS_VERSION });
+  tx.commit();
+  await tx.done;
+  onProgress(1);
   return true;
 }

@@ -2,19 +2,29 @@ import type { IDBPTransaction } from 'idb';
 import type { Entry, Id } from '../journal/entries.ts';
 import type { Rows } from '../journal/fold.ts';
 import type { Row, RowKind, RowOf } from '../journal/rows.ts';
-import { upcast } from '../journal/upcasts.ts';
-import type { Schema } from './database.ts';
+import { readable, upcast } from '../journal/upcasts.ts';
+import type { JournalLine, Schema } from './database.ts';
 
 export type WriteTransaction = IDBPTransaction<Schema, ('journal' | 'views' | 'photos')[], 'readwrite'>;
 
 /** Thrown when a decision or a fold reads what has not been fetched; the writer fetches it and runs them again. */
-export class Missing extends Error {
+export class NotFetched extends Error {
   readonly fetch: (tx: WriteTransaction) => Promise<void>;
   constructor(what: string, fetch: (tx: WriteTransaction) => Promise<void>) {
     super(`not fetched: ${what}`);
     this.fetch = fetch;
   }
 }
+
+/** What was written up to some point, to go back to when a command has to be run again. */
+export interface Mark {
+  written: number;
+  appended: number;
+}
+
+/** As far back as a second tap can lie: a few lines of one command each. */
+const MOST_RECENT = 32;
+const RECENT_MS = 10_000;
 
 /** The store as one transaction sees it: what was fetched, and over it what has been decided so far. */
 export class TransactionRows implements Rows {
@@ -23,23 +33,15 @@ export class TransactionRows implements Rows {
   readonly #kinds = new Map<RowKind, Row[]>();
   readonly #entries = new Map<Id, Entry | undefined>();
   readonly #facts = new Map<string, Entry[]>();
-  #written = new Map<string, Row | undefined>();
+  readonly #written = new Map<string, Row | undefined>();
+  readonly #before: { key: string; had: boolean; row: Row | undefined }[] = [];
   #appended: { entry: Entry; places: string[] }[] = [];
   readonly #new = new Set<Id>();
-  readonly #beforeSeq: number;
+  #recent: Entry[] | undefined;
+  /** Number of the last line of the journal; known once the newest lines are fetched. */
+  lastSeq = 0;
 
-  #known: ReadonlyMap<string, Row | undefined>;
-
-  /**
-   * @param known rows that need not be fetched
-   * @param beforeSeq entries from this number on are not there yet; only a rebuild needs it
-   */
-  constructor(known: ReadonlyMap<string, Row | undefined> = new Map(), beforeSeq = Number.POSITIVE_INFINITY) {
-    this.#known = known;
-    this.#beforeSeq = beforeSeq;
-  }
-
-  /** Rows read so far; worth remembering once the transaction is committed. */
+  /** Rows read so far. */
   get fetched(): ReadonlyMap<string, Row | undefined> {
     return this.#fetched;
   }
@@ -49,30 +51,40 @@ export class TransactionRows implements Rows {
     return this.#written;
   }
 
-  /** What was known turned out to be old; from here on everything is fetched. */
-  distrust(): void {
-    this.#known = new Map();
-  }
-
-  /** Tells that an id was made just now, so that no row needs to be asked for. */
+  /** Tells that an id was made just now, so that nothing needs to be asked for under it. */
   expectNothingAt(id: Id): void {
     this.#new.add(id);
   }
 
-  /** Forgets what was decided, keeps what was fetched. */
-  reset(): void {
-    this.#written = new Map();
-    this.#appended = [];
+  mark(): Mark {
+    return { written: this.#before.length, appended: this.#appended.length };
   }
 
-  async prefetch(tx: WriteTransaction, keys: string[]): Promise<void> {
-    await Promise.all(keys.map((key) => this.#fetchRow(tx, key)));
+  /** Forgets what was decided since the mark, keeps what was fetched. */
+  backTo(mark: Mark): void {
+    for (const { key, had, row } of this.#before.splice(mark.written).reverse()) {
+      if (had) this.#written.set(key, row);
+      else this.#written.delete(key);
+    }
+    this.#appended = this.#appended.slice(0, mark.appended);
   }
 
-  /** All rows of a group, each to be asked for by its key; the group itself stays unread. */
-  async prefetchGroup(tx: WriteTransaction, group: string): Promise<void> {
-    for (const row of await tx.objectStore('views').index('group').getAll(group))
-      this.#fetched.set(row.key, row);
+  async fetchRows(tx: WriteTransaction, keys: Iterable<string>): Promise<void> {
+    await Promise.all([...new Set(keys)].map((key) => this.#fetchRow(tx, key)));
+  }
+
+  /** The newest lines: all that were written in the last seconds. */
+  async fetchRecent(tx: WriteTransaction, nowMs: number): Promise<void> {
+    const recent: Entry[] = [];
+    let cursor = await tx.objectStore('journal').openCursor(null, 'prev');
+    this.lastSeq = cursor?.key ?? 0;
+    while (cursor && recent.length < MOST_RECENT) {
+      const { entry } = cursor.value as JournalLine;
+      if (entry.writtenAtMs < nowMs - RECENT_MS) break;
+      recent.push(entry);
+      cursor = await cursor.continue();
+    }
+    this.#recent = recent;
   }
 
   async #fetchRow(tx: WriteTransaction, key: string): Promise<void> {
@@ -83,15 +95,15 @@ export class TransactionRows implements Rows {
     const key = `${kind}/${id}`;
     if (this.#written.has(key)) return this.#written.get(key) as RowOf[K] | undefined;
     if (this.#new.has(id)) return undefined;
-    if (this.#known.has(key)) return this.#known.get(key) as RowOf[K] | undefined;
-    if (!this.#fetched.has(key)) throw new Missing(key, (tx) => this.#fetchRow(tx, key));
+    if (!this.#fetched.has(key)) throw new NotFetched(key, (tx) => this.#fetchRow(tx, key));
     return this.#fetched.get(key) as RowOf[K] | undefined;
   }
 
   group<K extends RowKind>(_kind: K, group: string): RowOf[K][] {
-    const fetched = this.#groups.get(group);
+    const isNew = this.#new.has(group.slice(group.indexOf('@') + 1));
+    const fetched = isNew ? [] : this.#groups.get(group);
     if (!fetched) {
-      throw new Missing(group, async (tx) => {
+      throw new NotFetched(group, async (tx) => {
         const rows = await tx.objectStore('views').index('group').getAll(group);
         this.#groups.set(group, rows);
         for (const row of rows) this.#fetched.set(row.key, row);
@@ -108,8 +120,8 @@ export class TransactionRows implements Rows {
   all<K extends RowKind>(kind: K): RowOf[K][] {
     const fetched = this.#kinds.get(kind);
     if (!fetched) {
-      throw new Missing(`every ${kind}`, async (tx) => {
-        // Zero is the sign behind the stroke. What is found is not remembered as single rows: there may be thousands.
+      throw new NotFetched(`every ${kind}`, async (tx) => {
+        // Zero is the sign behind the stroke.
         const range = IDBKeyRange.bound(`${kind}/`, `${kind}0`, false, true);
         this.#kinds.set(kind, await tx.objectStore('views').getAll(range));
       });
@@ -126,23 +138,23 @@ export class TransactionRows implements Rows {
     const appended = this.#appended.find(({ entry }) => entry.id === id);
     if (appended) return appended.entry;
     if (!this.#entries.has(id)) {
-      throw new Missing(`entry ${id}`, async (tx) => {
+      throw new NotFetched(`entry ${id}`, async (tx) => {
         const line = await tx.objectStore('journal').index('id').get(id);
-        this.#entries.set(id, line && line.seq < this.#beforeSeq ? upcast(line.entry) : undefined);
+        this.#entries.set(id, line && readable(line.entry) ? upcast(line.entry) : undefined);
       });
     }
     return this.#entries.get(id);
   }
 
   facts(key: string): Entry[] {
-    const fetched = this.#facts.get(key);
+    const isNew = this.#new.has(key.slice(key.indexOf('/') + 1));
+    const fetched = isNew ? [] : this.#facts.get(key);
     if (!fetched) {
-      throw new Missing(`facts of ${key}`, async (tx) => {
+      throw new NotFetched(`facts of ${key}`, async (tx) => {
         const lines = await tx.objectStore('journal').index('places').getAll(key);
-        const seen = lines.filter(({ seq }) => seq < this.#beforeSeq);
         this.#facts.set(
           key,
-          seen.map(({ entry }) => upcast(entry)),
+          lines.flatMap(({ entry }) => (readable(entry) ? [upcast(entry)] : [])),
         );
       });
     }
@@ -152,12 +164,21 @@ export class TransactionRows implements Rows {
     ];
   }
 
+  recent(): Entry[] {
+    return this.#recent ?? [];
+  }
+
+  #write(key: string, row: Row | undefined): void {
+    this.#before.push({ key, had: this.#written.has(key), row: this.#written.get(key) });
+    this.#written.set(key, row);
+  }
+
   put(row: Row): void {
-    this.#written.set(row.key, row);
+    this.#write(row.key, row);
   }
 
   drop(key: string): void {
-    this.#written.set(key, undefined);
+    this.#write(key, undefined);
   }
 
   append(entry: Entry, places: string[]): void {

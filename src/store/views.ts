@@ -1,4 +1,4 @@
-import type { AsBuilt, DueLine, HistoryLine, HistoryPage } from '../journal/answers.ts';
+import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from '../journal/answers.ts';
 import type { Photo } from '../journal/commands.ts';
 import type { Id, Settings } from '../journal/entries.ts';
 import { labelHolder } from '../journal/labelHolder.ts';
@@ -82,7 +82,7 @@ export interface Views {
   rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
   release: { ask: { bikeId: Id }; gives: ReleaseNow | undefined };
   /** `b:`, `p:`, `j:` or `t:` with an id; newest first. */
-  history: { ask: { place: string; after?: [string, number]; limit: number }; gives: HistoryPage };
+  history: { ask: { place: string; after?: HistoryMark; limit: number }; gives: HistoryPage };
   entry: { ask: { entryId: Id }; gives: HistoryLine | undefined };
   'as-built': { ask: { bikeId: Id; atMs: number }; gives: AsBuilt };
   photo: { ask: { photoId: Id }; gives: Photo | undefined };

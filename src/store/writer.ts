@@ -3,4 +3,3 @@ export { append } from './append.ts';
 export { asBuilt, releaseNow } from './deepViews.ts';
 export { removeDemo } from './demo.ts';
 export { rebuildIfOld } from './rebuild.ts';
-export { RowCache } from './rowCache.ts';

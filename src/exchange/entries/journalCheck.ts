@@ -1,4 +1,6 @@
 import { ENTRY_VERSION, type Entry, type EntryType, type Id } from '../../journal/entries.ts';
+import type { Field } from '../../journal/kinds/kind.ts';
+import { kinds } from '../../journal/kinds/kinds.ts';
 import { upcast } from '../../journal/upcasts.ts';
 import { LINE_CHARS } from '../archive/layout.ts';
 import { refuseFile } from '../refusing.ts';
@@ -13,12 +15,6 @@ const checkEntry = compile(entryJson, { defs: shared });
 /** The fields a correction may put anew, by kind of entry. A correction was never held to the limits of numbers. */
 const correctable = new Map<string, Map<string, Check>>();
 
-/** Fields that say what an entry is about: no correction touches them, see `journal/decide/corrections.ts`. */
-const FIXED = [
-  ...['id', 'v', 'type', 'writtenAtMs', 'zone', 'by', 'bikeId', 'partId', 'jointId', 'stepId', 'waitId'],
-  ...['recheckId', 'rideId', 'toolId', 'defectId', 'releaseId', 'noteId', 'matters'],
-];
-
 function fieldsOf(type: EntryType): Map<string, Check> {
   let checks = correctable.get(type);
   if (!checks) {
@@ -32,7 +28,9 @@ function fieldsOf(type: EntryType): Map<string, Check> {
     checks.set('happenedAtMs', (value) =>
       typeof value === 'number' && Number.isFinite(value) ? undefined : '',
     );
-    for (const name of FIXED) checks.delete(name);
+    // What an entry is about is never corrected.
+    for (const [name, { as }] of Object.entries<Field>(kinds[type].fields))
+      if (as === 'fixed') checks.delete(name);
     correctable.set(type, checks);
   }
   return checks;

@@ -106,7 +106,7 @@ const measured = record<Measured>({
 });
 
 const face = record<Face>({
-  faceId: id,
+  faceId: text,
   kind: oneOfTable<FaceKind>(faceKindIds),
   standard: orNull(text),
   nominal: keyed(figure(-MOST, MOST)),
@@ -301,7 +301,7 @@ export const recheckSpans = {
   dueAtMs: optional(instant),
 };
 
-export const recheckAbout: Fields<RecheckAbout> = {
+export const recheckAbout: Fields<Omit<RecheckAbout, 'ridesThen' | 'kmThen'>> = {
   kind: oneOf({
     ...{ retorque: 1, 'look-at-mark': 1, headset: 1, spokes: 1, 'brake-bed-in': 1, seal: 1, inspect: 1 },
   }),
@@ -311,8 +311,6 @@ export const recheckAbout: Fields<RecheckAbout> = {
   partId: optional(id),
   ...recheckSpans,
   turn: figure(0, MOST),
-  ridesThen: figure(0, MOST),
-  kmThen: figure(0, MOST),
 };
 
 export const openItem = record<OpenItem>({

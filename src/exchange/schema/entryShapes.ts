@@ -103,6 +103,8 @@ export const entryHead: Fields<EntryHead> = {
   happenedAtMs: about.instant,
   zone: { json: { type: 'string', pattern: '^[A-Za-z0-9_+/-]{1,60}$' } },
   by: optional(text),
+  orderMs: optional(about.instant),
+  asked: optional(text),
 };
 
 /** The shape of every kind of entry. A kind or a field that is added to the journal and not here does not compile. */
@@ -123,7 +125,12 @@ export const entryShapes: { [T in EntryType]: FieldsOf<T> } = {
   },
   'part-changed': { partId: id, bikeId: optional(id), ...about.oneWayChange },
   'joint-made': { ...joint, ...about.jointAbout },
-  'joint-described': { ...joint, wasMatters: flag, ...described<JointAbout>(about.jointAbout) },
+  'joint-described': {
+    ...joint,
+    wasMatters: flag,
+    revokes: optional(exactly(true)),
+    ...described<JointAbout>(about.jointAbout),
+  },
   'joint-taken-apart': { ...joint, why: text, matters: flag },
   'step-added': { ...step, ...about.stepAbout },
   'step-described': { ...step, ...partly<StepAbout>(about.stepAbout) },
@@ -161,7 +168,8 @@ export const entryShapes: { [T in EntryType]: FieldsOf<T> } = {
     matters: flag,
   },
   'locker-applied': {
-    ...joint,
+    ...onBike,
+    jointId: optional(id),
     stepId: optional(id),
     waitId: id,
     title: optional(text),
@@ -190,7 +198,12 @@ export const entryShapes: { [T in EntryType]: FieldsOf<T> } = {
     words: optional(text),
   },
   'wait-changed': { waitId: id, ...onBike, jointId: optional(id), waitMs: about.longestWait, why: text },
-  'clock-moved': { ...onBike, waitId: id, byMs: figure(-9_999_999_999_999, 9_999_999_999_999) },
+  'clock-moved': {
+    ...onBike,
+    waitId: id,
+    byMs: figure(-9_999_999_999_999, 9_999_999_999_999),
+    changeId: optional(text),
+  },
   'seal-marked': { ...joint, stepId: optional(id), ...note, matters: flag, mark: about.sealMark },
   'tool-added': { toolId: id, ...about.toolAbout },
   'tool-described': { toolId: id, ...described<ToolAbout>(about.toolAbout) },

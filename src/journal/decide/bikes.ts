@@ -1,11 +1,11 @@
 import type { CommandOf } from '../commands.ts';
 import type { Rows } from '../fold.ts';
-import { releaseStands } from '../reducers/bike.ts';
-import { bikeOf, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
+import { releaseStands } from '../kinds/ofChecks.ts';
+import { bikeOf, type Circumstances, freshId, present, type Ruling, refuse, words } from './ruling.ts';
 
-export function startBike(_rows: Rows, command: CommandOf<'start-bike'>, now: Circumstances): Ruling {
+export function startBike(rows: Rows, command: CommandOf<'start-bike'>, now: Circumstances): Ruling {
   const name = words(command.name, 'name-missing');
-  const bikeId = command.bikeId ?? now.newId();
+  const bikeId = freshId(rows, 'bike', command.bikeId, now);
   return [present({ type: 'bike-started', bikeId, name, about: command.about?.trim(), demo: command.demo })];
 }
 
@@ -38,10 +38,9 @@ export function withdrawRelease(rows: Rows, command: CommandOf<'withdraw-release
 
 export function addNote(rows: Rows, command: CommandOf<'add-note'>, now: Circumstances): Ruling {
   const { bikeId, partId, jointId, stepId, photoIds } = command;
-  const text = command.words.trim();
-  if (text === '' && !photoIds?.length) refuse('words-missing');
+  const text = photoIds?.length ? command.words.trim() : words(command.words, 'words-missing');
   if (bikeId !== undefined) bikeOf(rows, bikeId);
-  const noteId = now.newId();
+  const { noteId = now.newId() } = command;
   return [present({ type: 'note-added', noteId, words: text, bikeId, partId, jointId, stepId, photoIds })];
 }
 

@@ -1,35 +1,30 @@
-import { neverDeferred } from '../../standards/checks/releaseRules.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody } from '../entries.ts';
 import type { Rows } from '../fold.ts';
+import { releaseStands } from '../kinds/ofChecks.ts';
 import { mayWait, openItems } from '../openItems.ts';
-import { releaseStands } from '../reducers/bike.ts';
 import type { BikeRow } from '../rows.ts';
-import { bikeOf, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
+import { bikeOf, type Circumstances, freshId, present, type Ruling, refuse, words } from './ruling.ts';
+
+/** A reason is words, not a book. */
+const MOST_WHY = 4000;
 
 /** What may never be put off takes back the release that stands: the stamp must not be older than the crack. */
-function takenBack(bike: BikeRow, found: readonly string[]): EntryBody[] {
+export function takenBack(bike: BikeRow, found: readonly string[]): EntryBody[] {
   if (found.length === 0 || !releaseStands(bike)) return [];
-  return [{ type: 'release-withdrawn', bikeId: bike.bikeId, why: found.join('; ') }];
+  return [{ type: 'release-withdrawn', bikeId: bike.bikeId, why: found.join('; ').slice(0, MOST_WHY) }];
 }
 
 export function findDefect(rows: Rows, command: CommandOf<'find-defect'>, now: Circumstances): Ruling {
   const bike = bikeOf(rows, command.bikeId);
   const { bikeId } = bike;
   const { jointId, partId, area, decision, untilMs, untilKm, restriction } = command;
-  const joint = jointId === undefined ? undefined : rows.get('joint', jointId);
-  if (decision === 'ride-limited') {
-    // Some things are mended or the bike stays: no date, no distance makes them rideable.
-    const never = joint?.matters === true || neverDeferred.some(({ id }) => id === area);
-    if (never) refuse('must-not-be-deferred', command.words);
-    if (untilMs === undefined && untilKm === undefined) refuse('limit-missing');
-  }
   const text = words(command.words, 'words-missing');
+  const defectId = freshId(rows, 'defect', command.defectId, now);
   return [
     present({
       type: 'defect-found',
-      defectId: now.newId(),
-      ...{ bikeId, jointId, partId, words: text, area, decision, untilMs, untilKm, restriction },
+      ...{ defectId, bikeId, jointId, partId, words: text, area, decision, untilMs, untilKm, restriction },
     }),
     ...takenBack(bike, decision === 'do-not-ride' ? [text] : []),
   ];
@@ -47,8 +42,8 @@ export function confirmRideCheck(rows: Rows, command: CommandOf<'confirm-ride-ch
   const { groupId } = command;
   const grave = command.items.flatMap(({ itemId, ok, words: text }) => {
     if (ok) return [];
-    const said = words(text, 'words-missing');
-    return mayWait(groupId, itemId) ? [] : [said];
+    const finding = words(text, 'words-missing');
+    return mayWait(groupId, itemId) ? [] : [finding];
   });
   const items = command.items.map((item) => present(item));
   return [{ type: 'ride-check-confirmed', bikeId: bike.bikeId, groupId, items }, ...takenBack(bike, grave)];
@@ -66,6 +61,6 @@ export function releaseBike(rows: Rows, command: CommandOf<'release-bike'>, now:
   if (statement !== 'not-to-ride' && blocking.length > 0) {
     refuse('must-not-be-deferred', blocking.map((item) => item.words).join('; '));
   }
-  const releaseId = now.newId();
+  const { releaseId = now.newId() } = command;
   return [present({ type: 'bike-released', bikeId, releaseId, statement, covers, by, open, restrictions })];
 }

@@ -1,125 +1,104 @@
+import { checkEntry, fieldsOf } from '../checkEntry.ts';
 import type { CommandOf } from '../commands.ts';
-import type { Entry, EntryBody, Id } from '../entries.ts';
-import { bikesOf } from '../facts.ts';
-import type { Rows } from '../fold.ts';
-import { type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
-import { checkTorque } from './torque.ts';
+import { asItReads, effective, isCorrection, standingCorrections } from '../effective.ts';
+import type { Entry, EntryBody, EntryOf, Id } from '../entries.ts';
+import { begunKey, revokedBike } from '../facts.ts';
+import { type Rows, rootOf } from '../fold.ts';
+import { kinds } from '../kinds/kinds.ts';
+import { releaseStands } from '../kinds/ofChecks.ts';
+import { AHEAD_MS, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
 
 /** How long undo is offered; two seconds of grace for a slow tap. */
 const UNDO_MS = 10_000;
 const GRACE_MS = 2000;
 
-/** Fields that say what an entry is about; a correction changes what it says, never what it is about. */
-const FIXED = new Set([
-  'id',
-  'v',
-  'type',
-  'writtenAtMs',
-  'zone',
-  'by',
-  'bikeId',
-  'partId',
-  'jointId',
-  'stepId',
-  'waitId',
-  'recheckId',
-  'rideId',
-  'toolId',
-  'defectId',
-  'releaseId',
-  'noteId',
-  'matters',
-]);
-
-/** Entries that others are built on, and statements made at a moment: they are answered, not rewritten. */
-const STANDS = new Set<Entry['type']>([
-  'entry-corrected',
-  'bike-released',
-  'release-withdrawn',
-  'step-dropped',
-  'clock-moved',
-  'settings-changed',
-]);
-
 function entryOf(rows: Rows, id: Id): Entry {
   return rows.entry(id) ?? refuse('no-such-entry');
 }
 
-function struckOut(rows: Rows, id: Id): boolean {
-  return rows.get('fix', id)?.fixes.at(-1)?.becomes === null;
-}
-
-/** The row an entry begins, for entries that begin one others may stand on. */
-function keyOf(entry: Entry): string | undefined {
-  if (entry.type === 'bike-started') return `bike/${entry.bikeId}`;
-  if (entry.type === 'part-added') return `part/${entry.partId}`;
-  return entry.type === 'joint-made' ? `joint/${entry.jointId}` : undefined;
-}
-
-/** Whether later entries stand on this one, so that it cannot simply be struck out. */
-function builtUpon(rows: Rows, entry: Entry, together: Id[]): boolean {
-  const key = keyOf(entry);
-  if (key === undefined) return false;
-  const others = rows
-    .facts(key)
-    .filter(({ id, type }) => type !== 'entry-corrected' && !together.includes(id));
-  const onBike = (kind: 'part' | 'joint' | 'step', bikeId: Id) =>
-    rows.group(kind, `${kind}@${bikeId}`).length > 0;
-  if (entry.type === 'bike-started') {
-    const { bikeId } = entry;
-    return others.length > 0 || onBike('part', bikeId) || onBike('joint', bikeId) || onBike('step', bikeId);
+/** An entry as it reads today; nothing when it is struck out. */
+function today(rows: Rows, entry: Entry): Entry | undefined {
+  if (!isCorrection(entry)) {
+    const fixes = rows.get('fix', entry.id)?.fixes.filter(({ struckOut }) => !struckOut) ?? [];
+    return asItReads(entry, fixes);
   }
-  return others.length > 0;
+  const root = rootOf(rows, entry);
+  const all = root ? rows.facts(`fix/${root.id}`).filter(isCorrection) : [];
+  return standingCorrections(all).some(({ id }) => id === entry.id) ? entry : undefined;
 }
 
+/** Whether others stand on the row that an entry begins, so that it cannot simply be struck out. */
+function builtUpon(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
+  const key = begunKey(entry);
+  if (key === undefined) return false;
+  const others = effective(rows.facts(key)).filter((one) => !isCorrection(one) && !together.includes(one.id));
+  if (entry.type !== 'bike-started') return others.length > 0;
+  const on = (kind: 'part' | 'joint' | 'step') => rows.group(kind, `${kind}@${entry.bikeId}`).length > 0;
+  return others.length > 0 || on('part') || on('joint') || on('step');
+}
+
+/**
+ * A correction revokes a release that stands on what is corrected. Where the entry itself had revoked it, there is
+ * nothing more to revoke; once that entry is struck out, the release stands again.
+ */
 function correction(
+  rows: Rows,
   entry: Entry,
-  reason: string,
-  undo: boolean,
-  becomes: Record<string, unknown> | null,
+  { reason, undo, becomes }: Pick<EntryOf<'entry-corrected'>, 'reason' | 'undo' | 'becomes'>,
+  remarksOnly: boolean,
 ): EntryBody {
-  const matters = (entry as { matters?: boolean }).matters === true ? true : undefined;
+  const revokes = revokedBike(entry);
+  const bike = revokes === undefined || remarksOnly ? undefined : rows.get('bike', revokes);
   return present({
     type: 'entry-corrected',
-    corrects: entry.id,
-    reason,
-    undo,
-    becomes,
-    bikeId: bikesOf(entry)[0],
-    matters,
+    ...{ corrects: entry.id, reason, undo, becomes },
+    bikeId: revokes ?? (entry as { bikeId?: Id }).bikeId,
+    matters: bike && releaseStands(bike) ? true : undefined,
   });
+}
+
+function strike(rows: Rows, entry: Entry, reason: string, undo: boolean, together: readonly Id[]): EntryBody {
+  if (!today(rows, entry)) refuse('already-undone');
+  if (builtUpon(rows, entry, together)) refuse('others-build-on-it');
+  return correction(rows, entry, { reason, undo, becomes: null }, false);
 }
 
 /** Strikes out what was just written. The entries stay readable; nothing is deleted. */
-export function undo(rows: Rows, command: CommandOf<'undo'>, now: Circumstances): Ruling {
-  const entries = command.entryIds.map((id) => entryOf(rows, id));
+export function undo(rows: Rows, { entryIds }: CommandOf<'undo'>, now: Circumstances): Ruling {
+  if (new Set(entryIds).size !== entryIds.length) refuse('already-undone');
+  const entries = entryIds.map((id) => entryOf(rows, id));
   return entries.reverse().map((entry) => {
-    if (now.nowMs - entry.writtenAtMs > UNDO_MS + GRACE_MS) refuse('undo-too-late');
-    if (struckOut(rows, entry.id)) refuse('already-undone');
-    if (builtUpon(rows, entry, command.entryIds)) refuse('others-build-on-it');
-    return correction(entry, 'undone', true, null);
+    const agoMs = now.nowMs - entry.writtenAtMs;
+    if (agoMs > UNDO_MS + GRACE_MS) refuse('undo-too-late');
+    return strike(rows, entry, 'undone', true, entryIds);
   });
 }
 
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
 /** From now on the entry reads differently, or not at all; the old reading and the reason stay. */
-export function correct(rows: Rows, command: CommandOf<'correct'>): Ruling {
+export function correct(rows: Rows, command: CommandOf<'correct'>, now: Circumstances): Ruling {
   const entry = entryOf(rows, command.entryId);
-  if (STANDS.has(entry.type)) refuse('cannot-be-corrected');
+  if (kinds[entry.type].stands) refuse('cannot-be-corrected');
   const reason = words(command.reason, 'reason-missing');
   const { becomes } = command;
-  if (becomes === null) {
-    if (struckOut(rows, entry.id)) refuse('already-undone');
-    if (builtUpon(rows, entry, [entry.id])) refuse('others-build-on-it');
-    return [correction(entry, reason, false, null)];
+  if (becomes === null) return [strike(rows, entry, reason, false, [entry.id])];
+  const before = today(rows, entry) ?? refuse('already-undone');
+  const fields = fieldsOf(entry.type);
+  const named = Object.keys(becomes);
+  for (const field of named) {
+    const may = field === 'happenedAtMs' || (Object.hasOwn(fields, field) && fields[field]?.as !== 'fixed');
+    if (!may || becomes[field] === undefined) refuse('cannot-be-corrected');
   }
-  const changed = Object.entries(becomes).filter(([field]) => !FIXED.has(field));
-  if (changed.length === 0 || changed.length !== Object.keys(becomes).length) refuse('cannot-be-corrected');
-  if (becomes['happenedAtMs'] !== undefined && !Number.isFinite(becomes['happenedAtMs']))
+  const { happenedAtMs } = becomes;
+  if (happenedAtMs !== undefined && !(typeof happenedAtMs === 'number' && Number.isFinite(happenedAtMs)))
     refuse('not-a-number');
-  const corrected = { ...entry, ...becomes } as Entry;
-  if (corrected.type === 'torque-applied')
-    checkTorque(corrected.applied, rows.get('joint', corrected.jointId));
-  if (corrected.type === 'torque-found' && corrected.movedAt) checkTorque(corrected.movedAt);
-  if (corrected.happenedAtMs > entry.writtenAtMs) refuse('in-the-future');
-  return [correction(entry, reason, false, becomes)];
+  if (typeof happenedAtMs === 'number' && happenedAtMs > now.nowMs + AHEAD_MS) refuse('in-the-future');
+  const changed = named.filter(
+    (field) => !same(becomes[field], (before as unknown as Record<string, unknown>)[field]),
+  );
+  if (changed.length === 0) refuse(named.length === 0 ? 'cannot-be-corrected' : 'nothing-changes');
+  checkEntry(rows, { ...before, ...becomes } as Entry, changed);
+  const remarksOnly = changed.every((field) => fields[field]?.as === 'remark');
+  return [correction(rows, entry, { reason, undo: false, becomes }, remarksOnly)];
 }

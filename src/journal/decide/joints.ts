@@ -1,6 +1,6 @@
-import { jointKindRow } from '../../standards/jointKinds.ts';
+import { jointKinds } from '../../standards/jointKinds.ts';
 import type { CommandOf } from '../commands.ts';
-import type { Between, EntryBody, Fastener, Id, JointAbout, Target } from '../entries.ts';
+import type { Between, EntryBody, Id } from '../entries.ts';
 import { bikeOf as bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
@@ -8,19 +8,14 @@ import {
   bikeOf,
   type Circumstances,
   clearing,
+  freshId,
   jointOf,
   partOf,
-  positive,
   present,
   type Ruling,
   refuse,
   words,
 } from './ruling.ts';
-
-/** Above this a count is a slip of the finger: even the spokes of a wheel are fewer. */
-const MOST_FASTENERS = 72;
-const ABSURD_TORQUE = 1000;
-const LONGEST_MM = 2500;
 
 function checkParts(rows: Rows, bikeId: Id, partIds: Id[], between: Between[]): void {
   if (new Set(partIds).size < 1) refuse('too-few-parts');
@@ -31,52 +26,21 @@ function checkParts(rows: Rows, bikeId: Id, partIds: Id[], between: Between[]): 
   }
 }
 
-function checkFasteners(fasteners: Fastener[]): void {
-  for (const { count } of fasteners) {
-    if (!Number.isInteger(count) || count < 1 || count > MOST_FASTENERS)
-      refuse('fastener-count', String(count));
-  }
-}
-
-function checkTargets(targets: Target[]): void {
-  for (const { source, torque, upTo } of targets) {
-    if (source !== 'none' && !torque) refuse('not-a-number');
-    if (torque) positive(torque.value, ABSURD_TORQUE);
-    if (upTo) positive(upTo.value, ABSURD_TORQUE);
-  }
-}
-
-/** Lengths measured at a joint: above nothing, and none longer than a bicycle; a bar may drop and sweep back. */
-function checkLengths({ fasteners = [], clamp, bar, extension }: Partial<JointAbout>): void {
-  const lengths = [
-    ...fasteners.map(({ grip }) => grip),
-    ...[clamp?.tubeArm, clamp?.boltArm, extension?.length],
-  ];
-  for (const length of lengths) if (length) positive(length.value, LONGEST_MM);
-  for (const place of bar ? [bar.rise, bar.reach] : []) {
-    if (!Number.isFinite(place.value)) refuse('not-a-number');
-    if (Math.abs(place.value) > LONGEST_MM) refuse('absurd-value', place.typed);
-  }
-  if (extension && !Number.isFinite(extension.angleDeg)) refuse('not-a-number');
-}
-
 export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
-  const { kind, partIds, between, fasteners, targets, note, jointId = now.newId() } = command;
+  const { kind, partIds, between, fasteners, targets, note } = command;
+  const jointId = freshId(rows, 'joint', command.jointId, now);
   const { clamp, bar, extension } = command;
   checkParts(rows, bikeId, partIds, between);
-  checkFasteners(fasteners);
-  checkTargets(targets);
-  checkLengths(command);
-  const kindRow = jointKindRow(kind);
-  const name = command.name.trim() === '' ? kindRow.label : command.name.trim();
-  const matters = command.matters ?? kindRow.matters;
+  const row = jointKinds.find((one) => one.kind === kind) ?? refuse('malformed', String(kind));
+  const name = command.name.trim() === '' ? row.label : command.name.trim();
+  const matters = command.matters ?? row.matters;
   const about = { name, kind, partIds, between, fasteners, targets, matters, note, clamp, bar, extension };
   return [present({ type: 'joint-made', jointId, bikeId, ...about })];
 }
 
 /** What a release stands on; a name, a note or a measured length changes none of it. */
-const RELEASED = ['kind', 'partIds', 'between', 'fasteners', 'targets'] as const;
+const RELEASED = ['kind', 'partIds', 'between', 'fasteners', 'targets', 'matters'] as const;
 
 export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>): Ruling {
   const { type: _type, happenedAtMs: _at, jointId, ...about } = command;
@@ -85,19 +49,33 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
   if (about.partIds || about.between) {
     checkParts(rows, joint.bikeId, about.partIds ?? joint.partIds, about.between ?? joint.between);
   }
-  checkFasteners(about.fasteners ?? []);
-  checkTargets(about.targets ?? []);
-  checkLengths(about);
   const { bikeId, matters: wasMatters } = joint;
   // A release covers the joint as it was then; another target or another part is another joint.
-  const anew = wasMatters && RELEASED.some((field) => about[field] !== undefined);
-  const matters = about.matters ?? (anew ? true : undefined);
+  const anew = RELEASED.some(
+    (field) => about[field] !== undefined && JSON.stringify(about[field]) !== JSON.stringify(joint[field]),
+  );
+  const revokes = anew && (wasMatters || about.matters === true) ? (true as const) : undefined;
   return [
     present({
       ...{ type: 'joint-described' as const, jointId, bikeId, ...about, ...clearing(joint, about) },
-      ...{ matters, wasMatters },
+      ...{ wasMatters, revokes },
     }),
   ];
+}
+
+/** Every part a joint needs on its bike: what it joins, and what goes between. */
+export function partsOf({ partIds, between }: Pick<JointRow, 'partIds' | 'between'>): Id[] {
+  return [...partIds, ...between.flatMap(({ partId }) => (partId ? [partId] : []))];
+}
+
+/** A joint that came apart can be put together again once all its parts are on its bike. */
+export function refuseWithoutParts(rows: Rows, joint: JointRow): void {
+  if (joint.state !== 'apart') return;
+  for (const partId of partsOf(joint)) {
+    const part = rows.get('part', partId);
+    if (!part || bikeOfPlace(part.place) !== joint.bikeId)
+      refuse('part-not-on-this-bike', part?.name ?? joint.name);
+  }
 }
 
 /** A joint comes apart, and with it end the waits and re-checks that were about it. */

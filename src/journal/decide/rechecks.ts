@@ -1,4 +1,3 @@
-import { timeDueMs } from '../../planning/due.ts';
 import { pullFigure } from '../../standards/checks/pullFigure.ts';
 import { pullInstructions } from '../../standards/checks/pullInstructions.ts';
 import {
@@ -9,21 +8,25 @@ import {
   spanOfTurn,
 } from '../../standards/checks/recheckSchedule.ts';
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, Id, RecheckAbout } from '../entries.ts';
+import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
+import { boltsOf } from '../guards.ts';
+import { compareStanding } from '../order.ts';
 import type { JointRow, RecheckRow } from '../rows.ts';
 import { checkTitle } from '../titleToday.ts';
+import { takenBack } from './checks.ts';
 import {
   bikeOf,
   type Circumstances,
+  dueAt,
+  freshId,
   jointOf,
-  positive,
   present,
   type Ruling,
   refuse,
   words,
 } from './ruling.ts';
-import { boltsOf, checkTorque, snapshotOf } from './torque.ts';
+import { snapshotOf } from './torque.ts';
 
 function recheckOf(rows: Rows, recheckId: Id): RecheckRow {
   const recheck = rows.get('recheck', recheckId) ?? refuse('no-such-recheck');
@@ -48,12 +51,6 @@ function spanFor(rows: Rows, joint: JointRow, row: ScheduleRow, turn: number): S
   return span && { rides: span.afterRides, km: span.km, days: span.days };
 }
 
-/** What the bike had been ridden when a re-check was set. */
-export function rideCounts(rows: Rows, bikeId: Id): Pick<RecheckAbout, 'ridesThen' | 'kmThen'> {
-  const rides = rows.get('rides', bikeId);
-  return { ridesThen: rides?.count ?? 0, kmThen: rides?.km ?? 0 };
-}
-
 /** What a check of this joint asks for, by the figure there is today. */
 export function instructionFor(joint: JointRow, kind: InstructionKind): { title: string; words: string } {
   const { title, words } =
@@ -69,7 +66,7 @@ function turnOf(
   turn: number,
   now: Circumstances,
   atMs: number,
-  then: Pick<RecheckAbout, 'ridesThen' | 'kmThen'>,
+  given: Id | undefined,
 ): EntryBody[] {
   const span = spanFor(rows, joint, row, turn);
   if (!span) return [];
@@ -77,7 +74,7 @@ function turnOf(
   return [
     present({
       type: 'recheck-set',
-      recheckId: now.newId(),
+      recheckId: freshId(rows, 'recheck', given, now),
       bikeId: joint.bikeId,
       jointId: joint.jointId,
       kind: row.instruction,
@@ -86,9 +83,8 @@ function turnOf(
       dueRides: span.rides,
       dueKm: span.km,
       dueDays: span.days,
-      dueAtMs: timeDueMs(atMs, span.days),
+      dueAtMs: dueAt(atMs, span.days),
       turn,
-      ...then,
     }),
   ];
 }
@@ -98,27 +94,33 @@ function cured(joint: JointRow): boolean {
   return joint.locked !== undefined;
 }
 
+/** The limits of distance that this ride brings to their end: what it was ridden with until now is to be mended. */
+function limitsReached(rows: Rows, bikeId: Id, km: number | undefined): string[] {
+  if (km === undefined) return [];
+  const log = rows.get('rides', bikeId)?.log ?? [];
+  return rows
+    .group('defect', `defect@${bikeId}`)
+    .filter(({ untilKm, reachedAtMs, foundOrder }) => {
+      if (untilKm === undefined || reachedAtMs !== undefined) return false;
+      const since = log.filter((ride) => compareStanding(ride, foundOrder) > 0);
+      return since.reduce((sum, ride) => sum + ride.km, km) >= untilKm;
+    })
+    .map(({ words: text, untilKm }) => `${text}: the limit of ${untilKm} km is ridden`);
+}
+
 /**
  * A ride. The first one makes a re-check of every joint due, each in the way the joint can bear; a later
  * one does so for joints tightened anew since their last re-check was set.
  */
 export function logRide(rows: Rows, command: CommandOf<'log-ride'>, now: Circumstances): Ruling {
-  const { bikeId } = bikeOf(rows, command.bikeId);
+  const bike = bikeOf(rows, command.bikeId);
+  const { bikeId } = bike;
   const { minutes, km, noticed } = command;
   if (minutes === undefined && km === undefined) refuse('ride-empty');
-  if (minutes !== undefined) positive(minutes, 10_000);
-  if (km !== undefined) positive(km, 3000);
   const atMs = command.happenedAtMs ?? now.nowMs;
+  const rideId = freshRide(command, now);
   const first = (rows.get('rides', bikeId)?.count ?? 0) === 0;
-  const ride: EntryBody = present({
-    type: 'ride-logged',
-    rideId: now.newId(),
-    bikeId,
-    minutes,
-    km,
-    noticed,
-    first,
-  });
+  const ride: EntryBody = present({ type: 'ride-logged', rideId, bikeId, minutes, km, noticed, first });
   const open = new Set(rows.group('recheck', `recheck@${bikeId}`).map(({ jointId }) => jointId));
   const joints = rows
     .group('joint', `joint@${bikeId}`)
@@ -126,13 +128,17 @@ export function logRide(rows: Rows, command: CommandOf<'log-ride'>, now: Circums
       if (state === 'apart' || open.has(jointId)) return false;
       return recheckSetAtMs === undefined || (applied?.atMs ?? madeAtMs) > recheckSetAtMs;
     });
-  // Counted from before this ride, so that "after one ride" is now.
-  const then = rideCounts(rows, bikeId);
+  // Set before the ride, so that "after one ride" is now.
   const set = joints.flatMap((joint) =>
-    recheckRows(joint.kind, cured(joint)).flatMap((row) => turnOf(rows, joint, row, 0, now, atMs, then)),
+    recheckRows(joint.kind, cured(joint)).flatMap((row) => {
+      const given = command.recheckIds?.[`${joint.jointId}/${row.instruction}`];
+      return turnOf(rows, joint, row, 0, now, atMs, given);
+    }),
   );
-  return [...set, ride];
+  return [...set, ride, ...takenBack(bike, limitsReached(rows, bikeId, km))];
 }
+
+const freshRide = ({ rideId }: CommandOf<'log-ride'>, now: Circumstances): Id => rideId ?? now.newId();
 
 export function setRecheck(rows: Rows, command: CommandOf<'set-recheck'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
@@ -141,22 +147,24 @@ export function setRecheck(rows: Rows, command: CommandOf<'set-recheck'>, now: C
   return [
     present({
       type: 'recheck-set',
-      recheckId: now.newId(),
+      recheckId: freshId(rows, 'recheck', command.recheckId, now),
       ...{ bikeId, jointId, partId, kind, dueDays, dueRides, dueKm },
       title: words(command.title, 'name-missing'),
       instruction: words(command.instruction, 'words-missing'),
-      dueAtMs: timeDueMs(command.happenedAtMs ?? now.nowMs, dueDays),
+      dueAtMs: dueAt(command.happenedAtMs ?? now.nowMs, dueDays),
       turn: 0,
-      ...rideCounts(rows, bikeId),
     }),
   ];
 }
 
-function checkSpan(days?: number, rides?: number, km?: number): void {
-  if (days === undefined && rides === undefined && km === undefined) refuse('limit-missing');
-  if (days !== undefined) positive(days, 3660);
-  if (rides !== undefined) positive(rides, 10_000);
-  if (km !== undefined) positive(km, 100_000);
+/** A task falls due by something, and not at once: a span of nothing is only set by the logbook itself. */
+function checkSpan(...spans: (number | undefined)[]): void {
+  const given = spans.filter((span) => span !== undefined);
+  if (given.length === 0) refuse('limit-missing');
+  for (const span of given) {
+    if (!Number.isFinite(span)) refuse('not-a-number');
+    if (span <= 0) refuse('not-positive');
+  }
 }
 
 export function changeRecheck(rows: Rows, command: CommandOf<'change-recheck'>): Ruling {
@@ -164,7 +172,7 @@ export function changeRecheck(rows: Rows, command: CommandOf<'change-recheck'>):
   const { dueDays, dueRides, dueKm } = command;
   checkSpan(dueDays, dueRides, dueKm);
   const why = words(command.why, 'reason-missing');
-  const dueAtMs = timeDueMs(setAtMs, dueDays);
+  const dueAtMs = dueAt(setAtMs, dueDays);
   return [
     present({ type: 'recheck-changed', recheckId, bikeId, jointId, dueDays, dueRides, dueKm, dueAtMs, why }),
   ];
@@ -193,14 +201,19 @@ function nextTurn(
   turn: number,
   now: Circumstances,
   atMs: number,
+  given: Id | undefined,
 ): EntryBody[] {
-  const then = rideCounts(rows, recheck.bikeId);
   if (recheck.jointId === undefined) {
     if (recheck.dueDays === undefined && recheck.dueKm === undefined) return [];
     const { bikeId, partId, kind, title, instruction, dueDays, dueKm } = recheck;
-    const again = { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn, ...then };
+    const again = { bikeId, partId, kind, title, instruction, dueDays, dueKm, turn };
     return [
-      present({ type: 'recheck-set', recheckId: now.newId(), ...again, dueAtMs: timeDueMs(atMs, dueDays) }),
+      present({
+        type: 'recheck-set',
+        recheckId: freshId(rows, 'recheck', given, now),
+        ...again,
+        dueAtMs: dueAt(atMs, dueDays),
+      }),
     ];
   }
   const joint = jointOf(rows, recheck.jointId);
@@ -208,7 +221,7 @@ function nextTurn(
   const row = recheckRows(joint.kind, cured(joint)).find(({ instruction }) =>
     sameTask(instruction, recheck.kind),
   );
-  return row ? turnOf(rows, joint, row, turn, now, atMs, then) : [];
+  return row ? turnOf(rows, joint, row, turn, now, atMs, given) : [];
 }
 
 /** A joint may have got threadlocker since its re-check was set; the task stays the same, its way changes. */
@@ -226,8 +239,6 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
   const recheck = recheckId === undefined ? undefined : recheckOf(rows, recheckId);
   if (cured(joint) && way === 'tightening' && outcome === 'held')
     refuse('turning-breaks-the-bond', joint.name);
-  if (movedAt) checkTorque(movedAt);
-  if (turnedDeg !== undefined && !(turnedDeg > 0 && turnedDeg <= 3600)) refuse('not-a-number');
   if (outcome === 'moved' && !movedAt && way === 'tightening') refuse('not-a-number');
   const atMs = command.happenedAtMs ?? now.nowMs;
   const tool = snapshotOf(rows, command.toolId, atMs);
@@ -239,7 +250,6 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
     }),
   ];
   if (broughtTo) {
-    checkTorque(broughtTo, joint);
     const bolts = Math.max(1, boltsOf(joint));
     entries.push(
       present({
@@ -251,7 +261,7 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
   }
   // What moved asks to be met again as soon as a joint just made.
   const turn = recheck && outcome === 'held' ? recheck.turn + 1 : 0;
-  if (recheck) entries.push(...nextTurn(rows, recheck, turn, now, atMs));
+  if (recheck) entries.push(...nextTurn(rows, recheck, turn, now, atMs, command.nextRecheckId));
   return entries;
 }
 
@@ -265,5 +275,5 @@ export function answerRecheck(rows: Rows, command: CommandOf<'answer-recheck'>, 
     ...{ recheckId, bikeId, jointId, partId, outcome, words: command.words, photoIds },
   });
   const atMs = command.happenedAtMs ?? now.nowMs;
-  return [answered, ...nextTurn(rows, recheck, recheck.turn + 1, now, atMs)];
+  return [answered, ...nextTurn(rows, recheck, recheck.turn + 1, now, atMs, command.nextRecheckId)];
 }

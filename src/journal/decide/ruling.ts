@@ -1,8 +1,11 @@
+import { timeDueMs } from '../../planning/due.ts';
+import { visible } from '../checks/field.ts';
 import type { Command, Refusal, Refused } from '../commands.ts';
 import type { Described, Entry, EntryBody, Id, Unknowable } from '../entries.ts';
+import { begunKey, factKeys, splitKey } from '../facts.ts';
 import type { OpenInPile } from '../fitAtHand.ts';
 import type { Rows } from '../fold.ts';
-import type { BikeRow, JointRow, PartRow, StepRow } from '../rows.ts';
+import type { BikeRow, JointRow, PartRow, RowKind, StepRow } from '../rows.ts';
 
 /** What a decision takes from outside: the clock, the zone, and ids for what is new. */
 export interface Circumstances {
@@ -13,10 +16,10 @@ export interface Circumstances {
   openInPile?: OpenInPile;
 }
 
-/** New entries without their heads, or a named refusal. */
-export type Ruling = EntryBody[] | Refused;
+/** New entries without their heads. */
+export type Ruling = EntryBody[];
 
-/** Thrown by the `…Of` functions below and caught by `decide`, so that a decision reads top to bottom. */
+/** Thrown by `refuse` and caught by `decide`, so that a decision reads top to bottom. */
 export class RefusedCommand extends Error {
   readonly refused: Refused;
   constructor(refused: Refusal, about?: string) {
@@ -24,6 +27,9 @@ export class RefusedCommand extends Error {
     this.refused = about === undefined ? { refused } : { refused, about };
   }
 }
+
+/** A clock may run a little ahead of the one that wrote a command; more than this is a mistake. */
+export const AHEAD_MS = 60_000;
 
 /** Ends a decision with a named refusal. */
 export function refuse(refused: Refusal, about?: string): never {
@@ -48,17 +54,10 @@ export function stepOf(rows: Rows, stepId: Id): StepRow {
   return step;
 }
 
-/** A text that must not be empty. */
+/** A text that must say something, without the spaces round it. */
 export function words(text: string | undefined, missing: Refusal): string {
-  const trimmed = (text ?? '').trim();
-  return trimmed === '' ? refuse(missing) : trimmed;
-}
-
-/** A number that must be finite and above zero, and at most `most`. */
-export function positive(value: number | undefined, most: number): number {
-  if (value === undefined || !Number.isFinite(value)) return refuse('not-a-number');
-  if (value <= 0) return refuse('not-positive');
-  return value > most ? refuse('absurd-value', String(value)) : value;
+  if (typeof text === 'string' && visible(text)) return text.trim();
+  return refuse(missing);
 }
 
 /** Fields of `from` that are present; keeps entries free of undefined fields. */
@@ -78,7 +77,31 @@ export function clearing<T extends object>(
   return { cleared: cleared?.length ? cleared : undefined };
 }
 
-/** Heads the entries of one command. */
+/** When a span of days is over; days that are no number are left to the check of the entry. */
+export function dueAt(fromMs: number, days: number | undefined): number | undefined {
+  const reckoned = days !== undefined && Number.isFinite(days) && days >= 0 && days <= 3660;
+  return reckoned ? timeDueMs(fromMs, days) : undefined;
+}
+
+/** The id of what a command makes: its own, if nothing bears it yet, or a new one. */
+export function freshId(rows: Rows, kind: RowKind, given: Id | undefined, now: Circumstances): Id {
+  if (given === undefined) return now.newId();
+  if (rows.get(kind, given)) refuse('already-there');
+  return given;
+}
+
+/** The newest place in the order that any of the rows holds which these entries are facts of. */
+function newestIn(rows: Rows, bodies: readonly EntryBody[]): number {
+  const begun = new Set(bodies.map((body) => begunKey(body as Entry)));
+  const keys = new Set(bodies.flatMap((body) => factKeys(body as Entry)));
+  const held = [...keys].flatMap((key) => (begun.has(key) ? [] : (rows.get(...splitKey(key))?.lastMs ?? [])));
+  return Math.max(Number.NEGATIVE_INFINITY, ...held);
+}
+
+/**
+ * Heads the entries of one command. Where the clock stands before something that the rows already hold, the entries
+ * come right after it: an answer never stands before what it answers.
+ */
 export function headed(
   rows: Rows,
   bodies: EntryBody[],
@@ -87,6 +110,8 @@ export function headed(
   version: number,
 ): Entry[] {
   const by = rows.get('settings', 'app')?.settings.doer.trim();
+  const late = command.happenedAtMs !== undefined;
+  const newest = late ? Number.NEGATIVE_INFINITY : newestIn(rows, bodies);
   return bodies.map((body) => ({
     id: now.newId(),
     v: version,
@@ -94,6 +119,7 @@ export function headed(
     happenedAtMs: command.happenedAtMs ?? now.nowMs,
     zone: now.zone,
     ...(by ? { by } : {}),
+    ...(newest > now.nowMs ? { orderMs: newest + 1 } : {}),
     ...body,
   }));
 }

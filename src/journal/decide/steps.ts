@@ -8,6 +8,7 @@ import { stepList } from '../stepList.ts';
 import {
   bikeOf,
   type Circumstances,
+  freshId,
   jointOf,
   present,
   type Ruling,
@@ -78,7 +79,8 @@ export function planSteps(rows: Rows, command: CommandOf<'plan-steps'>, now: Cir
 
 export function addStep(rows: Rows, command: CommandOf<'add-step'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
-  const { kind, detail, jointId, partId, stepId = now.newId() } = command;
+  const { kind, detail, jointId, partId } = command;
+  const stepId = freshId(rows, 'step', command.stepId, now);
   const title = words(command.title, 'name-missing');
   if (jointId !== undefined) jointOf(rows, jointId);
   if (kind === 'torque' && jointId === undefined) refuse('no-such-joint');
@@ -153,9 +155,10 @@ export function finishStep(rows: Rows, command: CommandOf<'finish-step'>): Rulin
   const step = stepOf(rows, command.stepId);
   if (step.state === 'done') refuse('already-done', step.title);
   if (step.kind === 'torque') refuse('not-a-torque-step', step.title);
+  // Threadlocker that is only ticked would have no cure.
+  if (step.kind === 'lock') refuse('cure-not-started', step.title);
   const { stepId, bikeId, jointId, partId } = step;
   const { measured, note, photoIds } = command;
-  if (measured && !Number.isFinite(measured.value)) refuse('not-a-number');
   const matters = jointId !== undefined && jointOf(rows, jointId).matters ? true : undefined;
   return [present({ type: 'step-done', stepId, bikeId, jointId, partId, measured, note, photoIds, matters })];
 }

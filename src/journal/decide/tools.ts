@@ -1,24 +1,13 @@
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, ToolAbout } from '../entries.ts';
+import type { EntryBody } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow, ToolRow } from '../rows.ts';
-import { instructionFor, rideCounts } from './rechecks.ts';
-import { type Circumstances, clearing, positive, present, type Ruling, refuse, words } from './ruling.ts';
+import { instructionFor } from './rechecks.ts';
+import { type Circumstances, clearing, freshId, present, type Ruling, refuse, words } from './ruling.ts';
 
-function checkTool(about: Partial<ToolAbout>): void {
-  const { minNm, maxNm } = about;
-  if (minNm !== undefined && !(minNm >= 0)) refuse('not-a-number');
-  if (maxNm !== undefined) positive(maxNm, 1000);
-  if (minNm !== undefined && maxNm !== undefined && minNm >= maxNm)
-    refuse('absurd-value', `${minNm}–${maxNm}`);
-  if (about.checkEveryDays !== undefined) positive(about.checkEveryDays, 3660);
-  if (about.cyclesSinceCheck !== undefined && !(about.cyclesSinceCheck >= 0)) refuse('not-a-number');
-  if (about.lever) positive(about.lever.value, 3000);
-}
-
-export function addTool(_rows: Rows, command: CommandOf<'add-tool'>, now: Circumstances): Ruling {
-  const { type: _type, happenedAtMs: _at, toolId = now.newId(), ...about } = command;
-  checkTool(about);
+export function addTool(rows: Rows, command: CommandOf<'add-tool'>, now: Circumstances): Ruling {
+  const { type: _type, happenedAtMs: _at, toolId: given, ...about } = command;
+  const toolId = freshId(rows, 'tool', given, now);
   return [present({ type: 'tool-added', toolId, ...about, name: words(command.name, 'name-missing') })];
 }
 
@@ -26,9 +15,6 @@ export function describeTool(rows: Rows, command: CommandOf<'describe-tool'>): R
   const { type: _type, happenedAtMs: _at, toolId, ...about } = command;
   const tool = rows.get('tool', toolId) ?? refuse('no-such-tool');
   if (about.name !== undefined) words(about.name, 'name-missing');
-  const after = (field: 'minNm' | 'maxNm') =>
-    about[field] ?? (about.cleared?.includes(field) ? undefined : tool[field]);
-  checkTool({ ...about, minNm: after('minNm'), maxNm: after('maxNm') });
   return [present({ type: 'tool-described', toolId, ...about, ...clearing(tool, about) })];
 }
 
@@ -67,7 +53,6 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
       dueRides: 0,
       dueAtMs: command.happenedAtMs ?? now.nowMs,
       turn: 0,
-      ...rideCounts(rows, joint.bikeId),
     };
   });
   return [{ type: 'tool-found-out', toolId: tool.toolId, why }, ...rechecks];

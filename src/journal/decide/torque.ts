@@ -1,40 +1,11 @@
-import { plausibleTorque } from '../../mechanics/screws/torquePlausible.ts';
-import type { TorqueUnit, Typed } from '../../mechanics/units.ts';
-import { torqueNm } from '../../mechanics/units.ts';
+import { lockerWait, nearDiscBrake } from '../../planning/lockerWait.ts';
 import { toolState } from '../../planning/toolState.ts';
-import { threadNamed } from '../../standards/screws/threads.ts';
-import type { CommandOf } from '../commands.ts';
-import type { Id, ToolSnapshot } from '../entries.ts';
+import type { CommandOf, LockerOn } from '../commands.ts';
+import type { EntryBody, Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
-import { type Circumstances, jointOf, positive, present, type Ruling, refuse, stepOf } from './ruling.ts';
-import { LONGEST_WAIT_MS } from './waits.ts';
-
-/** Two equal taps on one joint within this are one tap of a trembling knuckle. */
-const DOUBLE_TAP_MS = 1500;
-
-/** The bolts of a joint, all fasteners together. */
-export function boltsOf(joint: JointRow): number {
-  return joint.fasteners.reduce((sum, { count }) => sum + count, 0);
-}
-
-/** The thread of a joint, mm, where it is listed and all its screws share it. */
-function threadOf(joint: JointRow | undefined): number | undefined {
-  const sizes = new Set(joint?.fasteners.map(({ thread }) => threadNamed(thread)?.diameterMm));
-  const [only] = sizes;
-  return sizes.size === 1 ? only : undefined;
-}
-
-/**
- * Refuses what no hand means: not a number, nothing, or a figure the screws of the joint cannot have been given.
- * What may only be a slip of the unit is asked about on the screen and kept as it was.
- */
-export function checkTorque(torque: Typed<TorqueUnit>, joint?: JointRow): void {
-  const { value, unit } = torque;
-  positive(value, Number.MAX_VALUE);
-  const plausible = plausibleTorque(torqueNm(value, unit), threadOf(joint));
-  if (!plausible.ok && plausible.reason === 'absurd') refuse('absurd-torque', `${torque.typed}`);
-}
+import { refuseWithoutParts } from './joints.ts';
+import { type Circumstances, freshId, jointOf, present, type Ruling, refuse, stepOf } from './ruling.ts';
 
 /** The tool as it stands today, to be kept inside the entry. */
 export function snapshotOf(rows: Rows, toolId: Id | undefined, atMs: number): ToolSnapshot | undefined {
@@ -46,87 +17,98 @@ export function snapshotOf(rows: Rows, toolId: Id | undefined, atMs: number): To
 
 export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now: Circumstances): Ruling {
   const joint = jointOf(rows, command.jointId);
-  checkTorque(command.applied, joint);
+  refuseWithoutParts(rows, joint);
   const { bolts, passes, stepId } = command;
-  if (!Number.isInteger(bolts) || bolts < 1 || !Number.isInteger(passes) || passes < 1)
-    refuse('bolts-missing');
-  const all = boltsOf(joint);
-  if (all > 0 && bolts < all) refuse('bolts-missing', `${bolts} of ${all}`);
   if (stepId !== undefined) {
     const step = stepOf(rows, stepId);
     if (step.kind !== 'torque' || step.jointId !== joint.jointId) refuse('not-a-torque-step', step.title);
     if (step.state === 'done') refuse('already-applied', joint.name);
   }
-  const last = joint.applied;
-  const same =
-    last && last.applied.value === command.applied.value && last.applied.unit === command.applied.unit;
-  if (same && command.happenedAtMs === undefined && now.nowMs - last.atMs < DOUBLE_TAP_MS) {
-    refuse('double-tap', joint.name);
-  }
-  const { applied, entered, between, marked, note, photoIds } = command;
+  const { applied, entered, between, locker, marked, note, photoIds } = command;
   const { jointId, bikeId, matters } = joint;
   const tool = snapshotOf(rows, command.toolId, command.happenedAtMs ?? now.nowMs);
-  return [
-    present({
-      type: 'torque-applied',
-      ...{
-        jointId,
-        bikeId,
-        stepId,
-        applied,
-        entered,
-        bolts,
-        passes,
-        tool,
-        between,
-        marked,
-        note,
-        photoIds,
-        matters,
-      },
-    }),
-  ];
+  const torque: EntryBody = present({
+    type: 'torque-applied',
+    ...{ jointId, bikeId, stepId, applied, entered, bolts, passes, tool, between, marked },
+    ...{ note, photoIds, matters },
+  });
+  const fresh = locker ?? (between === 'threadlocker' && !wetSince(joint) ? unnamedLocker(joint) : undefined);
+  return fresh ? [...lockerOn(rows, joint, fresh, now), torque] : [torque];
 }
 
-export function handTighten(rows: Rows, command: CommandOf<'hand-tighten'>, now: Circumstances): Ruling {
+/** Whether threadlocker went on since the joint was last tightened: this torque closes it up, and adds no more. */
+function wetSince({ locked, applied }: JointRow): boolean {
+  return locked !== undefined && locked.atMs > (applied?.atMs ?? Number.NEGATIVE_INFINITY);
+}
+
+export function handTighten(rows: Rows, command: CommandOf<'hand-tighten'>): Ruling {
   const joint = jointOf(rows, command.jointId);
-  if (!Number.isInteger(command.bolts) || command.bolts < 1) refuse('bolts-missing');
-  if (joint.state === 'hand-tight' && now.nowMs - joint.lastMs < DOUBLE_TAP_MS)
-    refuse('double-tap', joint.name);
+  refuseWithoutParts(rows, joint);
   const { jointId, bikeId, matters } = joint;
   const { stepId, bolts, note } = command;
   return [present({ type: 'hand-tightened', jointId, bikeId, stepId, bolts, note, matters })];
 }
 
-export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now: Circumstances): Ruling {
-  const joint = jointOf(rows, command.jointId);
-  const { stepId, grade, surface, primer, temperature, waitMs, note, photoIds } = command;
-  if (temperature && !Number.isFinite(temperature.value)) refuse('not-a-number');
-  positive(waitMs, LONGEST_WAIT_MS);
-  if (stepId !== undefined) {
-    const step = stepOf(rows, stepId);
-    if (step.kind === 'lock' && step.state === 'done') refuse('already-done', step.title);
-  }
-  if (joint.locked && now.nowMs - joint.locked.atMs < DOUBLE_TAP_MS) refuse('double-tap', joint.name);
+/** Threadlocker of which only is known that it went on: as the slowest usual case, a medium grade in steel. */
+function unnamedLocker(joint: JointRow): LockerOn {
+  const usual = lockerWait({
+    ...{ grade: 'medium', surface: 'steel', primer: false, temperatureC: USUAL_C },
+    nearDiscBrake: nearDiscBrake(joint),
+  });
+  if (!usual.ok) throw new RangeError(`the usual threadlocker has no cure: ${usual.reason}`);
+  return { grade: 'medium', surface: 'steel', primer: false, waitMs: usual.waitMs };
+}
+
+/** The warmth of a workshop, °C, where it was not said. Common practice, no source. */
+const USUAL_C = 20;
+
+/** Fresh threadlocker: it ends the cure that runs in the joint and begins one of its own. */
+function lockerOn(
+  rows: Rows,
+  joint: JointRow,
+  locker: LockerOn & { stepId?: Id; waitId?: Id; note?: string; photoIds?: Id[] },
+  now: Circumstances,
+): EntryBody[] {
   const { jointId, bikeId, matters, name: title } = joint;
-  // A locker put on during a torque step must not finish that step.
-  const lockStepId = stepId !== undefined && stepOf(rows, stepId).kind === 'lock' ? stepId : undefined;
+  const { stepId, grade, surface, primer, temperature, waitMs, note, photoIds } = locker;
+  return [
+    ...curesEnded(rows, joint),
+    present({
+      type: 'locker-applied',
+      ...{ jointId, bikeId, stepId, waitId: freshId(rows, 'wait', locker.waitId, now), title },
+      ...{ grade, surface, primer, temperature, waitMs, note, photoIds, matters },
+    }),
+  ];
+}
+
+function curesEnded(rows: Rows, { jointId, bikeId }: JointRow): EntryBody[] {
+  return rows
+    .group('wait', `wait@${bikeId}`)
+    .filter((wait) => wait.jointId === jointId && wait.waitKind === 'cure')
+    .map(({ waitId }) => ({ type: 'wait-ended', waitId, bikeId, jointId, outcome: 'no-longer-needed' }));
+}
+
+export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now: Circumstances): Ruling {
+  const step = command.stepId === undefined ? undefined : stepOf(rows, command.stepId);
+  if (step?.kind === 'lock' && step.state === 'done') refuse('already-done', step.title);
+  // Threadlocker put on during a torque step does not finish that step.
+  const stepId = step?.kind === 'lock' ? step.stepId : undefined;
+  const jointId = command.jointId ?? step?.jointId;
+  if (jointId !== undefined) {
+    const joint = jointOf(rows, jointId);
+    refuseWithoutParts(rows, joint);
+    return lockerOn(rows, joint, { ...command, stepId }, now);
+  }
+  if (step?.kind !== 'lock') return refuse('no-such-joint');
+  const { bikeId, title } = step;
+  const { grade, surface, primer, temperature, waitMs, note, photoIds } = command;
+  const waitId = freshId(rows, 'wait', command.waitId, now);
   return [
     present({
       type: 'locker-applied',
-      ...{
-        jointId,
-        bikeId,
-        stepId: lockStepId,
-        waitId: now.newId(),
-        title,
-        grade,
-        surface,
-        primer,
-        temperature,
-        waitMs,
-      },
-      ...{ note, photoIds, matters },
+      ...{ bikeId, stepId: step.stepId, waitId, title, grade, surface, primer, temperature, waitMs },
+      // Without a joint it is not known what hangs on it, so it counts as what matters.
+      ...{ note, photoIds, matters: true },
     }),
   ];
 }

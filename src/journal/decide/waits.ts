@@ -1,21 +1,18 @@
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, Id, SealMark } from '../entries.ts';
+import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { WaitRow } from '../rows.ts';
+import { refuseWithoutParts } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
+  freshId,
   jointOf,
-  positive,
   present,
   type Ruling,
   refuse,
   words,
 } from './ruling.ts';
-
-export const LONGEST_WAIT_MS = 60 * 86_400_000;
-/** Gauges for bicycle tyres end well below this. */
-const ABSURD_PRESSURE = 300;
 
 function waitOf(rows: Rows, waitId: Id): WaitRow {
   return rows.get('wait', waitId) ?? refuse('no-such-wait');
@@ -23,11 +20,19 @@ function waitOf(rows: Rows, waitId: Id): WaitRow {
 
 export function startWait(rows: Rows, command: CommandOf<'start-wait'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
-  positive(command.waitMs, LONGEST_WAIT_MS);
   const { jointId, stepId, kind, waitMs } = command;
   const title = words(command.title, 'name-missing');
   return [
-    present({ type: 'wait-started', waitId: now.newId(), bikeId, jointId, stepId, kind, title, waitMs }),
+    present({
+      type: 'wait-started',
+      waitId: freshId(rows, 'wait', command.waitId, now),
+      bikeId,
+      jointId,
+      stepId,
+      kind,
+      title,
+      waitMs,
+    }),
   ];
 }
 
@@ -41,7 +46,7 @@ export function endWait(rows: Rows, command: CommandOf<'end-wait'>): Ruling {
 export function changeWait(rows: Rows, command: CommandOf<'change-wait'>): Ruling {
   const { waitId, bikeId, jointId, endedAtMs, title } = waitOf(rows, command.waitId);
   if (endedAtMs !== undefined) refuse('already-ended', title);
-  const waitMs = positive(command.waitMs, LONGEST_WAIT_MS);
+  const { waitMs } = command;
   return [
     present({
       type: 'wait-changed',
@@ -54,41 +59,25 @@ export function changeWait(rows: Rows, command: CommandOf<'change-wait'>): Rulin
   ];
 }
 
-/** The phone's clock was set while waits ran: what they have still to run stays the same. */
-export function shiftWaits(rows: Rows, command: CommandOf<'shift-waits'>): Ruling {
-  if (!Number.isFinite(command.byMs) || command.byMs === 0) refuse('not-a-number');
+/** The phone's clock was set while waits ran: what they have still to run stays the same, once for each change. */
+export function shiftWaits(rows: Rows, { byMs, changeId }: CommandOf<'shift-waits'>): Ruling {
+  if (byMs === 0) refuse('nothing-changes');
   const running = rows
     .group('bike', 'bike')
     .flatMap(({ bikeId }) => rows.group('wait', `wait@${bikeId}`))
     .filter((wait) => wait.endedAtMs === undefined);
   if (running.length === 0) refuse('nothing-changes');
-  return running.map(({ waitId, bikeId }) => ({ type: 'clock-moved', waitId, bikeId, byMs: command.byMs }));
-}
-
-function checkMark(mark: SealMark): void {
-  if (mark.mark === 'sealant') {
-    positive(mark.amount.value, 1000);
-    words(mark.sealantKind, 'words-missing');
-  }
-  const reading = 'reading' in mark ? mark.reading : undefined;
-  if (reading?.pressure) {
-    const { value } = reading.pressure;
-    if (!Number.isFinite(value)) refuse('not-a-number');
-    if (value < 0) refuse('not-positive');
-    if (value > ABSURD_PRESSURE * (reading.pressure.unit === 'kPa' ? 10 : 1))
-      refuse('absurd-value', reading.pressure.typed);
-  }
-  const needs = mark.mark === 'reading' || mark.mark === 'dry-reading' || mark.mark === 'pumped';
-  if (needs && !reading?.pressure) refuse('not-a-number');
-  if (reading?.temperature && !(Math.abs(reading.temperature.value) < 200))
-    refuse('absurd-value', reading.temperature.typed);
+  const open = running.filter(({ clockChanges }) => !clockChanges?.includes(changeId));
+  if (open.length === 0) refuse('already-answered');
+  return open.map(({ waitId, bikeId }) => ({ type: 'clock-moved', waitId, bikeId, byMs, changeId }));
 }
 
 /** One mark on the seal of a wheel. A new look ends the wait that asked for it, and may ask for the next. */
 export function markSeal(rows: Rows, command: CommandOf<'mark-seal'>, now: Circumstances): Ruling {
-  const { jointId, bikeId, matters, name } = jointOf(rows, command.jointId);
+  const joint = jointOf(rows, command.jointId);
+  refuseWithoutParts(rows, joint);
+  const { jointId, bikeId, matters, name } = joint;
   const { mark, stepId, note, photoIds, lookAgainMs } = command;
-  checkMark(mark);
   // Reading a gauge changes nothing on the wheel; what moves air, sealant or bead does.
   const reads = mark.mark === 'reading' || mark.mark === 'dry-reading';
   const holds = mark.mark === 'verdict' && mark.verdict === 'holds';
@@ -108,8 +97,8 @@ export function markSeal(rows: Rows, command: CommandOf<'mark-seal'>, now: Circu
     }
   }
   if (lookAgainMs !== undefined) {
-    const waitMs = positive(lookAgainMs, LONGEST_WAIT_MS);
-    const waitId = now.newId();
+    const waitId = freshId(rows, 'wait', command.waitId, now);
+    const waitMs = lookAgainMs;
     entries.push({ type: 'wait-started', waitId, bikeId, jointId, kind: 'seal', title: name, waitMs });
   }
   return entries;

@@ -17,11 +17,7 @@ export interface Narrowing {
 }
 
 /** The entry as it reads today; undefined when it was struck out. */
-export function readsNow({ entry, fixes }: HistoryLine): Entry | undefined {
-  const last = fixes.at(-1);
-  if (!last) return entry;
-  return last.becomes === null ? undefined : ({ ...entry, ...last.becomes } as Entry);
-}
+export const readsNow = ({ now }: HistoryLine): Entry | undefined => now;
 
 /**
  * Whether a line belongs to what is asked for.

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import type { HistoryLine } from '../../logbook.ts';
+import type { HistoryLine, HistoryMark } from '../../logbook.ts';
 import { useLogbook } from '../door.tsx';
 
 const PAGE = 120;
@@ -24,7 +24,7 @@ export interface Pages {
 export function usePages(place: string, searching: boolean): Pages {
   const logbook = useLogbook();
   const [lines, setLines] = useState<HistoryLine[]>([]);
-  const [next, setNext] = useState<[string, number] | 'start' | 'end'>('start');
+  const [next, setNext] = useState<HistoryMark | 'start' | 'end'>('start');
   const [failed, setFailed] = useState(false);
   const reading = useRef(false);
   const [busy, setBusy] = useState(true);
@@ -32,7 +32,7 @@ export function usePages(place: string, searching: boolean): Pages {
   const era = useRef(0);
 
   const read = useCallback(
-    async (after: [string, number] | undefined, limit: number) => {
+    async (after: HistoryMark | undefined, limit: number) => {
       reading.current = true;
       setBusy(true);
       const mine = era.current;
@@ -72,7 +72,8 @@ export function usePages(place: string, searching: boolean): Pages {
   }, [logbook, read]);
 
   const more = useCallback(() => {
-    if (!reading.current && Array.isArray(next)) void read(next, searching ? SEARCH_PAGE : PAGE);
+    if (!reading.current && next !== 'start' && next !== 'end')
+      void read(next, searching ? SEARCH_PAGE : PAGE);
   }, [next, read, searching]);
   return { lines, whole: next === 'end', reading: busy, failed, more };
 }

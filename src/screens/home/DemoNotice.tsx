@@ -6,8 +6,8 @@ import type { Demo } from './useDemo.ts';
 export function DemoNotice({ state, remove }: Demo) {
   if (state.is === 'loading') {
     return (
-      <Notice kind="note" title={`Bringing the demo in: ${Math.round(state.share * 100)} %`}>
-        Its months are written down anew, line by line.
+      <Notice kind="note" title="Bringing the demo in">
+        Two bikes and seven months of lines.
       </Notice>
     );
   }

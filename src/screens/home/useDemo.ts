@@ -3,7 +3,7 @@ import { useLogbook } from '../door.tsx';
 
 export type DemoState =
   | { is: 'idle' }
-  | { is: 'loading'; share: number }
+  | { is: 'loading' }
   | { is: 'removing' }
   | { is: 'failed'; sentence: string };
 
@@ -28,10 +28,10 @@ export function useDemo(): Demo {
   };
   const load = () =>
     attempt(
-      { is: 'loading', share: 0 },
+      { is: 'loading' },
       async () => {
         const { loadDemo } = await import('../../demo/loadDemo.ts');
-        await loadDemo(logbook, (share) => setState({ is: 'loading', share }));
+        await loadDemo(logbook);
         return undefined;
       },
       'The demo could not be brought in. Take out what came of it, then try again.',

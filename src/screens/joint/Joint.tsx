@@ -26,7 +26,7 @@ import { MattersNotice } from './MattersNotice.tsx';
 import { ThreeFigures } from './ThreeFigures.tsx';
 import { TorqueEntry } from './TorqueEntry.tsx';
 import { TorquePlot } from './TorquePlot.tsx';
-import { asItReads, torqueTimes } from './torqueTimes.ts';
+import { torqueTimes } from './torqueTimes.ts';
 
 type JointView = NonNullable<Views['joint']['gives']>;
 
@@ -46,7 +46,7 @@ function OverTime({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
   const { lines } = seen.value;
   const times = torqueTimes(lines, unit);
   const photoIds = lines.flatMap((line) => {
-    const entry = asItReads(line);
+    const entry = line.now;
     return entry && 'photoIds' in entry ? (entry.photoIds ?? []) : [];
   });
   return (

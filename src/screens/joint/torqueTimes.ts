@@ -1,4 +1,3 @@
-import type { Entry } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
 import { convert, type TorqueUnit, type Typed } from '../../mechanics/units.ts';
 
@@ -7,13 +6,6 @@ export interface TorqueTime {
   atMs: number;
   value: number;
   what: 'applied' | 'found';
-}
-
-/** An entry as it reads today; undefined where it was struck out. */
-export function asItReads({ entry, fixes }: HistoryLine): Entry | undefined {
-  const last = fixes.at(-1);
-  if (!last) return entry;
-  return last.becomes === null ? undefined : ({ ...entry, ...last.becomes } as Entry);
 }
 
 /**
@@ -27,7 +19,7 @@ export function torqueTimes(lines: readonly HistoryLine[], unit: TorqueUnit): To
     Math.round(convert(torque.value, torque.unit, unit) * 100) / 100;
   return lines
     .flatMap((line): TorqueTime[] => {
-      const entry = asItReads(line);
+      const entry = line.now;
       if (entry?.type === 'torque-applied')
         return [{ atMs: entry.happenedAtMs, value: inUnit(entry.applied), what: 'applied' }];
       if (entry?.type === 'torque-found' && entry.movedAt)

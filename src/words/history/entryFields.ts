@@ -35,7 +35,6 @@ const withUnit: Partial<Record<EntryField, string>> = {
   km: 'km',
   untilKm: 'km',
   dueKm: 'km',
-  kmThen: 'km',
   kmBefore: 'km',
   minNm: 'N·m',
   maxNm: 'N·m',

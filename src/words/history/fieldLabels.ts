@@ -110,8 +110,6 @@ export const fieldLabels: Record<EntryField, string> = {
   dueKm: 'Due after',
   dueAtMs: 'Due on',
   turn: 'Turn of the schedule',
-  ridesThen: 'Rides then',
-  kmThen: 'Distance then',
   way: 'Way',
   movedAt: 'Moved at',
   turnedDeg: 'Turned by',
@@ -120,6 +118,8 @@ export const fieldLabels: Record<EntryField, string> = {
   reason: 'Reason',
   undo: 'Taken back at once',
   becomes: 'Now reads',
+  changeId: 'Change of the clock',
+  revokes: 'Takes back the release',
   change: 'Settings',
   lines: 'Lines',
 };

@@ -142,8 +142,8 @@ export const sentencesOfJoints: Sentences<
   },
   'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,
-  'locker-applied': ({ jointId, bikeId, grade, surface, primer, waitMs, note }, names) =>
-    `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
+  'locker-applied': ({ jointId, bikeId, title, grade, surface, primer, waitMs, note }, names) =>
+    `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
   'seal-marked': ({ jointId, bikeId, mark, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}.${remark('Note', note)}`,
   'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {

@@ -26,6 +26,7 @@ const part = (change: Partial<PartRow> = {}): PartRow => ({
   place: { on: 'shelf' },
   addedAtMs: 0,
   lastMs: 0,
+  lastId: '',
   changes: [],
   moves: [],
   ...change,

@@ -4,7 +4,7 @@ import type { ToolRow } from '../../../src/journal/rows.ts';
 import { scaleText } from '../../../src/words/scaleText.ts';
 
 const tool = (about: Partial<ToolRow>): ToolRow => ({
-  ...{ key: 'tool/t', is: 'tool', toolId: 't', lastMs: 0, name: 'Click wrench' },
+  ...{ key: 'tool/t', is: 'tool', toolId: 't', lastMs: 0, lastId: '', name: 'Click wrench' },
   ...about,
 });
 

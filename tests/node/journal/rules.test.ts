@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Command } from '../../../src/journal/commands.ts';
-import { aBike, mm, nm, release, torque } from '../logbook/aBike.ts';
+import { aBike, answers, mm, nm, release, torque } from '../logbook/aBike.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
 const MINUTE = 60_000;
@@ -51,6 +51,7 @@ describe('torque', () => {
     ]);
     expect(one).toHaveProperty('entries');
     expect(other).toEqual({ refused: 'already-applied', about: 'Stem on steerer' });
+    expect(await logbook.run(tap)).toHaveProperty('entries');
     expect(await logbook.run(tap)).toMatchObject({ refused: 'double-tap' });
     clock.nowMs += 5000;
     expect(await logbook.run(tap)).toHaveProperty('entries');
@@ -297,7 +298,7 @@ describe('waits', () => {
     await done(logbook, { ...locker, jointId });
     const left = ((await bikeOf(logbook)).waits[0]?.dueAtMs ?? 0) - clock.nowMs;
     clock.nowMs += 2 * 3_600_000;
-    await done(logbook, { type: 'shift-waits', byMs: 2 * 3_600_000 });
+    await done(logbook, { type: 'shift-waits', byMs: 2 * 3_600_000, changeId: 'one' });
     expect(((await bikeOf(logbook)).waits[0]?.dueAtMs ?? 0) - clock.nowMs).toBe(left);
     logbook.close();
   });
@@ -443,10 +444,7 @@ describe('release', () => {
       'a finding before riding that may not be put off',
       {
         ...{ type: 'confirm-ride-check', bikeId: 'b1', groupId: 'then' },
-        items: [
-          { itemId: 'walk-brakes', ok: false, words: 'Rear brake slips' },
-          { itemId: 'local-rules', ok: false, words: 'No bell' },
-        ],
+        items: answers('then', { 'walk-brakes': 'Rear brake slips', 'local-rules': 'No bell' }),
       } as Command,
       'Rear brake slips',
     ],
@@ -454,7 +452,7 @@ describe('release', () => {
       'nothing that may wait',
       {
         ...{ type: 'confirm-ride-check', bikeId: 'b1', groupId: 'then' },
-        items: [{ itemId: 'local-rules', ok: false, words: 'No bell' }],
+        items: answers('then', { 'local-rules': 'No bell' }),
       } as Command,
       undefined,
     ],

@@ -3,7 +3,7 @@ import type { StepRow } from '../../../src/journal/rows.ts';
 import { stepList } from '../../../src/journal/stepList.ts';
 
 const step = (stepId: string, rank: number, more: Partial<StepRow> = {}): StepRow => ({
-  ...{ key: `step/${stepId}`, is: 'step', stepId, bikeId: 'b1', lastMs: 0 },
+  ...{ key: `step/${stepId}`, is: 'step', stepId, bikeId: 'b1', lastMs: 0, lastId: '' },
   ...{ kind: 'fit', title: stepId, rank, state: 'open' },
   ...more,
 });

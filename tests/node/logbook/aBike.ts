@@ -54,12 +54,19 @@ export async function torque(logbook: Logbook, jointId: string, value = 5, bolts
   });
 }
 
+/** Answers to a whole group of the pre-ride check, with what was found by item. */
+export function answers(groupId: string, found: Record<string, string> = {}) {
+  const items = rideCheck.find(({ id }) => id === groupId)?.items ?? [];
+  return items.map(({ id: itemId }) => {
+    const words = found[itemId];
+    return words === undefined ? { itemId, ok: true } : { itemId, ok: false, words };
+  });
+}
+
 /** Everything the release asks for, and the release. */
 export async function release(logbook: Logbook, bikeId: string) {
-  for (const { id, items } of rideCheck) {
-    const answers = items.map((item) => ({ itemId: item.id, ok: true }));
-    await done(logbook, { type: 'confirm-ride-check', bikeId, groupId: id, items: answers });
-  }
+  for (const { id } of rideCheck)
+    await done(logbook, { type: 'confirm-ride-check', bikeId, groupId: id, items: answers(id) });
   return done(logbook, {
     type: 'release-bike',
     bikeId,

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { HistoryMark } from '../../../src/logbook.ts';
 import { done, openTestLogbook } from './openTestLogbook.ts';
 
 test.each([1, 2, 3, 7, 100])(
@@ -15,7 +16,7 @@ test.each([1, 2, 3, 7, 100])(
     expect(whole.lines).toHaveLength(13);
     expect(whole.next).toBeUndefined();
     const seqs: number[] = [];
-    let after: [string, number] | undefined;
+    let after: HistoryMark | undefined;
     do {
       const page = await logbook.read('history', { place: 'b:b1', limit, ...(after ? { after } : {}) });
       expect(page.lines.length).toBeGreaterThan(0);
@@ -46,6 +47,6 @@ test('what became of an entry stands with its line on whatever page it comes', a
   expect(second.lines[0]?.entry.id).toBe(note?.id);
   expect(second.lines[0]?.fixes).toMatchObject([{ reason: 'other bike', becomes: null, undo: false }]);
   const nowhere = await logbook.read('history', { place: 'b:none', limit: 5 });
-  expect(nowhere).toEqual({ lines: [] });
+  expect(nowhere).toEqual({ lines: [], unread: [] });
   logbook.close();
 });

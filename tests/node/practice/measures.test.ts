@@ -24,7 +24,7 @@ const joint = {
     { source: 'general-table', torque: nm(4) },
   ],
   applied: { entryId: 'e1', atMs: 1, applied: nm(5), bolts: 4, passes: 2, marked: false, between: 'grease' },
-  ...{ appliedTimes: 1, moved: 0, madeAtMs: 0, lastMs: 1 },
+  ...{ appliedTimes: 1, moved: 0, madeAtMs: 0, lastMs: 1, lastId: '' },
 } as JointRow;
 
 const part = (partId: string, change: Partial<PartRow>) =>

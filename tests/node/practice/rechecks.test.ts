@@ -17,6 +17,8 @@ const row = (title: string, about: Partial<RecheckRow>): RecheckRow => ({
   recheckId: title,
   bikeId: 'b1',
   lastMs: 0,
+  lastId: '',
+  setOrder: { ms: 0, id: '' },
   kind: 'retorque',
   title,
   instruction: '',

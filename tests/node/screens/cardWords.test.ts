@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { asItReads } from '../../../src/journal/effective.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import type { BikeRow, JointRow } from '../../../src/journal/rows.ts';
 import type { HistoryLine } from '../../../src/logbook.ts';
 import { graveWords, releaseState } from '../../../src/practice/releaseState.ts';
 import { partLine } from '../../../src/screens/bike/sections/partLine.ts';
 import { jointMark } from '../../../src/screens/joint/jointMark.ts';
-import { asItReads, torqueTimes } from '../../../src/screens/joint/torqueTimes.ts';
+import { torqueTimes } from '../../../src/screens/joint/torqueTimes.ts';
 import { lateText } from '../../../src/words/lateText.ts';
 
 const release = { releaseId: 'r2', atMs: 5, statement: 'ride', open: 1 } as const;
@@ -56,7 +57,16 @@ test.each([
 });
 
 const joint = (about: Partial<JointRow>): JointRow => ({
-  ...{ key: 'joint/j', is: 'joint', jointId: 'j', bikeId: 'b', madeAtMs: 0, lastMs: 0, state: 'open' },
+  ...{
+    key: 'joint/j',
+    is: 'joint',
+    jointId: 'j',
+    bikeId: 'b',
+    madeAtMs: 0,
+    lastMs: 0,
+    lastId: '',
+    state: 'open',
+  },
   ...{ appliedTimes: 0, moved: 0, name: 'Stem', kind: 'stem-steerer', partIds: [], between: [] },
   ...{ fasteners: [{ thread: 'M5', count: 2, hand: 'right' }], targets: [], matters: true },
   ...about,
@@ -93,6 +103,7 @@ describe('the torques of a joint over time', () => {
   const line = (entry: object, fixes: HistoryLine['fixes'] = []): HistoryLine => ({
     seq: 1,
     entry: entry as Entry,
+    now: asItReads(entry as Entry, fixes),
     fixes,
   });
   const applied = (id: string, happenedAtMs: number, value: number) => ({
@@ -120,7 +131,7 @@ describe('the torques of a joint over time', () => {
   test('one struck out is left out, one corrected reads as corrected', () => {
     const struck = line(applied('a', 1, 5), fix(null));
     const corrected = line(applied('b', 3, 60), fix({ applied: { value: 6, unit: 'N.m', typed: '6' } }));
-    expect(asItReads(struck)).toBeUndefined();
+    expect(struck.now).toBeUndefined();
     expect(torqueTimes([struck, corrected], 'N.m')).toEqual([{ atMs: 3, value: 6, what: 'applied' }]);
   });
 

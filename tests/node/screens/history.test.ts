@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { correctableOf, draftAt, isAnswered, readCorrection } from '../../../src/drafts/correctable.ts';
 import type { Command } from '../../../src/journal/commands.ts';
 import { decide } from '../../../src/journal/decide.ts';
+import { asItReads } from '../../../src/journal/effective.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
 import { entryHead, entryHeads, isKnownKind } from '../../../src/screens/history/entryHeads.ts';
@@ -13,6 +14,7 @@ import { entryOf, entryTypes, names } from '../words/history/everyEntry.ts';
 const line = (entry: Entry, fixes: { reason: string; becomes: Record<string, unknown> | null }[] = []) => ({
   seq: 1,
   entry,
+  now: asItReads(entry, fixes),
   fixes: fixes.map((fix) => ({ by: 'e9', atMs: 0, undo: false, ...fix })),
 });
 const tell = (entry: Entry) => entrySentence(entry, names);

@@ -1,6 +1,7 @@
 import { Button } from '../../../controls/Button.tsx';
 import { StepCard } from '../../../controls/frames/StepCard.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
+import { nearDiscBrake } from '../../../planning/lockerWait.ts';
 import { spanText } from '../../../words/dayText.ts';
 import { useRun } from '../../door.tsx';
 import { useBenchKeys } from '../benchKeys.ts';
@@ -11,7 +12,7 @@ import { useStepDraft } from '../stepDraft.ts';
 import type { StepProps } from '../stepProps.ts';
 import { Extras } from '../torque/Extras.tsx';
 import { LockerForm } from './LockerForm.tsx';
-import { lockerCommand, lockerSaid, nearDiscBrake } from './putLocker.ts';
+import { lockerCommand, lockerSaid } from './putLocker.ts';
 
 /** Threadlocker on a joint: what went on which surface, and the wait that starts with it. */
 export function LockStep(props: StepProps & { joint: JointRow }) {

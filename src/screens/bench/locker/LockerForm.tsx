@@ -5,7 +5,7 @@ import { BigNumber } from '../../../controls/figures/BigNumber.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import type { Band } from '../../../mechanics/band.ts';
 import { convert, type TemperatureUnit, unitLabel } from '../../../mechanics/units.ts';
-import { adviceWords, refusalWords, surfacesBySpeed } from '../../../practice/lockerWait.ts';
+import { adviceWords, refusalWords, surfacesBySpeed } from '../../../planning/lockerWait.ts';
 import { cureGrid } from '../../../standards/screws/cureGrid.ts';
 import { lockers } from '../../../standards/screws/lockers.ts';
 import { numberText } from '../../../words/quantityText.ts';

@@ -1,14 +1,8 @@
 import type { CommandOf } from '../../../journal/commands.ts';
 import type { JointRow, StepRow } from '../../../journal/rows.ts';
-import { lockerWait } from '../../../practice/lockerWait.ts';
-import { type JointArea, jointKindRow } from '../../../standards/jointKinds.ts';
+import { lockerWait, nearDiscBrake } from '../../../planning/lockerWait.ts';
 import { lockerRow } from '../../../standards/screws/lockers.ts';
 import type { StepDraft } from '../stepDraft.ts';
-
-/** Whether the heat of a disc brake reaches the joint: taken from its kind, brakes being hot as a rule of thumb. */
-export function nearDiscBrake({ kind }: Pick<JointRow, 'kind'>): boolean {
-  return (jointKindRow(kind).area satisfies JointArea) === 'brakes';
-}
 
 /** The wait for what has been chosen, once enough has been. */
 export function lockerWaitOf(

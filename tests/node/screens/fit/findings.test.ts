@@ -59,6 +59,7 @@ describe('the demo pile, read back from the logbook', async () => {
         key: `finding/${BIKE}:${findingId}`,
         is: 'finding',
         lastMs: 0,
+        lastId: '',
         bikeId: BIKE,
         findingId,
         words: '',

@@ -207,8 +207,6 @@ const bodies: { [T in EntryType]: BodyOf<T> } = {
     dueRides: 1,
     dueDays: 30,
     turn: 0,
-    ridesThen: 0,
-    kmThen: 0,
   },
   'recheck-changed': { type: 'recheck-changed', recheckId: 'c1', ...joint, dueKm: 100, why: 'a long trip' },
   'recheck-dropped': { type: 'recheck-dropped', recheckId: 'c1', ...joint, why: 'taken apart' },

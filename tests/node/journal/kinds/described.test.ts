@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { described } from '../../../src/journal/reducers/described.ts';
-import { aBike, mm } from '../logbook/aBike.ts';
-import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
+import { described } from '../../../../src/journal/kinds/described.ts';
+import { aBike, mm } from '../../logbook/aBike.ts';
+import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
 
 const about = { kind: 'fork', origin: 'found' as const, label: 'red', name: 'Fork' };
 const shelf = { on: 'shelf' as const };

@@ -1,4 +1,5 @@
 import { type CureAdvice, type CureRefusal, type CureTime, cureTime } from '../mechanics/cures/cure.ts';
+import { type JointArea, type JointKind, jointKindRow } from '../standards/jointKinds.ts';
 import { type CureSurface, cureGrid } from '../standards/screws/cureGrid.ts';
 import { type LockerGrade, lockerRow } from '../standards/screws/lockers.ts';
 
@@ -13,6 +14,11 @@ export interface LockerPut {
   primer: boolean;
   temperatureC: number;
   nearDiscBrake: boolean;
+}
+
+/** Whether the heat of a disc brake reaches the joint: taken from its kind, brakes being hot as a rule of thumb. */
+export function nearDiscBrake({ kind }: { kind: JointKind }): boolean {
+  return (jointKindRow(kind).area satisfies JointArea) === 'brakes';
 }
 
 /**

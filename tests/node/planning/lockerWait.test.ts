@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type LockerPut, lockerWait, surfacesBySpeed } from '../../../src/practice/lockerWait.ts';
+import { type LockerPut, lockerWait, surfacesBySpeed } from '../../../src/planning/lockerWait.ts';
 import { cureGrid } from '../../../src/standards/screws/cureGrid.ts';
 
 const DAY_MS = 86_400_000;

@@ -1,0 +1,82 @@
+import { plausibleTorque } from '../mechanics/screws/torquePlausible.ts';
+import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
+import { neverDeferred } from '../standards/checks/releaseRules.ts';
+import { rideCheck } from '../standards/checks/rideCheck.ts';
+import { threadNamed } from '../standards/screws/threads.ts';
+import { refuse } from './decide/ruling.ts';
+import type { EntryOf, Id, ToolAbout } from './entries.ts';
+import type { Rows } from './fold.ts';
+import { labelHolder } from './labelHolder.ts';
+import type { JointRow } from './rows.ts';
+
+/** What holds between an entry and the rest of the logbook, for a new entry and for a corrected one alike. */
+
+/** The bolts of a joint, all fasteners together. */
+export function boltsOf(joint: Pick<JointRow, 'fasteners'>): number {
+  return joint.fasteners.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** The thread of a joint, mm, where it is listed and all its screws share it. */
+function threadOf(joint: JointRow | undefined): number | undefined {
+  const sizes = new Set(joint?.fasteners.map(({ thread }) => threadNamed(thread)?.diameterMm));
+  const [only] = sizes;
+  return sizes.size === 1 ? only : undefined;
+}
+
+/**
+ * Refuses a figure that the screws of the joint cannot have been given. What may only be a slip of the unit is asked
+ * about on the screen and kept as it was.
+ */
+export function checkTorque(joint: JointRow | undefined, { value, unit, typed }: Typed<TorqueUnit>): void {
+  const plausible = plausibleTorque(torqueNm(value, unit), threadOf(joint));
+  if (!plausible.ok && plausible.reason === 'absurd') refuse('absurd-torque', typed);
+}
+
+/** A torque is logged when every bolt of the joint was counted. */
+export function checkBolts(rows: Rows, jointId: Id, bolts: number): void {
+  const joint = rows.get('joint', jointId);
+  const all = joint ? boltsOf(joint) : 0;
+  if (all > 0 && bolts < all) refuse('bolts-missing', `${bolts} of ${all}`);
+}
+
+/** A label is on one part. */
+export function checkLabel(rows: Rows, partId: Id, label: string): void {
+  const holder = labelHolder(rows.all('part'), partId, label);
+  if (holder) refuse('label-taken', holder.name);
+}
+
+/** The range of a tool has its lower end below its upper one, as it reads after the change. */
+export function checkToolRange(
+  before: ToolAbout | undefined,
+  about: Partial<ToolAbout> & { cleared?: (keyof ToolAbout)[] },
+): void {
+  const after = (field: 'minNm' | 'maxNm') =>
+    about[field] ?? (about.cleared?.includes(field) ? undefined : before?.[field]);
+  const [minNm, maxNm] = [after('minNm'), after('maxNm')];
+  if (minNm !== undefined && maxNm !== undefined && minNm >= maxNm)
+    refuse('absurd-value', `${minNm}–${maxNm}`);
+}
+
+/** Some things are mended or the bike stays: no date and no distance makes them rideable. */
+export function checkLimit(rows: Rows, defect: Omit<EntryOf<'defect-found'>, keyof EntryHeadOnly>): void {
+  if (defect.decision !== 'ride-limited') return;
+  const joint = defect.jointId === undefined ? undefined : rows.get('joint', defect.jointId);
+  if (joint?.matters === true || neverDeferred.some(({ id }) => id === defect.area))
+    refuse('must-not-be-deferred', defect.words);
+  if (defect.untilMs === undefined && defect.untilKm === undefined) refuse('limit-missing');
+}
+
+type EntryHeadOnly = Pick<
+  EntryOf<'defect-found'>,
+  'id' | 'v' | 'writtenAtMs' | 'happenedAtMs' | 'zone' | 'by' | 'orderMs' | 'asked'
+>;
+
+/** A group of the pre-ride check is answered with all its items, each once, and a finding has its words. */
+export function checkRideItems(groupId: string, items: EntryOf<'ride-check-confirmed'>['items']): void {
+  const wanted = rideCheck.find(({ id }) => id === groupId)?.items ?? refuse('check-incomplete', groupId);
+  const given = new Set(items.map(({ itemId }) => itemId));
+  const missing = wanted.find(({ id }) => !given.has(id));
+  if (missing) refuse('check-incomplete', missing.words);
+  if (items.length !== wanted.length) refuse('check-incomplete', groupId);
+  if (items.some(({ ok, words }) => !ok && (words ?? '').trim() === '')) refuse('words-missing');
+}

@@ -1,0 +1,66 @@
+import * as about from '../checks/about.ts';
+import { amount, either, exactly, flag, maybe, reason, record, text } from '../checks/field.ts';
+import type { EntryOf, Settings } from '../entries.ts';
+import { anId, fixed, grows, type Kind, perhapsId, remark } from './kind.ts';
+
+export const noteAdded: Kind<'note-added'> = {
+  fields: {
+    ...{ noteId: anId, words: remark(text) },
+    ...{ bikeId: perhapsId, partId: perhapsId, jointId: perhapsId, stepId: perhapsId },
+    photoIds: remark(about.photoIds),
+  },
+  facts: [],
+};
+
+/** What a correction says is checked with the fields of the entry that it corrects. */
+export const entryCorrected: Kind<'entry-corrected'> = {
+  fields: {
+    corrects: anId,
+    reason: fixed(reason),
+    undo: fixed(flag),
+    becomes: fixed(
+      either(
+        exactly(null),
+        record(
+          () => undefined,
+          () => undefined,
+          60,
+        ),
+      ),
+    ),
+    bikeId: perhapsId,
+    matters: fixed(maybe(flag)),
+  },
+  facts: [],
+  stands: true,
+};
+
+/** Until one is chosen: metric, and the phone's own light or dark. */
+export const FIRST_SETTINGS: Settings = {
+  torqueUnit: 'N.m',
+  pressureUnit: 'bar',
+  lengthUnit: 'mm',
+  temperatureUnit: 'Cel',
+  distanceUnit: 'km',
+  theme: 'as-the-phone',
+  doer: '',
+};
+
+export const settingsChanged: Kind<'settings-changed'> = {
+  fields: { change: fixed(about.settings) },
+  facts: [
+    grows<EntryOf<'settings-changed'>, 'settings'>(
+      'settings',
+      () => 'app',
+      (row, { change }) => ({ settings: { ...FIRST_SETTINGS, ...row?.settings, ...change } }),
+    ),
+  ],
+  stands: true,
+};
+
+/** The demo's own lines were taken out; this one stands in their place. */
+export const demoRemoved: Kind<'demo-removed'> = {
+  fields: { lines: fixed(amount(0, 1e9)) },
+  facts: [],
+  stands: true,
+};
