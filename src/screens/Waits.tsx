@@ -1,5 +1,5 @@
 import { WaitsStrip } from '../controls/frames/WaitsStrip.tsx';
-import { dueAhead } from '../practice/dueAhead.ts';
+import { dueAhead } from '../practice/rechecks/dueAhead.ts';
 import { overWord, waitWords } from '../words/waitWords.ts';
 import { useNow, useView } from './door.tsx';
 

@@ -3,9 +3,9 @@ import { useCallback, useContext, useEffect, useLayoutEffect, useState } from 'p
 import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
+import { historyPlace } from '../words/history/historyPlace.ts';
 import { sentenceOf } from '../words/refusals.ts';
 import { madePhotos } from './draft.ts';
-import { historyPlace } from './historyPlace.ts';
 import { hrefOf } from './route.ts';
 
 export const Door = createContext<Logbook | undefined>(undefined);

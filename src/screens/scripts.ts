@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import type { Logbook } from '../logbook.ts';
-import { dueAhead } from '../practice/dueAhead.ts';
+import { dueAhead } from '../practice/rechecks/dueAhead.ts';
 import type { Route } from './route.ts';
 
 export type ScreenComponent = ComponentType<Record<string, string>>;

@@ -6,7 +6,7 @@ import type { Command } from '../../journal/commands.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, PartRow, StepRow } from '../../journal/rows.ts';
 import { bridgeWords, changeWords, plannedName, topicWords } from '../../words/fitWords.ts';
-import { nextLabel } from '../nextLabel.ts';
+import { nextLabel } from '../part/nextLabel.ts';
 import { bridgeJoints } from './bridgeJoints.ts';
 import { jointCommands } from './jointCommands.ts';
 

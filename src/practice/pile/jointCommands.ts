@@ -8,7 +8,7 @@ import type { JointRow } from '../../journal/rows.ts';
 import { stepsFor } from '../../planning/stepOrder.ts';
 import { type JointKind, jointKindRow, wantsTorque } from '../../standards/jointKinds.ts';
 import { topicWords } from '../../words/fitWords.ts';
-import { mattersOnBike } from '../mattersOnBike.ts';
+import { mattersOnBike } from '../release/mattersOnBike.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
 import { beforeJoint, placeInBuildOrder } from './stepPlace.ts';

@@ -2,7 +2,7 @@ import { useContext, useEffect, useState } from 'preact/hooks';
 import { UNDO_SHOWN_MS } from '../../controls/frames/UndoBar.tsx';
 import type { Entry, Settings } from '../../journal/entries.ts';
 import type { StepRow } from '../../journal/rows.ts';
-import { neighbour, type PlaceInPlan, stepAfter, stepInHand } from '../../practice/stepInHand.ts';
+import { neighbour, type PlaceInPlan, stepAfter, stepInHand } from '../../practice/bench/stepInHand.ts';
 import { UndoSlot, useLogbook, useRun } from '../door.tsx';
 import { ClosedStep } from './ClosedStep.tsx';
 import { EndOfList } from './EndOfList.tsx';

@@ -1,13 +1,13 @@
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { StepRow } from '../../journal/rows.ts';
-import { anyCounted, uncounted } from '../../practice/boltCount.ts';
+import { anyCounted, uncounted } from '../../practice/bench/boltCount.ts';
 import { useRun } from '../door.tsx';
 import { BenchFrame, type BenchView } from './frame/BenchFrame.tsx';
 import { SaveLine } from './frame/SaveLine.tsx';
-import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';
+import { useStepDraft } from './useStepDraft.ts';
 
 /** Kinds whose doing is logged by a bare tick; the others want a number or a choice, so they are never logged from here. */
 const TICKED: readonly StepRow['kind'][] = ['fit', 'press', 'seat', 'cut', 'adjust', 'check'];
@@ -28,7 +28,7 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
   const yes = async () => {
     if (!ticked) return onStep();
     if (save.is === 'saving') return;
-    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.said() } as const;
+    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.noteAndPhotos() } as const;
     const entries = await run(command, { undo: `Done: ${step.title}` });
     if (!entries) return;
     gathered.clear();

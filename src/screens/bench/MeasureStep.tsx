@@ -8,10 +8,10 @@ import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
 import { Tile } from './frame/Tile.tsx';
-import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
 import { Extras } from './torque/Extras.tsx';
 import { NumberPad } from './torque/NumberPad.tsx';
+import { useStepDraft } from './useStepDraft.ts';
 
 const kinds = {
   length: unitsOf.length,
@@ -43,7 +43,12 @@ export function MeasureStep(props: StepProps) {
   const kind = kindOf(unit);
   const log = async (measured: Typed<AnyUnit>) => {
     if (save.is === 'saving') return;
-    const command = { type: 'finish-step', stepId: step.stepId, measured, ...gathered.said() } as const;
+    const command = {
+      type: 'finish-step',
+      stepId: step.stepId,
+      measured,
+      ...gathered.noteAndPhotos(),
+    } as const;
     const undo = `${measured.typed} ${unitLabel[measured.unit]}: ${step.title}`;
     const entries = await run(command, { photos: gathered.photos, undo });
     if (!entries) return;

@@ -7,10 +7,10 @@ import { BenchFrame } from './frame/BenchFrame.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
 import { Tile } from './frame/Tile.tsx';
 import { useSteadyTap } from './steadyTap.ts';
-import { useStepDraft } from './stepDraft.ts';
 import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';
 import { Extras } from './torque/Extras.tsx';
+import { useStepDraft } from './useStepDraft.ts';
 
 /** A step that is done when it is done: fit, press, seat, cut, adjust, check. */
 export function PlainStep(props: StepProps) {
@@ -25,7 +25,7 @@ export function PlainStep(props: StepProps) {
   const finish = steady(async () => {
     if (save.is === 'saving') return;
     const { photos } = gathered;
-    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.said() } as const;
+    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.noteAndPhotos() } as const;
     const entries = await run(command, { photos, undo: `Done: ${step.title}` });
     if (!entries) return;
     gathered.clear();

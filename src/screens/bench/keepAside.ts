@@ -1,6 +1,6 @@
 import type { Id } from '../../journal/entries.ts';
 import type { useRun } from '../door.tsx';
-import type { Gathered } from './stepDraft.ts';
+import type { Gathered } from './useStepDraft.ts';
 
 /**
  * Logs note and photos by themselves, where the entry that follows has no room for them: a step that is
@@ -12,7 +12,7 @@ export async function keepAside(
   gathered: Gathered,
   about: { bikeId: Id; stepId: Id; jointId?: Id | undefined },
 ): Promise<boolean> {
-  const { note, photoIds } = gathered.said();
+  const { note, photoIds } = gathered.noteAndPhotos();
   if (note === undefined && photoIds === undefined) return true;
   const { bikeId, stepId, jointId } = about;
   const entries = await run(

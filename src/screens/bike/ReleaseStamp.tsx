@@ -1,7 +1,7 @@
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/figures/Stamp.tsx';
 import type { BikeRow, DefectRow } from '../../journal/rows.ts';
-import { graveWords, type ReleaseState, releaseState } from '../../practice/releaseState.ts';
+import { graveWords, type ReleaseState, releaseState } from '../../practice/release/releaseState.ts';
 import { dayText } from '../../words/dayText.ts';
 import { hrefOf } from '../route.ts';
 

@@ -4,7 +4,7 @@ import { clockText, whenText } from '../../words/dayText.ts';
 import { entrySentence } from '../../words/history/entrySentence.ts';
 import type { Names } from '../../words/history/names.ts';
 import { entryHead } from './entryHeads.ts';
-import { isWrittenLate, readsNow } from './timeline.ts';
+import { isWrittenLate } from './timeline.ts';
 
 /** Struck through as it was, with the reason and what it reads now beside it; untouched ones as they are. */
 export function EntryWords({ line, names }: { line: HistoryLine; names: Names }) {
@@ -12,7 +12,7 @@ export function EntryWords({ line, names }: { line: HistoryLine; names: Names })
   const last = fixes.at(-1);
   const told = entrySentence(entry, names);
   if (!last) return <span class="entry-words">{told}</span>;
-  const now = readsNow(line);
+  const now = line.now;
   return (
     <span class="entry-words">
       <span class="entry-fixed">

@@ -7,6 +7,7 @@ import { isAnswered } from '../../drafts/correctable.ts';
 import type { Entry, Id } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
 import { clockText, dayText, whenText } from '../../words/dayText.ts';
+import { entryAbout } from '../../words/history/entryAbout.ts';
 import { entryFields, fieldText } from '../../words/history/entryFields.ts';
 import { fieldLabels } from '../../words/history/fieldLabels.ts';
 import type { Names } from '../../words/history/names.ts';
@@ -15,9 +16,7 @@ import { Facts } from '../part/Facts.tsx';
 import { hrefOf } from '../route.ts';
 import { CorrectForm } from './CorrectForm.tsx';
 import { EntryWords } from './EntryRow.tsx';
-import { entryAbout } from './entryAbout.ts';
 import { entryHead, isKnownKind } from './entryHeads.ts';
-import { readsNow } from './timeline.ts';
 
 function photoIdsOf(entry: Entry): readonly Id[] {
   const { photoIds = [], photoId } = entry as { photoIds?: Id[]; photoId?: Id };
@@ -62,7 +61,7 @@ export interface EntrySheetProps {
 export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
   const [correcting, setCorrecting] = useState(false);
   const { entry } = line;
-  const now = readsNow(line);
+  const now = line.now;
   const { joints, parts } = entryAbout(entry);
   const photoIds = photoIdsOf(entry);
   const leave = () => {

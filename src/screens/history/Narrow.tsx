@@ -2,8 +2,8 @@ import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { TextField } from '../../controls/fields/TextField.tsx';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import type { HistoryLine } from '../../logbook.ts';
+import { entryAbout } from '../../words/history/entryAbout.ts';
 import type { Names } from '../../words/history/names.ts';
-import { entryAbout } from './entryAbout.ts';
 import { type EntryGroup, groupLabels } from './entryHeads.ts';
 import type { Narrowing } from './timeline.ts';
 

@@ -1,7 +1,7 @@
 import type { Entry, Id } from '../../journal/entries.ts';
 import type { HistoryLine } from '../../logbook.ts';
+import { entryAbout } from '../../words/history/entryAbout.ts';
 import { dayWords } from '../../words/phrases.ts';
-import { entryAbout } from './entryAbout.ts';
 import { type EntryGroup, entryHead } from './entryHeads.ts';
 
 export type TimelineRow = { is: 'day'; day: string } | { is: 'entry'; line: HistoryLine };
@@ -15,9 +15,6 @@ export interface Narrowing {
   /** Words that must all stand in the sentence. */
   sought: string;
 }
-
-/** The entry as it reads today; undefined when it was struck out. */
-export const readsNow = ({ now }: HistoryLine): Entry | undefined => now;
 
 /**
  * Whether a line belongs to what is asked for.
@@ -39,7 +36,7 @@ export function belongs(
     return false;
   const words = sought.toLocaleLowerCase().split(/\s+/).filter(Boolean);
   if (words.length === 0) return true;
-  const now = readsNow(line);
+  const now = line.now;
   const text =
     `${entryHead(entry.type).word} ${tell(entry)} ${now && now !== entry ? tell(now) : ''} ${line.fixes.map(({ reason }) => reason).join(' ')}`.toLocaleLowerCase();
   return words.every((word) => text.includes(word));

@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Entry, Id } from '../../journal/entries.ts';
 import type { Logbook } from '../../logbook.ts';
+import { entryAbout } from '../../words/history/entryAbout.ts';
 import { type Names, partCalled } from '../../words/history/names.ts';
 import { useLogbook } from '../door.tsx';
-import { entryAbout } from './entryAbout.ts';
 
 type Kind = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'defect' | 'tool';
 type Table = Record<Kind, Map<Id, string>>;

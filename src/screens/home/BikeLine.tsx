@@ -3,7 +3,7 @@ import { Stamp } from '../../controls/figures/Stamp.tsx';
 import { Icon } from '../../controls/Icon.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
-import { graveWords, type ReleaseState, releaseState } from '../../practice/releaseState.ts';
+import { graveWords, type ReleaseState, releaseState } from '../../practice/release/releaseState.ts';
 import { dayText } from '../../words/dayText.ts';
 import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';

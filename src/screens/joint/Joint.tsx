@@ -11,6 +11,7 @@ import type { JointRow } from '../../journal/rows.ts';
 import type { Views } from '../../logbook.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
+import { torqueTimes } from '../../practice/joint/torqueTimes.ts';
 import { dayText } from '../../words/dayText.ts';
 import { quantityText } from '../../words/quantityText.ts';
 import { Photos } from '../bike/sheets/Photos.tsx';
@@ -26,7 +27,6 @@ import { MattersNotice } from './MattersNotice.tsx';
 import { ThreeFigures } from './ThreeFigures.tsx';
 import { TorqueEntry } from './TorqueEntry.tsx';
 import { TorquePlot } from './TorquePlot.tsx';
-import { torqueTimes } from './torqueTimes.ts';
 
 type JointView = NonNullable<Views['joint']['gives']>;
 

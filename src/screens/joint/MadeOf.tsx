@@ -3,7 +3,7 @@ import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
 import { threads } from '../../standards/screws/threads.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
-import { partLine } from '../bike/sections/partLine.ts';
+import { partLine } from '../../words/partLine.ts';
 import { hrefOf } from '../route.ts';
 
 const threadText = (thread: string) => threads.find(({ id }) => id === thread)?.label ?? thread;

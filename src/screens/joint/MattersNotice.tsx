@@ -1,7 +1,7 @@
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import type { JointRow } from '../../journal/rows.ts';
-import { mattersOnBike } from '../../practice/mattersOnBike.ts';
+import { mattersOnBike } from '../../practice/release/mattersOnBike.ts';
 import { mattersWords } from '../../words/mattersWords.ts';
 import { useRun, useView } from '../door.tsx';
 

@@ -1,8 +1,8 @@
 import { Plot } from '../../controls/figures/Plot.tsx';
 import { convert, type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
 import type { RulingTarget } from '../../planning/rulingTarget.ts';
+import type { TorqueTime } from '../../practice/joint/torqueTimes.ts';
 import { dayText } from '../../words/dayText.ts';
-import type { TorqueTime } from './torqueTimes.ts';
 
 const DAY_MS = 86_400_000;
 /** The error a torque tool may have; a single figure is drawn that wide. Own proposal, as at the bench. */

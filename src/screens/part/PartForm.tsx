@@ -3,6 +3,7 @@ import './part.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
+import { partLabels } from '../../drafts/meanwhileLabels.ts';
 import {
   aboutOfDraft,
   changedAbout,
@@ -14,14 +15,13 @@ import {
 } from '../../drafts/partDraft.ts';
 import type { Place } from '../../journal/entries.ts';
 import type { PartRow } from '../../journal/rows.ts';
-import { nextLabel } from '../../practice/nextLabel.ts';
+import { nextLabel } from '../../practice/part/nextLabel.ts';
 import { Photos } from '../bike/sheets/Photos.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { useDraft, useEdit } from '../draft.ts';
 import { useFirstWrong } from '../firstWrong.ts';
 import { Meanwhile } from '../Meanwhile.tsx';
-import { partLabels } from '../meanwhileLabels.ts';
 import { go, hrefOf, type Route } from '../route.ts';
 import { useNewPhotos } from '../useNewPhotos.ts';
 import { Waits } from '../Waits.tsx';

@@ -5,13 +5,13 @@ import { Sheet } from '../../controls/frames/Sheet.tsx';
 import { Icon } from '../../controls/Icon.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
-import { keepsMoving, movedAgain } from '../../practice/movedAdvice.ts';
+import { keepsMoving, movedAgain } from '../../practice/rechecks/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { dayText } from '../../words/dayText.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
-import { useStepDraft } from '../bench/stepDraft.ts';
+import { useStepDraft } from '../bench/useStepDraft.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { AppliedAndFound } from './AppliedAndFound.tsx';
@@ -31,7 +31,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
   const tell = async (outcome: 'held' | 'turned') => {
     if (save.is === 'saving') return;
     const entries = await run(
-      { type: 'find-torque', ...{ jointId, recheckId, outcome }, way: 'mark', ...gathered.said() },
+      { type: 'find-torque', ...{ jointId, recheckId, outcome }, way: 'mark', ...gathered.noteAndPhotos() },
       { photos: gathered.photos, undo: `${outcome === 'held' ? 'Held' : 'It has turned'}: ${name}` },
     );
     if (!entries) return;

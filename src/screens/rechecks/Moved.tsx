@@ -7,13 +7,13 @@ import { PhotoStrip } from '../../controls/lists/PhotoStrip.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { type AngleUnit, type TorqueUnit, type Typed, unitLabel, unitsOf } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
-import { keepsMoving, movedAdvice, movedAgain } from '../../practice/movedAdvice.ts';
+import { keepsMoving, movedAdvice, movedAgain } from '../../practice/rechecks/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { StepNoteSheet } from '../bench/frame/StepNoteSheet.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
-import type { Gathered } from '../bench/stepDraft.ts';
 import { NumberPad } from '../bench/torque/NumberPad.tsx';
+import type { Gathered } from '../bench/useStepDraft.ts';
 import { useRun } from '../door.tsx';
 import { Waits } from '../Waits.tsx';
 import { AppliedAndFound } from './AppliedAndFound.tsx';
@@ -63,7 +63,7 @@ export function Moved(props: MovedProps) {
         ...(turned ? { turnedDeg: turned.value } : {}),
         ...(broughtTo ? { broughtTo } : {}),
         ...(toolId ? { toolId } : {}),
-        ...gathered.said(),
+        ...gathered.noteAndPhotos(),
       },
       { photos: gathered.photos, undo: `Moved at ${said(movedAt)}: ${name}` },
     );

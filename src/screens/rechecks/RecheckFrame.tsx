@@ -7,7 +7,7 @@ import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import { spanLeft } from '../../planning/recheckSpan.ts';
-import { movedAgain } from '../../practice/movedAdvice.ts';
+import { movedAgain } from '../../practice/rechecks/movedAdvice.ts';
 import { lateText } from '../../words/lateText.ts';
 import { leftText } from '../../words/leftText.ts';
 import { Awake } from '../bench/Awake.tsx';

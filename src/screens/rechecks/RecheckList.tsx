@@ -9,7 +9,7 @@ import type { Id } from '../../journal/entries.ts';
 import type { RecheckRow } from '../../journal/rows.ts';
 import type { DistanceUnit } from '../../mechanics/units.ts';
 import { spanLeft } from '../../planning/recheckSpan.ts';
-import type { Sorted } from '../../practice/recheckOrder.ts';
+import type { Sorted } from '../../practice/rechecks/recheckOrder.ts';
 import { lateText } from '../../words/lateText.ts';
 import { leftText } from '../../words/leftText.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';

@@ -7,7 +7,7 @@ import { PhotoStrip } from '../../controls/lists/PhotoStrip.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow, RecheckRow } from '../../journal/rows.ts';
 import { SaveLine } from '../bench/frame/SaveLine.tsx';
-import { useStepDraft } from '../bench/stepDraft.ts';
+import { useStepDraft } from '../bench/useStepDraft.ts';
 import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useRun } from '../door.tsx';
 

@@ -9,9 +9,9 @@ import { targetFigureText } from '../../words/targetWords.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
-import { useStepDraft } from '../bench/stepDraft.ts';
 import { TargetTorque } from '../bench/torque/TargetTorque.tsx';
 import { ToolChoiceSheet } from '../bench/torque/ToolChoiceSheet.tsx';
+import { useStepDraft } from '../bench/useStepDraft.ts';
 import { useRun, useView } from '../door.tsx';
 import { AppliedAndFound } from './AppliedAndFound.tsx';
 import { Moved } from './Moved.tsx';
@@ -44,7 +44,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         outcome: 'held',
         way: 'tightening',
         ...(toolId ? { toolId } : {}),
-        ...gathered.said(),
+        ...gathered.noteAndPhotos(),
       },
       { photos: gathered.photos, undo: `Held: ${name}` },
     );

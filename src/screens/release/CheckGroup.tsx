@@ -5,7 +5,13 @@ import { Button } from '../../controls/Button.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { RideCheckRow } from '../../journal/rows.ts';
-import { defectKind } from '../../practice/defectKind.ts';
+import {
+  answeredCount,
+  answersOf,
+  type CheckAnswers,
+  confirmedItems,
+} from '../../practice/release/checkAnswers.ts';
+import { defectKind } from '../../practice/release/defectKind.ts';
 import type { RideCheckGroup, RideCheckItem } from '../../standards/checks/rideCheck.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { AskSheet } from '../bike/sheets/AskSheet.tsx';
@@ -14,7 +20,6 @@ import { type SaveState, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
 import { CheckItem } from './CheckItem.tsx';
-import { answeredCount, answersOf, type CheckAnswers, confirmedItems } from './checkState.ts';
 
 export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
   bikeId: Id;

@@ -2,7 +2,7 @@ import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { RideCheckRow } from '../../journal/rows.ts';
 import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck.ts';
 import { clockText, dayText, whenText } from '../../words/dayText.ts';
-import { groupMark } from './checkState.ts';
+import { groupMark } from './groupMark.ts';
 
 export interface CheckGroupsProps {
   groups: RideCheckRow['groups'];

@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Icon } from '../../controls/Icon.tsx';
+import type { CheckAnswer } from '../../practice/release/checkAnswers.ts';
 import type { RideCheckItem } from '../../standards/checks/rideCheck.ts';
-import type { CheckAnswer } from './checkState.ts';
 
 export interface CheckItemProps {
   item: RideCheckItem;

@@ -1,7 +1,7 @@
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id, OpenItem } from '../../journal/entries.ts';
 import { RowList } from '../bike/sections/RowList.tsx';
-import { openHref } from './openOrder.ts';
+import { openHref } from './openHref.ts';
 
 export interface OpenListProps {
   label: string;

@@ -4,7 +4,8 @@ import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { Fold } from '../../controls/lists/Fold.tsx';
-import { releaseState } from '../../practice/releaseState.ts';
+import { inReadingOrder } from '../../practice/release/openOrder.ts';
+import { releaseState } from '../../practice/release/releaseState.ts';
 import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck.ts';
 import { remark } from '../../words/phrases.ts';
 import { statementText } from '../../words/statements.ts';
@@ -17,7 +18,6 @@ import { Waits } from '../Waits.tsx';
 import { CheckGroups } from './CheckGroups.tsx';
 import { EarlierReleases } from './EarlierReleases.tsx';
 import { OpenList } from './OpenList.tsx';
-import { inReadingOrder } from './openOrder.ts';
 import type { ReleaseView } from './Release.tsx';
 import { WithdrawSheet } from './WithdrawSheet.tsx';
 

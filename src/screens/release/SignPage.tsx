@@ -9,6 +9,7 @@ import { HoldButton } from '../../controls/HoldButton.tsx';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import type { CommandOf } from '../../journal/commands.ts';
 import type { Id, OpenItem } from '../../journal/entries.ts';
+import { inReadingOrder } from '../../practice/release/openOrder.ts';
 import { cautions } from '../../standards/checks/releaseRules.ts';
 import { statementWords } from '../../words/statements.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
@@ -17,7 +18,6 @@ import { useDraft } from '../draft.ts';
 import { useFirstWrong } from '../firstWrong.ts';
 import { Waits } from '../Waits.tsx';
 import { OpenList } from './OpenList.tsx';
-import { inReadingOrder } from './openOrder.ts';
 import { PublishedFigures } from './PublishedFigures.tsx';
 
 type Statement = CommandOf<'release-bike'>['statement'];

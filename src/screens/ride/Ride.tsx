@@ -1,6 +1,6 @@
 import { Screen } from '../../controls/frames/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
-import { graveWords } from '../../practice/releaseState.ts';
+import { graveWords } from '../../practice/release/releaseState.ts';
 import { Absent } from '../Absent.tsx';
 import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';

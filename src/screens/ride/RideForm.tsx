@@ -10,7 +10,7 @@ import { noRide, type RideDraft, type RideWrong, rideTyped } from '../../drafts/
 import type { Settings } from '../../journal/entries.ts';
 import type { BikeRow, RidesRow } from '../../journal/rows.ts';
 import { type DistanceUnit, unitsOf } from '../../mechanics/units.ts';
-import { releaseState } from '../../practice/releaseState.ts';
+import { releaseState } from '../../practice/release/releaseState.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useNow, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';

@@ -1,6 +1,6 @@
 import { Icon } from '../../controls/Icon.tsx';
 import type { PressureUnit } from '../../mechanics/units.ts';
-import type { SealCeiling } from '../../practice/tyreOnRim.ts';
+import type { SealCeiling } from '../../practice/seal/tyreOnRim.ts';
 import { atMost } from '../../words/atMost.ts';
 
 /** The most it may see, and who says so. */

@@ -4,11 +4,11 @@ import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { SealRow } from '../../journal/rows.ts';
 import { type PressureUnit, unitLabel } from '../../mechanics/units.ts';
+import { pressurePoints } from '../../practice/seal/pressurePoints.ts';
 import { whenText } from '../../words/dayText.ts';
 import { sealWords } from '../../words/history/sentencesOfJoints.ts';
 import { RowList } from '../bike/sections/RowList.tsx';
 import { hrefOf } from '../route.ts';
-import { pressurePoints } from './pressurePoints.ts';
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 

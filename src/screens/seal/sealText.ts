@@ -1,7 +1,7 @@
 import type { IconName } from '../../controls/Icon.tsx';
 import type { SealMark } from '../../journal/entries.ts';
 import type { SealRow } from '../../journal/rows.ts';
-import type { SealNext } from '../../practice/sealOrder.ts';
+import type { SealNext } from '../../practice/seal/sealOrder.ts';
 
 export interface SealText {
   icon: IconName;

@@ -1,7 +1,7 @@
 import { noSealDraft, type SealDraft } from '../../drafts/sealDraft.ts';
 import type { Id, SealMark } from '../../journal/entries.ts';
 import type { JointRow, WaitRow } from '../../journal/rows.ts';
-import { type Gathered, useStepDraft } from '../bench/stepDraft.ts';
+import { type Gathered, useStepDraft } from '../bench/useStepDraft.ts';
 import { type SaveState, useLogbook, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { markNames } from './sealText.ts';
@@ -37,7 +37,7 @@ export function useSealMarks(joint: JointRow, stepId: Id | undefined, wait: Wait
         type: 'mark-seal',
         ...{ jointId, mark },
         ...(mark.mark === 'seated' && stepId ? { stepId } : {}),
-        ...gathered.said(),
+        ...gathered.noteAndPhotos(),
         ...(lookAgainMs === undefined ? {} : { lookAgainMs }),
       },
       { photos: gathered.photos, undo: `${markNames[mark.mark]}: ${name}` },

@@ -6,7 +6,7 @@ import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { WindowedList } from '../../controls/lists/WindowedList.tsx';
 import type { PartRow } from '../../journal/rows.ts';
-import { shelfRows } from '../../practice/shelfRows.ts';
+import { shelfRows } from '../../practice/part/shelfRows.ts';
 import { kindWords } from '../../words/history/sentencesOfParts.ts';
 import { type Seen, useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';

@@ -1,8 +1,8 @@
 import './shelf.css';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
-import { groupTitles, type ShelfRow } from '../../practice/shelfRows.ts';
-import { partLine } from '../bike/sections/partLine.ts';
+import { groupTitles, type ShelfRow } from '../../practice/part/shelfRows.ts';
+import { partLine } from '../../words/partLine.ts';
 import { hrefOf } from '../route.ts';
 
 /** A line of the shelf: a heading, or a part with what keeps it there. */

@@ -6,6 +6,7 @@ import { NumberField } from '../../controls/fields/NumberField.tsx';
 import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { TextField } from '../../controls/fields/TextField.tsx';
 import { Sheet } from '../../controls/frames/Sheet.tsx';
+import { toolLabels } from '../../drafts/meanwhileLabels.ts';
 import {
   changedTool,
   draftOfTool,
@@ -21,7 +22,6 @@ import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun } from '../door.tsx';
 import { useEdit } from '../draft.ts';
 import { Meanwhile } from '../Meanwhile.tsx';
-import { toolLabels } from '../meanwhileLabels.ts';
 
 export interface ToolFormProps {
   /** Set when a tool is edited. */

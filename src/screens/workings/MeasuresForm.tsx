@@ -13,7 +13,7 @@ import {
   type ReadMeasures,
   readMeasures,
   rowsFor,
-} from '../../practice/measures.ts';
+} from '../../practice/joint/measures.ts';
 import { quantityRefusals } from '../../words/quantityRefusals.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';

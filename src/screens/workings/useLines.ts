@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, ToolRow } from '../../journal/rows.ts';
-import { factsOf } from '../../practice/factsOf.ts';
+import { factsOf } from '../../practice/joint/factsOf.ts';
 import { sayingIn } from '../../words/saying.ts';
 import { jointWorkings } from '../../workings/joint/jointWorkings.ts';
 import type { WorkingLine } from '../../workings/joint/line.ts';

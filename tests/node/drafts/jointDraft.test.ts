@@ -11,7 +11,7 @@ import {
   withKind,
   withThread,
 } from '../../../src/drafts/jointDraft.ts';
-import { likelyFirst } from '../../../src/practice/likelyParts.ts';
+import { likelyFirst } from '../../../src/practice/joint/likelyParts.ts';
 
 const target: TargetDraft = {
   source: 'printed-on-the-part',

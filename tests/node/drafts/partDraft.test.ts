@@ -11,9 +11,9 @@ import {
 } from '../../../src/drafts/partDraft.ts';
 import { readSize } from '../../../src/drafts/sizeDraft.ts';
 import type { PartRow } from '../../../src/journal/rows.ts';
-import { nextLabel } from '../../../src/practice/nextLabel.ts';
-import { shelfRows } from '../../../src/practice/shelfRows.ts';
-import { stays } from '../../../src/practice/stays.ts';
+import { nextLabel } from '../../../src/practice/part/nextLabel.ts';
+import { shelfRows } from '../../../src/practice/part/shelfRows.ts';
+import { stays } from '../../../src/practice/release/stays.ts';
 
 const part = (change: Partial<PartRow> = {}): PartRow => ({
   key: 'part/p1',

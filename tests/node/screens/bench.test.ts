@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StepState } from '../../../src/journal/rows.ts';
-import { appliedDoubt } from '../../../src/practice/appliedDoubt.ts';
 import {
   anyCounted,
   type BoltCount,
@@ -9,15 +8,16 @@ import {
   boltTight,
   nextPass,
   uncounted,
-} from '../../../src/practice/boltCount.ts';
+} from '../../../src/practice/bench/boltCount.ts';
 import {
   leftBehind,
   neighbour,
   type PlaceInPlan,
   stepAfter,
   stepInHand,
-} from '../../../src/practice/stepInHand.ts';
-import { threadDiameterMm } from '../../../src/practice/threadDiameter.ts';
+} from '../../../src/practice/bench/stepInHand.ts';
+import { appliedDoubt } from '../../../src/practice/joint/appliedDoubt.ts';
+import { threadDiameterMm } from '../../../src/practice/joint/threadDiameter.ts';
 import { AWAY_MS, interrupted } from '../../../src/screens/bench/sitting.ts';
 import { sourceText, targetFigureText } from '../../../src/words/targetWords.ts';
 

@@ -3,11 +3,11 @@ import { asItReads } from '../../../src/journal/effective.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import type { BikeRow, JointRow } from '../../../src/journal/rows.ts';
 import type { HistoryLine } from '../../../src/logbook.ts';
-import { graveWords, releaseState } from '../../../src/practice/releaseState.ts';
-import { partLine } from '../../../src/screens/bike/sections/partLine.ts';
+import { torqueTimes } from '../../../src/practice/joint/torqueTimes.ts';
+import { graveWords, releaseState } from '../../../src/practice/release/releaseState.ts';
 import { jointMark } from '../../../src/screens/joint/jointMark.ts';
-import { torqueTimes } from '../../../src/screens/joint/torqueTimes.ts';
 import { lateText } from '../../../src/words/lateText.ts';
+import { partLine } from '../../../src/words/partLine.ts';
 
 const release = { releaseId: 'r2', atMs: 5, statement: 'ride', open: 1 } as const;
 const revoked = { releaseId: 'r2', atMs: 9, entryId: 'e', because: 'torque-applied' } as const;

@@ -6,7 +6,7 @@ import { asItReads } from '../../../src/journal/effective.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
 import { entryHead, entryHeads, isKnownKind } from '../../../src/screens/history/entryHeads.ts';
-import { belongs, byDay, isWrittenLate, readsNow } from '../../../src/screens/history/timeline.ts';
+import { belongs, byDay, isWrittenLate } from '../../../src/screens/history/timeline.ts';
 import { entryFields } from '../../../src/words/history/entryFields.ts';
 import { entrySentence } from '../../../src/words/history/entrySentence.ts';
 import { entryOf, entryTypes, names } from '../words/history/everyEntry.ts';
@@ -54,8 +54,8 @@ test('a corrected entry is found by its old reading, its new one and the reason'
   const fixed = line(entryOf('torque-applied'), [{ reason: 'misread', becomes }]);
   for (const sought of ['5,2 n·m', '9 n·m', 'misread'])
     expect(belongs(fixed, { sought }, partsOf, tell)).toBe(true);
-  expect(readsNow(fixed)).toMatchObject(becomes);
-  expect(readsNow(line(entryOf('torque-applied'), [{ reason: 'twice', becomes: null }]))).toBeUndefined();
+  expect(fixed.now).toMatchObject(becomes);
+  expect(line(entryOf('torque-applied'), [{ reason: 'twice', becomes: null }]).now).toBeUndefined();
 });
 
 test.each(['kind-of-tomorrow', 'constructor', 'toString'])(

@@ -5,7 +5,7 @@ import { Screen } from '../../../controls/frames/Screen.tsx';
 import { Icon } from '../../../controls/Icon.tsx';
 import type { JointRow, StepRow } from '../../../journal/rows.ts';
 import type { Views } from '../../../logbook.ts';
-import { leftBehind } from '../../../practice/stepInHand.ts';
+import { leftBehind } from '../../../practice/bench/stepInHand.ts';
 import { hrefOf } from '../../route.ts';
 import { Waits } from '../../Waits.tsx';
 import { Awake } from '../Awake.tsx';

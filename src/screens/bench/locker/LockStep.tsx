@@ -2,17 +2,17 @@ import { Button } from '../../../controls/Button.tsx';
 import { StepCard } from '../../../controls/frames/StepCard.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
 import { nearDiscBrake } from '../../../planning/lockerWait.ts';
+import { lockerCommand, lockerSaid } from '../../../practice/bench/lockerCommand.ts';
 import { spanText } from '../../../words/dayText.ts';
 import { useRun } from '../../door.tsx';
 import { useBenchKeys } from '../benchKeys.ts';
 import { BenchFrame } from '../frame/BenchFrame.tsx';
 import { StepFoot } from '../frame/StepFoot.tsx';
 import { useSteadyTap } from '../steadyTap.ts';
-import { useStepDraft } from '../stepDraft.ts';
 import type { StepProps } from '../stepProps.ts';
 import { Extras } from '../torque/Extras.tsx';
+import { useStepDraft } from '../useStepDraft.ts';
 import { LockerForm } from './LockerForm.tsx';
-import { lockerCommand, lockerSaid } from './putLocker.ts';
 
 /** Threadlocker on a joint: what went on which surface, and the wait that starts with it. */
 export function LockStep(props: StepProps & { joint: JointRow }) {
@@ -25,7 +25,10 @@ export function LockStep(props: StepProps & { joint: JointRow }) {
   const put = steady(async () => {
     if (!command || !draft.grade || save.is === 'saving') return;
     const { photos } = gathered;
-    const entries = await run({ ...command, ...gathered.said() }, { photos, undo: lockerSaid(draft.grade) });
+    const entries = await run(
+      { ...command, ...gathered.noteAndPhotos() },
+      { photos, undo: lockerSaid(draft.grade) },
+    );
     if (!entries) return;
     gathered.clear();
     onLogged(entries);

@@ -6,11 +6,11 @@ import { Notice } from '../../../controls/frames/Notice.tsx';
 import type { Band } from '../../../mechanics/band.ts';
 import { convert, type TemperatureUnit, unitLabel } from '../../../mechanics/units.ts';
 import { adviceWords, refusalWords, surfacesBySpeed } from '../../../planning/lockerWait.ts';
+import { lockerWaitOf } from '../../../practice/bench/lockerCommand.ts';
+import type { StepDraft } from '../../../practice/bench/stepDraft.ts';
 import { cureGrid } from '../../../standards/screws/cureGrid.ts';
 import { lockers } from '../../../standards/screws/lockers.ts';
 import { numberText } from '../../../words/quantityText.ts';
-import type { StepDraft } from '../stepDraft.ts';
-import { lockerWaitOf } from './putLocker.ts';
 
 const STEP_C = 5;
 const COLDEST_C = -10;

@@ -3,11 +3,11 @@ import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { JointRow, StepRow } from '../../../journal/rows.ts';
 import type { TemperatureUnit } from '../../../mechanics/units.ts';
 import { nearDiscBrake } from '../../../planning/lockerWait.ts';
+import { lockerCommand, lockerSaid } from '../../../practice/bench/lockerCommand.ts';
 import { useRun } from '../../door.tsx';
 import { SaveLine } from '../frame/SaveLine.tsx';
-import type { Gathered } from '../stepDraft.ts';
+import type { Gathered } from '../useStepDraft.ts';
 import { LockerForm } from './LockerForm.tsx';
-import { lockerCommand, lockerSaid } from './putLocker.ts';
 
 export interface LockerSheetProps {
   step: StepRow;

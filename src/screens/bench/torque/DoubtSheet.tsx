@@ -1,7 +1,7 @@
 import { Button } from '../../../controls/Button.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import { type TorqueUnit, type Typed, torqueFromNm, unitLabel } from '../../../mechanics/units.ts';
-import type { AppliedDoubt } from '../../../practice/appliedDoubt.ts';
+import type { AppliedDoubt } from '../../../practice/joint/appliedDoubt.ts';
 import { numberText } from '../../../words/quantityText.ts';
 
 export interface DoubtSheetProps {

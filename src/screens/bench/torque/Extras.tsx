@@ -9,8 +9,8 @@ import { ReasonSheet, skipReasons } from '../frame/ReasonSheet.tsx';
 import { StepNoteSheet } from '../frame/StepNoteSheet.tsx';
 import { Tile } from '../frame/Tile.tsx';
 import { keepAside } from '../keepAside.ts';
-import type { Gathered } from '../stepDraft.ts';
 import type { StepProps } from '../stepProps.ts';
+import type { Gathered } from '../useStepDraft.ts';
 
 export interface ExtrasProps extends Pick<StepProps, 'step' | 'joint' | 'onLogged'> {
   gathered: Gathered;

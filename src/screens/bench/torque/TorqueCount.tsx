@@ -1,6 +1,6 @@
 import { Button } from '../../../controls/Button.tsx';
 import { Tally } from '../../../controls/figures/Tally.tsx';
-import { anyCounted, type BoltCount, boltBack, nextPass } from '../../../practice/boltCount.ts';
+import { anyCounted, type BoltCount, boltBack, nextPass } from '../../../practice/bench/boltCount.ts';
 
 /** More bolt heads than this are told by number alone. */
 const MOST_DRAWN = 16;

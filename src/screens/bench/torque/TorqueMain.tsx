@@ -1,6 +1,6 @@
 import { Button } from '../../../controls/Button.tsx';
 import type { TorqueUnit, Typed } from '../../../mechanics/units.ts';
-import type { BoltCount } from '../../../practice/boltCount.ts';
+import type { BoltCount } from '../../../practice/bench/boltCount.ts';
 import { torqueSaid } from './useTorqueLog.ts';
 
 export interface TorqueMainProps {

@@ -2,12 +2,12 @@ import { useState } from 'preact/hooks';
 import type { JointRow, StepRow } from '../../../journal/rows.ts';
 import { type TorqueUnit, type Typed, torqueNm, unitLabel } from '../../../mechanics/units.ts';
 import { mostNm, type RulingTarget } from '../../../planning/rulingTarget.ts';
-import { type AppliedDoubt, appliedDoubt } from '../../../practice/appliedDoubt.ts';
-import { threadDiameterMm } from '../../../practice/threadDiameter.ts';
+import { type AppliedDoubt, appliedDoubt } from '../../../practice/joint/appliedDoubt.ts';
+import { threadDiameterMm } from '../../../practice/joint/threadDiameter.ts';
 import { useRun } from '../../door.tsx';
 import { keepAside } from '../keepAside.ts';
-import type { Gathered } from '../stepDraft.ts';
 import type { StepProps } from '../stepProps.ts';
+import type { Gathered } from '../useStepDraft.ts';
 
 type Entered = 'tap' | 'keypad';
 
@@ -44,7 +44,7 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
         ...(toolId ? { toolId } : {}),
         ...(between ? { between } : {}),
         ...(marked ? { marked } : {}),
-        ...gathered.said(),
+        ...gathered.noteAndPhotos(),
       },
       { photos: gathered.photos, undo: `${torqueSaid(applied)} applied: ${name}` },
     );

@@ -4,9 +4,9 @@ import { Fold } from '../../../controls/lists/Fold.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
+import { partLine } from '../../../words/partLine.ts';
 import { hrefOf } from '../../route.ts';
 import { TakeFromShelf } from '../sheets/TakeFromShelf.tsx';
-import { partLine } from './partLine.ts';
 import { RowList } from './RowList.tsx';
 
 /** What is on the bike now; more comes from the shelf or is written down new. */

@@ -5,8 +5,8 @@ import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
+import { partLine } from '../../../words/partLine.ts';
 import { useRun, useView } from '../../door.tsx';
-import { partLine } from '../sections/partLine.ts';
 import { RowList } from '../sections/RowList.tsx';
 import { SaveNotice } from './SaveNotice.tsx';
 

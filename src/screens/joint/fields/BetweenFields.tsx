@@ -5,7 +5,7 @@ import { toggleBetween } from '../../../drafts/jointDraft.ts';
 import type { Between, BetweenKind } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
 import { betweenNames } from '../../../words/betweenNames.ts';
-import { partLine } from '../../bike/sections/partLine.ts';
+import { partLine } from '../../../words/partLine.ts';
 
 const substances: readonly BetweenKind[] = [
   'dry',

@@ -6,9 +6,9 @@ import { Notice } from '../../../controls/frames/Notice.tsx';
 import { Fold } from '../../../controls/lists/Fold.tsx';
 import { type JointDraft, type JointTrouble, withKind } from '../../../drafts/jointDraft.ts';
 import type { PartRow } from '../../../journal/rows.ts';
-import { likelyFirst } from '../../../practice/likelyParts.ts';
+import { likelyFirst } from '../../../practice/joint/likelyParts.ts';
 import { type JointArea, jointKinds } from '../../../standards/jointKinds.ts';
-import { partLine } from '../../bike/sections/partLine.ts';
+import { partLine } from '../../../words/partLine.ts';
 
 const areas: Record<JointArea, string> = {
   steering: 'Steering',

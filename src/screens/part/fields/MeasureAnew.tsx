@@ -1,9 +1,9 @@
 import { Button } from '../../../controls/Button.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import type { PartRow } from '../../../journal/rows.ts';
+import { facesBefore } from '../../../practice/part/facesBefore.ts';
 import { useView } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
-import { facesBefore } from './facesBefore.ts';
 
 /** As far back as one looks for the last change and what was measured since. */
 const LINES = 200;

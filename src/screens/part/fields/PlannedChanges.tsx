@@ -2,7 +2,7 @@ import { Button } from '../../../controls/Button.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import type { ChangeDraft } from '../../../drafts/changeDraft.ts';
 import type { Id } from '../../../journal/entries.ts';
-import { plannedChanges } from '../../../practice/plannedChange.ts';
+import { plannedChanges } from '../../../practice/part/plannedChange.ts';
 import { useView } from '../../door.tsx';
 
 export interface PlannedChangesProps {

@@ -1,7 +1,7 @@
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
 import type { PartRow } from '../../../journal/rows.ts';
-import { stays } from '../../../practice/stays.ts';
+import { stays } from '../../../practice/release/stays.ts';
 import { dayText } from '../../../words/dayText.ts';
 import { placeWords } from '../../../words/history/tradeWords.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';

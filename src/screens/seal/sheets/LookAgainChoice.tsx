@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { parseNumber } from '../../../mechanics/quantity.ts';
-import { hoursMs, lookPresets } from '../../../practice/lookAgain.ts';
+import { hoursMs, lookPresets } from '../../../practice/seal/lookAgain.ts';
 
 export interface LookAgainChoiceProps {
   onSpan: (ms: number) => void;

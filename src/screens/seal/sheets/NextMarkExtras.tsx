@@ -5,7 +5,7 @@ import type { JointRow } from '../../../journal/rows.ts';
 import { pickPicture } from '../../../sensing/pickPicture.ts';
 import { StepNoteSheet } from '../../bench/frame/StepNoteSheet.tsx';
 import { Tile } from '../../bench/frame/Tile.tsx';
-import type { Gathered } from '../../bench/stepDraft.ts';
+import type { Gathered } from '../../bench/useStepDraft.ts';
 import { hrefOf } from '../../route.ts';
 
 /** A photo and a note that go with the next mark, whatever it is. */

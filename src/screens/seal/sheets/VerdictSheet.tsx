@@ -4,7 +4,7 @@ import { Choice } from '../../../controls/fields/Choice.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { SealMark } from '../../../journal/entries.ts';
-import { lookPresets } from '../../../practice/lookAgain.ts';
+import { lookPresets } from '../../../practice/seal/lookAgain.ts';
 import { SaveLine } from '../../bench/frame/SaveLine.tsx';
 import type { SaveState } from '../../door.tsx';
 import { verdictWords } from '../sealText.ts';

@@ -5,7 +5,7 @@ import { pileOf } from '../../../../src/fit/pileOf.ts';
 import type { Logbook } from '../../../../src/logbook.ts';
 import { acceptCommands } from '../../../../src/practice/pile/acceptCommands.ts';
 import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
-import { BIKE, pile, situationOf, writePile } from '../../screens/fit/pileInLogbook.ts';
+import { BIKE, pile, situationOf, writePile } from './pileInLogbook.ts';
 
 async function openFindings(logbook: Logbook) {
   const { card, situation } = await situationOf(logbook);

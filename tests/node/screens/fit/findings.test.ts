@@ -13,7 +13,7 @@ import { nearMisses } from '../../../../src/practice/pile/nearMisses.ts';
 import { takeSet } from '../../../../src/practice/pile/takeSet.ts';
 import { stopWords } from '../../../../src/words/slotWords.ts';
 import { done, openTestLogbook } from '../../logbook/openTestLogbook.ts';
-import { BIKE, pile, situationOf, writePile } from './pileInLogbook.ts';
+import { BIKE, pile, situationOf, writePile } from '../../practice/pile/pileInLogbook.ts';
 
 /** The pile written into a logbook and read back, as the screen gets it. */
 async function throughTheLogbook(parts: readonly PilePart[] = pile): Promise<PilePart[]> {

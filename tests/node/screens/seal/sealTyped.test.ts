@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { noSealDraft, readingTyped } from '../../../../src/drafts/sealDraft.ts';
 import type { SealRow } from '../../../../src/journal/rows.ts';
-import { pressurePoints } from '../../../../src/screens/seal/pressurePoints.ts';
+import { pressurePoints } from '../../../../src/practice/seal/pressurePoints.ts';
 
 const units = { pressure: 'bar', temperature: 'Cel' } as const;
 

@@ -1,0 +1,45 @@
+import type { JointDraft } from './jointDraft.ts';
+import type { PartDraft } from './partDraft.ts';
+import type { ToolDraft } from './toolDraft.ts';
+
+/** What the fields of an edit form are called where the form says that one was changed elsewhere. */
+export const partLabels: Record<keyof PartDraft, string> = {
+  label: 'Label',
+  name: 'Name',
+  kind: 'Kind',
+  position: 'End of the bike',
+  serial: 'Serial number',
+  origin: 'Where it came from',
+  originWords: 'Where from, in words',
+  condition: 'Condition',
+  unknown: 'Not known',
+  note: 'Note',
+  mass: 'Mass, g',
+  km: 'Ridden before, km',
+  kmUnknown: 'Distance not known',
+  faces: 'Sizes',
+};
+
+export const jointLabels: Partial<Record<keyof JointDraft, string>> = {
+  kind: 'Kind',
+  name: 'Name',
+  partIds: 'Parts',
+  between: 'Between the parts',
+  fasteners: 'Bolts',
+  targets: 'Targets',
+  note: 'Note',
+};
+
+export const toolLabels: Partial<Record<keyof ToolDraft, string>> = {
+  name: 'Name',
+  min: 'Scale from',
+  max: 'Scale to',
+  tolerance: 'Tolerance, %',
+  lastCheckMs: 'Last checked',
+  checkBasis: 'Checked against',
+  everyDays: 'Check every, days',
+  toolClass: 'Kind of tool',
+  lever: 'Square to the hand',
+  uses: 'Uses since its check',
+  note: 'Note',
+};

@@ -1,0 +1,28 @@
+import type { BetweenKind } from '../../journal/entries.ts';
+import type { CureSurface } from '../../standards/screws/cureGrid.ts';
+import type { LockerGrade } from '../../standards/screws/lockers.ts';
+import { type BoltCount, uncounted } from './boltCount.ts';
+
+/** What is gathered at a step before it is logged. Mirrored, so that a killed app keeps the count. */
+export interface StepDraft extends BoltCount {
+  typed: string;
+  unit?: string;
+  toolId?: string;
+  between?: BetweenKind;
+  marked: boolean;
+  note: string;
+  grade?: LockerGrade;
+  surface?: CureSurface;
+  primer: boolean;
+  temperatureC: number;
+}
+
+const ROOM_C = 20;
+export const emptyStepDraft: StepDraft = {
+  ...uncounted,
+  typed: '',
+  marked: false,
+  note: '',
+  primer: false,
+  temperatureC: ROOM_C,
+};

@@ -1,0 +1,283 @@
+import type { ClampAbout, Fastener, JointAbout } from '../../journal/entries.ts';
+import type { JointRow } from '../../journal/rows.ts';
+import { parseNumber, parseTyped, type QuantityRefusal } from '../../mechanics/quantity.ts';
+import { type LengthUnit, type Typed, unitsOf } from '../../mechanics/units.ts';
+import type { JointKind } from '../../standards/jointKinds.ts';
+import { NO_MARK, propertyClasses } from '../../standards/screws/propertyClasses.ts';
+import { bandsFor } from '../../standards/screws/torqueBands.ts';
+import { clampFaces } from './factsOf.ts';
+
+/** What the computations of a joint ask for, as it is being typed; '' is not known. */
+export interface Measures {
+  variant: string;
+  screw: string;
+  propertyClass: string;
+  female: string;
+  onThread: string;
+  grip: string;
+  construction: string;
+  tubeArm: string;
+  boltArm: string;
+  shim: string;
+  rise: string;
+  reach: string;
+  extension: string;
+  angle: string;
+  unit: LengthUnit;
+}
+
+export type MeasureKey = Exclude<keyof Measures, 'unit'>;
+
+interface ChoiceRow {
+  key: MeasureKey;
+  label: string;
+  hint: string;
+  options: readonly { value: string; label: string }[];
+}
+interface LengthRow {
+  key: MeasureKey;
+  label: string;
+  hint: string;
+  /** Whether it may count downwards or backwards. */
+  signed?: true;
+  /** A bare number with this mark behind its label. */
+  bare?: true;
+}
+export type MeasureRow = ChoiceRow | LengthRow;
+
+const named = (...pairs: [value: string, label: string][]) =>
+  pairs.map(([value, label]) => ({ value, label }));
+
+/** Asked where figures are printed for more than one make of such a joint. */
+function makeRows(kind: JointKind): MeasureRow[] {
+  const bands = bandsFor(kind);
+  if (bands.length < 2) return [];
+  return [
+    {
+      key: 'variant',
+      label: 'Make of joint',
+      hint: 'Each has a printed torque of its own.',
+      options: bands.map(({ variant }) => ({ value: variant, label: variant })),
+    },
+  ];
+}
+
+const screwRows: readonly MeasureRow[] = [
+  {
+    key: 'screw',
+    label: 'The screw is of',
+    hint: 'A magnet: steel pulls, stainless hardly, aluminium and titanium not at all.',
+    options: named(
+      ['steel', 'Steel'],
+      ['stainless', 'Stainless steel'],
+      ['aluminium', 'Aluminium'],
+      ['titanium', 'Titanium'],
+    ),
+  },
+  {
+    key: 'propertyClass',
+    label: 'Mark on its head',
+    hint: 'No mark can mean 4.6 to 5.8; stainless, A2-50.',
+    options: [
+      { value: NO_MARK, label: 'No mark' },
+      ...propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
+    ],
+  },
+  {
+    key: 'female',
+    label: 'Screwed into',
+    hint: 'A magnet at the mouth of the hole.',
+    options: named(
+      ['steel', 'Steel'],
+      ['stainless', 'Stainless steel'],
+      ['aluminium', 'Aluminium'],
+      ['magnesium', 'Magnesium'],
+      ['titanium', 'Titanium'],
+      ['brass', 'Brass'],
+      ['plastic', 'Plastic'],
+    ),
+  },
+  {
+    key: 'onThread',
+    label: 'On the thread',
+    hint: 'Take one out and wipe it on a white cloth.',
+    options: named(
+      ['none', 'Nothing, dry'],
+      ['oil', 'Oil'],
+      ['grease', 'Grease'],
+      ['anti-seize', 'Anti-seize'],
+      ['threadlocker-wet', 'Threadlocker'],
+      ['wax', 'Wax'],
+      ['moly', 'Molybdenum paste'],
+    ),
+  },
+  { key: 'grip', label: 'Clamped length', hint: 'Underside of the head to the face with the thread.' },
+];
+
+const clampRows: readonly MeasureRow[] = [
+  {
+    key: 'construction',
+    label: 'The clamp closes by',
+    hint: 'Look at it from the end of the tube.',
+    options: named(
+      ['two-piece', 'Two halves, screws on both sides'],
+      ['one-slit-flexible', 'One slit, thin body'],
+      ['one-slit-stiff', 'One slit, thick body'],
+    ),
+  },
+  {
+    key: 'shim',
+    label: 'Shim',
+    hint: 'Only where there is one.',
+    options: named(
+      ['slit', 'Slit from end to end'],
+      ['closed', 'A closed ring'],
+      ['bonded', 'Bonded to the tube'],
+    ),
+  },
+];
+const armRows: readonly MeasureRow[] = [
+  { key: 'tubeArm', label: 'Closed side to tube', hint: 'To the middle of the tube.' },
+  { key: 'boltArm', label: 'Closed side to screw', hint: 'To the middle of the screw.' },
+];
+const barRows: readonly MeasureRow[] = [
+  {
+    key: 'rise',
+    label: 'Hands above the clamp',
+    hint: 'Middle of the grip; below counts with a minus.',
+    signed: true,
+  },
+  {
+    key: 'reach',
+    label: 'Hands in front of the clamp',
+    hint: 'Swept back counts with a minus.',
+    signed: true,
+  },
+];
+const extensionRows: readonly MeasureRow[] = [
+  {
+    key: 'extension',
+    label: 'Extension on the wrench',
+    hint: 'Middle of the square to the middle of the screw.',
+  },
+  {
+    key: 'angle',
+    label: 'Its angle, degrees',
+    hint: '0 straight out, 90 across, 180 folded back.',
+    bare: true,
+  },
+];
+
+/** The questions that make sense for a joint, in the order a hand answers them. */
+export function rowsFor(
+  { kind, fasteners }: Pick<JointRow, 'kind' | 'fasteners'>,
+  construction: string,
+): MeasureRow[] {
+  if (fasteners.length === 0) return [];
+  return [
+    ...makeRows(kind),
+    ...screwRows,
+    ...(clampFaces[kind] ? clampRows : []),
+    ...(clampFaces[kind] && construction === 'one-slit-stiff' ? armRows : []),
+    ...(kind === 'bar-clamp' ? barRows : []),
+    ...extensionRows,
+  ];
+}
+
+/** What is recorded, laid out for typing. */
+export function measuresOf({ fasteners, clamp, bar, extension }: JointRow): Measures {
+  const [first] = fasteners;
+  return {
+    variant: first?.variant ?? '',
+    screw: first?.screw ?? '',
+    propertyClass: first?.propertyClass ?? '',
+    female: first?.female ?? '',
+    onThread: first?.onThread ?? '',
+    construction: clamp?.construction ?? '',
+    shim: clamp?.shim ?? '',
+    // Each keeps its own unit in its own words, so that one unit of the form cannot change another's meaning.
+    ...{ grip: told(first?.grip), tubeArm: told(clamp?.tubeArm), boltArm: told(clamp?.boltArm) },
+    ...{ rise: told(bar?.rise), reach: told(bar?.reach), extension: told(extension?.length) },
+    angle: extension ? String(extension.angleDeg) : '',
+    unit: 'mm',
+  };
+}
+
+const unitWords: Record<LengthUnit, string> = { mm: 'mm', cm: 'cm', '[in_i]': 'in' };
+/** As typed, with its unit behind it unless it is there already. */
+const told = (typed: Typed<LengthUnit> | undefined): string =>
+  typed === undefined
+    ? ''
+    : /[a-z"″]/i.test(typed.typed)
+      ? typed.typed
+      : `${typed.typed} ${unitWords[typed.unit]}`;
+
+export type ReadMeasures =
+  | { ok: true; about: Pick<JointAbout, 'fasteners' | 'clamp' | 'bar' | 'extension'> }
+  | { ok: false; wrong: Partial<Record<MeasureKey, QuantityRefusal>> };
+
+/**
+ * What was typed, as the logbook takes it; what is left empty is not known of the screws any more.
+ * @param joint the joint it belongs to, whose fasteners it completes
+ * @example readMeasures({ …, grip: '8,5' }, joint) //=> fasteners with grip { value: 8.5, unit: 'mm', typed: '8,5' }
+ */
+export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fasteners'>): ReadMeasures {
+  const wrong: Partial<Record<MeasureKey, QuantityRefusal>> = {};
+  const length = (key: MeasureKey, signed = false): Typed<LengthUnit> | undefined => {
+    const text = measures[key].trim();
+    if (text === '') return undefined;
+    const minus = signed && /^[-−]/.test(text);
+    const read = parseTyped(minus ? text.slice(1) : text, unitsOf.length, measures.unit);
+    if (!read.ok) {
+      wrong[key] = read.reason;
+      return undefined;
+    }
+    const { value, unit } = read.quantity;
+    return { value: minus ? -value : value, unit, typed: text };
+  };
+  const grip = length('grip');
+  const [tubeArm, boltArm] = [length('tubeArm'), length('boltArm')];
+  const [rise, reach] = [length('rise', true), length('reach', true)];
+  const extension = length('extension');
+  const angle = measures.angle.trim() === '' ? undefined : parseNumber(measures.angle, 'allow');
+  if (angle && !angle.ok) wrong.angle = angle.reason;
+  for (const [one, other] of [
+    ['rise', 'reach'],
+    ['reach', 'rise'],
+    ['extension', 'angle'],
+  ] as const)
+    if (measures[one].trim() === '' && measures[other].trim() !== '') wrong[one] = 'empty';
+  if (measures.construction === '' && measures.shim !== '') wrong.construction = 'empty';
+  if (Object.keys(wrong).length > 0) return { ok: false, wrong };
+  const { variant, screw, propertyClass, female, onThread, construction, shim } = measures;
+  const screws = {
+    ...(screw ? { screw: screw as NonNullable<Fastener['screw']> } : {}),
+    ...(propertyClass ? { propertyClass } : {}),
+    ...(female ? { female: female as NonNullable<Fastener['female']> } : {}),
+    ...(onThread ? { onThread: onThread as NonNullable<Fastener['onThread']> } : {}),
+    ...(grip ? { grip } : {}),
+    ...(variant ? { variant } : {}),
+  };
+  return {
+    ok: true,
+    about: {
+      fasteners: joint.fasteners.map(({ thread, count, hand, words }) => ({
+        ...{ thread, count, hand },
+        ...(words ? { words } : {}),
+        ...screws,
+      })),
+      ...(construction
+        ? {
+            clamp: {
+              construction: construction as ClampAbout['construction'],
+              ...(tubeArm ? { tubeArm } : {}),
+              ...(boltArm ? { boltArm } : {}),
+              ...(shim ? { shim: shim as NonNullable<ClampAbout['shim']> } : {}),
+            },
+          }
+        : {}),
+      ...(rise && reach ? { bar: { rise, reach } } : {}),
+      ...(extension ? { extension: { length: extension, angleDeg: angle?.ok ? angle.value : 0 } } : {}),
+    },
+  };
+}
