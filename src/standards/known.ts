@@ -10,3 +10,21 @@ export interface Sourced {
   readonly source: string;
   readonly known: Known;
 }
+
+/** A figure that can hurt somebody says how many sources of separate origin print it. */
+export interface Founded extends Sourced {
+  readonly origins: 0 | 1 | 2;
+}
+
+const originWords = { 0: 'no printed origin', 1: 'one origin', 2: 'two origins or more' } as const;
+
+/**
+ * Where a figure that can hurt stands, with the number of origins in the words a screen shows.
+ * @param origins printed sources of separate origin; 2 for two or more
+ * @example founded('VDI 2230-1, from memory', 'memory', 0).source //=> 'VDI 2230-1, from memory (no printed origin)'
+ */
+export const founded = (source: string, known: Known, origins: Founded['origins']): Founded => ({
+  source: `${source} (${originWords[origins]})`,
+  known,
+  origins,
+});

@@ -1,5 +1,5 @@
 import type { JointKind } from '../jointKinds.ts';
-import type { Sourced } from '../known.ts';
+import { type Founded, founded } from '../known.ts';
 import { recheckTitles } from './recheckTitles.ts';
 
 export type InstructionKind =
@@ -21,7 +21,7 @@ export interface RecheckSpan {
   readonly days?: number;
 }
 
-export interface ScheduleRow extends Sourced {
+export interface ScheduleRow extends Founded {
   readonly jointKind: JointKind;
   readonly instruction: InstructionKind;
   readonly whenFirst: RecheckSpan;
@@ -69,7 +69,7 @@ export const recheckInstructions: Record<InstructionKind, { title: string; words
   },
 };
 
-const ownJudgement = (ground: string): Sourced => ({ source: `own judgement; ${ground}`, known: 'proposal' });
+const ownJudgement = (ground: string): Founded => founded(`own judgement; ${ground}`, 'proposal', 0);
 
 const manual = ownJudgement(
   "a generic owner's manual has a first check after 30 days or 3 to 15 hours, then every 10 to 20 hours",
@@ -93,7 +93,7 @@ const everyRide: RecheckSpan = { afterRides: 1 };
 const row = (
   jointKind: JointKind,
   instruction: InstructionKind,
-  sourced: Sourced,
+  sourced: Founded,
   whenFirst: RecheckSpan = firstRide,
   then: RecheckSpan | null = tenHours,
   afterwards: RecheckSpan | null = service,

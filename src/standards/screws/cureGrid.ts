@@ -1,5 +1,6 @@
 import type { CureCurve } from '../../mechanics/cures/cureCurve.ts';
 import type { CureGrid } from '../../mechanics/cures/cureFactors.ts';
+import { founded } from '../known.ts';
 
 type Point = number | readonly [lo: number, hi: number];
 
@@ -37,8 +38,11 @@ export const cureGrid = {
   ],
   // Falls back to 95 after a day: activators can cost some of the final strength.
   primed: after(75, 95, 100, 95, 95),
-  source: 'graphs of anaerobic adhesive data sheets, from memory, weak',
-  known: 'memory',
+  ...founded(
+    'graphs of anaerobic adhesive data sheets, from memory, weak; only full cure within a day is printed, by two origins',
+    'memory',
+    0,
+  ),
 } as const satisfies CureGrid;
 
 export type CureSurface = keyof typeof cureGrid.surfaces;

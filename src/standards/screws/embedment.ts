@@ -1,4 +1,5 @@
 import type { EmbedmentRow } from '../../mechanics/screws/settling.ts';
+import { founded } from '../known.ts';
 
 /**
  * Guide values for what surfaces give when they bed into one another, µm. VDI 2230-1, table of embedment, from
@@ -14,7 +15,4 @@ export const embedment: readonly EmbedmentRow[] = [
   { roughness: 'coarse', load: 'shear', threadUm: 3, perHeadUm: 6.5, perInnerUm: 3.5 },
 ];
 
-export const embedmentSource = {
-  source: 'VDI 2230-1, guide values for embedment, from memory',
-  known: 'memory',
-} as const;
+export const embedmentSource = founded('VDI 2230-1, guide values for embedment, from memory', 'memory', 0);

@@ -1,6 +1,6 @@
 import type { Band } from '../../mechanics/band.ts';
 import type { Lubricant } from '../../mechanics/screws/preloadRefusal.ts';
-import type { Sourced } from '../known.ts';
+import { type Founded, founded } from '../known.ts';
 
 export type ScrewSurface =
   | 'plain'
@@ -13,43 +13,46 @@ export type ScrewSurface =
   | 'unknown';
 
 /** What we reckon with: a middle inside the published spread, and a band that does not pretend to know better. */
-export interface NutFactorDefault extends Sourced {
+export interface NutFactorDefault extends Founded {
   readonly surface: ScrewSurface | 'any';
   readonly lubricant: Lubricant;
   readonly nutFactor: Band;
 }
 
-const judgement = { source: 'our own choice within the published nut factors', known: 'proposal' } as const;
+/** The middle is ours; how many origins print a figure that lies in the band. */
+const within = (origins: Founded['origins'], what = 'our own choice within the published nut factors') =>
+  founded(what, 'proposal', origins);
+const unprinted = within(0, 'our own choice between dry and greased steel');
 
 /** First match wins, so rows for one surface stand before rows for any. */
 export const nutFactorDefaults: readonly NutFactorDefault[] = [
-  { surface: 'zinc', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.22, hi: 0.35 }, ...judgement },
-  { surface: 'zinc-flake', lubricant: 'none', nutFactor: { lo: 0.16, mid: 0.22, hi: 0.32 }, ...judgement },
-  { surface: 'cadmium', lubricant: 'none', nutFactor: { lo: 0.15, mid: 0.17, hi: 0.2 }, ...judgement },
-  { surface: 'black', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.2, hi: 0.3 }, ...judgement },
-  { surface: 'stainless', lubricant: 'grease', nutFactor: { lo: 0.13, mid: 0.18, hi: 0.23 }, ...judgement },
-  { surface: 'stainless', lubricant: 'oil', nutFactor: { lo: 0.13, mid: 0.18, hi: 0.26 }, ...judgement },
+  { surface: 'zinc', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.22, hi: 0.35 }, ...within(2) },
+  { surface: 'zinc-flake', lubricant: 'none', nutFactor: { lo: 0.16, mid: 0.22, hi: 0.32 }, ...within(1) },
+  { surface: 'cadmium', lubricant: 'none', nutFactor: { lo: 0.15, mid: 0.17, hi: 0.2 }, ...within(2) },
+  { surface: 'black', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.2, hi: 0.3 }, ...within(2) },
+  { surface: 'stainless', lubricant: 'grease', nutFactor: { lo: 0.13, mid: 0.18, hi: 0.23 }, ...unprinted },
+  { surface: 'stainless', lubricant: 'oil', nutFactor: { lo: 0.13, mid: 0.18, hi: 0.26 }, ...unprinted },
   {
     surface: 'stainless',
     lubricant: 'anti-seize',
     nutFactor: { lo: 0.13, mid: 0.18, hi: 0.23 },
-    ...judgement,
+    ...unprinted,
   },
-  { surface: 'stainless', lubricant: 'none', nutFactor: { lo: 0.3, mid: 0.4, hi: 0.5 }, ...judgement },
-  { surface: 'any', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.2, hi: 0.27 }, ...judgement },
-  { surface: 'any', lubricant: 'oil', nutFactor: { lo: 0.11, mid: 0.16, hi: 0.22 }, ...judgement },
-  { surface: 'any', lubricant: 'grease', nutFactor: { lo: 0.12, mid: 0.16, hi: 0.2 }, ...judgement },
-  { surface: 'any', lubricant: 'anti-seize', nutFactor: { lo: 0.12, mid: 0.15, hi: 0.18 }, ...judgement },
-  { surface: 'any', lubricant: 'moly', nutFactor: { lo: 0.1, mid: 0.14, hi: 0.18 }, ...judgement },
-  { surface: 'any', lubricant: 'wax', nutFactor: { lo: 0.1, mid: 0.12, hi: 0.15 }, ...judgement },
+  { surface: 'stainless', lubricant: 'none', nutFactor: { lo: 0.3, mid: 0.4, hi: 0.5 }, ...within(1) },
+  { surface: 'any', lubricant: 'none', nutFactor: { lo: 0.17, mid: 0.2, hi: 0.27 }, ...within(2) },
+  { surface: 'any', lubricant: 'oil', nutFactor: { lo: 0.11, mid: 0.16, hi: 0.22 }, ...within(2) },
+  { surface: 'any', lubricant: 'grease', nutFactor: { lo: 0.12, mid: 0.16, hi: 0.2 }, ...within(2) },
+  { surface: 'any', lubricant: 'anti-seize', nutFactor: { lo: 0.12, mid: 0.15, hi: 0.18 }, ...within(1) },
+  { surface: 'any', lubricant: 'moly', nutFactor: { lo: 0.1, mid: 0.14, hi: 0.18 }, ...within(0) },
+  { surface: 'any', lubricant: 'wax', nutFactor: { lo: 0.1, mid: 0.12, hi: 0.15 }, ...within(1) },
   {
     surface: 'any',
     lubricant: 'threadlocker-wet',
     nutFactor: { lo: 0.12, mid: 0.17, hi: 0.22 },
-    ...judgement,
+    ...within(1),
   },
   // Nobody wrote down what is on the thread: everything between wax and dry zinc.
-  { surface: 'any', lubricant: 'unknown', nutFactor: { lo: 0.12, mid: 0.19, hi: 0.3 }, ...judgement },
+  { surface: 'any', lubricant: 'unknown', nutFactor: { lo: 0.12, mid: 0.19, hi: 0.3 }, ...within(0) },
 ];
 
 /**

@@ -1,5 +1,5 @@
 import type { JointKind } from '../jointKinds.ts';
-import type { Sourced } from '../known.ts';
+import { type Founded, founded } from '../known.ts';
 
 /** The kinds of bicycle the test standard tells apart. */
 export type BicycleUse = 'city' | 'young-adult' | 'mountain' | 'racing';
@@ -8,7 +8,7 @@ export type BicycleUse = 'city' | 'young-adult' | 'mountain' | 'racing';
  * A test load for a whole assembly: a joint that holds it has something in hand. It is never a tightening torque, and
  * passing it in a computation is no claim to have passed the test.
  */
-export interface JointTestRow extends Sourced {
+export interface JointTestRow extends Founded {
   readonly id: string;
   readonly joint: JointKind;
   readonly what: string;
@@ -16,9 +16,11 @@ export interface JointTestRow extends Sourced {
   readonly byUse: Readonly<Record<BicycleUse, number>>;
 }
 
-const iso = { source: 'text of ISO 4210-5 in an industry copy (TBIS 4210-5:2016)', known: 'seen' } as const;
+const iso = founded('ISO 4210-5, text of an industry copy, TBIS 4210-5:2016, tables 4 and 5', 'seen', 1);
 const federal = (clause: string, known: 'seen' | 'memory') =>
-  ({ source: `16 CFR ${clause}`, known }) as const;
+  known === 'seen'
+    ? founded(`16 CFR ${clause}`, known, 1)
+    : founded(`16 CFR ${clause}, from memory`, known, 0);
 const forAll = (load: number) => ({ city: load, 'young-adult': load, mountain: load, racing: load });
 
 export const jointTests: readonly JointTestRow[] = [
@@ -76,8 +78,7 @@ export const jointTests: readonly JointTestRow[] = [
     what: 'wheel in the dropouts, one minute without movement',
     unit: 'N',
     byUse: forAll(2300),
-    source: 'text of the EN 15194 family, wheel retention',
-    known: 'seen',
+    ...founded('wheel retention in a text of the EN 15194 family and in EN 14766:2005', 'seen', 2),
   },
   {
     id: 'saddle-clamp-us',
