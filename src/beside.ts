@@ -5,6 +5,7 @@ import type { Beside } from './screens/App.tsx';
 import { clockChanges, onOtherPage, placeInBrowser } from './sensing/clockChanges.ts';
 import { type ClockJump, clockWatch } from './sensing/clockWatch.ts';
 import { bell } from './sensing/sound.ts';
+import { workerName } from './workerName.ts';
 
 const BEAT_MS = 10_000;
 const LAST_SEEN = 'clock:last-seen';
@@ -26,7 +27,7 @@ async function registerWorker(
 ): Promise<void> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
   const { Workbox } = await import('workbox-window');
-  const workbox = new Workbox('/sw.js');
+  const workbox = new Workbox(workerName('/sw.js'));
   let asked = false;
   workbox.addEventListener('waiting', () =>
     tell({

@@ -1,3 +1,4 @@
+import './late.css';
 import { render } from 'preact';
 import { logbookFor, openDrafts } from './logbook.ts';
 import { App, type Beside } from './screens/App.tsx';
@@ -40,8 +41,8 @@ async function placeOfTheApp(): Promise<HTMLElement> {
   return place;
 }
 
-start().catch(async (thrown) => {
-  const place = await placeOfTheApp();
-  place.textContent ||= 'The app could not be loaded. Reload the page; what is recorded is safe.';
+start().catch((thrown) => {
+  // The page itself says what to do when nothing was drawn; it need not wait any longer.
+  document.documentElement.classList.add('stuck');
   throw thrown;
 });

@@ -1,4 +1,5 @@
 import { linker, type Registered } from './linker.ts';
+import { scriptNames } from './scriptNames.ts';
 
 /**
  * Stands before the page's first script. The build turns modules into classic scripts, because those the browser
@@ -13,16 +14,19 @@ function lastRegistered(): Registered {
   return registered;
 }
 
+const named = scriptNames('pinchbolt-scripts');
+
 const scripts = linker(
   (url) =>
     new Promise((resolve, reject) => {
       const element = document.createElement('script');
-      element.src = url;
+      element.src = named(url);
       // The browser tells of a script right after it ran, before it runs another.
       element.onload = () => {
         try {
           resolve(lastRegistered());
         } catch (thrown) {
+          element.remove();
           reject(thrown);
         }
       };
@@ -46,5 +50,6 @@ const first = (document.currentScript as HTMLScriptElement).src;
 // The first script registers itself in the very file this stands in, below.
 queueMicrotask(() => {
   scripts.take(first, lastRegistered());
+  // One that cannot be had is named in the console; the page itself says what to do.
   void scripts.run(first);
 });

@@ -18,7 +18,9 @@ export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
 /** A tap on a notice leads to what it is about, in an open page if there is one. */
 export async function openFrom(sw: ServiceWorkerGlobalScope, event: NotificationEvent): Promise<void> {
   event.notification.close();
-  const href = `/${event.notification.data?.href ?? ''}`;
+  // Of the address only the place within the app is taken: no notice leads elsewhere.
+  const { hash } = new URL(event.notification.data?.href ?? '', sw.location.origin);
+  const href = `/${hash}`;
   const [page] = await sw.clients.matchAll({ type: 'window' });
   if (!page) {
     await sw.clients.openWindow(href);

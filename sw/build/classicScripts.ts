@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { rollup, VERSION } from 'rollup';
 import { build, minify, type Plugin, type ResolvedConfig, type Rolldown } from 'vite';
+import { withPolicy } from './policy.ts';
 
 type Bundle = Rolldown.OutputBundle;
 
@@ -65,7 +66,7 @@ async function prelude(source: string, config: ResolvedConfig): Promise<string> 
 /**
  * Vite plugin: turns the page's modules into classic scripts, and puts its one sheet into the page. A browser of the
  * Chromium family compiles a classic script when the worker puts it by, and each start takes it up as compiled; a
- * module it compiles anew on every start. The sheet is a file less to ask for.
+ * module it compiles anew on every start. The sheet is a file less to ask for, and the policy allows it by its hash.
  * @param source path of the piece that puts the scripts together, from the page's root
  */
 export function classicScripts(source: string): Plugin {
@@ -86,17 +87,19 @@ export function classicScripts(source: string): Plugin {
     transformIndexHtml: {
       order: 'post',
       handler: (html, { bundle = {} }) =>
-        html
-          .replace(
-            /<script [^>]*type="module"[^>]* src="([^"]+)"><\/script>/,
-            '<script async src="$1"></script>',
-          )
-          .replace(/<link rel="stylesheet"[^>]* href="\/([^"]+)">/, (link, path: string) => {
-            const sheet = bundle[path];
-            if (sheet?.type !== 'asset') return link;
-            delete bundle[path];
-            return `<style>${sheet.source}</style>`;
-          }),
+        withPolicy(
+          html
+            .replace(
+              /<script [^>]*type="module"[^>]* src="([^"]+)"><\/script>/,
+              '<script async src="$1"></script>',
+            )
+            .replace(/<link rel="stylesheet"[^>]* href="\/([^"]+)">/, (link, path: string) => {
+              const sheet = bundle[path];
+              if (sheet?.type !== 'asset') return link;
+              delete bundle[path];
+              return `<style>${sheet.source}</style>`;
+            }),
+        ),
     },
     async generateBundle(_options, bundle) {
       const texts = await registered(bundle);

@@ -1,14 +1,11 @@
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { join, relative, resolve } from 'node:path';
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
 import { build, type Plugin, type ResolvedConfig } from 'vite';
+import { hostFiles } from './hostFiles.ts';
+import { contentPolicy, headersFor, sheetsOf, withoutPolicy } from './policy.ts';
+import { rescueFiles } from './rescueFiles.ts';
 import { slashed } from './slashed.ts';
-
-/** One shipped file: its address and the hash that tells one version of it from the next. */
-export interface PrecacheEntry {
-  url: string;
-  revision: string;
-}
 
 function filesBelow(folder: string): string[] {
   return readdirSync(folder).flatMap((name) => {
@@ -17,25 +14,66 @@ function filesBelow(folder: string): string[] {
   });
 }
 
+/** Beginning of a hash, long enough that no wrong file has the same by chance: 48 bits. */
+const HASH_SIGNS = 8;
+
 /**
- * The shipped files, sorted by address, so that the same files give the same list on every system.
+ * What the worker puts by, sorted by path, so that the same files give the same list on every system. The page goes
+ * by the path of its folder.
  * @param dist folder of the built page
- * @returns every file in it but source maps and the worker itself
+ * @param left names in it that the worker does not put by
+ * @returns the beginning of each file's SHA-256, in base64url
  */
-export function precacheEntries(dist: string): PrecacheEntry[] {
-  return filesBelow(dist)
-    .map((path) => ({ path, url: `/${slashed(relative(dist, path))}` }))
-    .filter(({ url }) => !/\.map$|\/sw\.js$/.test(url))
-    .sort((a, b) => (a.url < b.url ? -1 : 1))
-    .map(({ path, url }) => ({
-      url,
-      revision: createHash('sha256').update(readFileSync(path)).digest('hex').slice(0, 12),
-    }));
+export function shippedFiles(dist: string, left: readonly string[]): Record<string, string> {
+  const files = filesBelow(dist).map((path) => ({ path, name: slashed(relative(dist, path)) }));
+  return Object.fromEntries(
+    files
+      .filter(({ name }) => !name.endsWith('.map') && !left.includes(name))
+      .sort((a, b) => (a.name < b.name ? -1 : 1))
+      .map(({ path, name }) => [
+        name === 'index.html' ? '/' : `/${name}`,
+        createHash('sha256').update(readFileSync(path)).digest('base64url').slice(0, HASH_SIGNS),
+      ]),
+  );
 }
 
 /**
- * Vite plugin: after the page is built, builds the service worker as one classic script and hands it the list of
- * shipped files. The version is a hash of all their bytes: the same build always gives the same worker.
+ * Builds the service worker as one classic script and hands it the list of shipped files. The version is a hash of
+ * all their bytes, and the same build always gives the same worker. Beside it go
+ * the rescue page, which the worker also carries in itself, and the headers for the usual servers.
+ * @param dist folder of the built page, where the worker is put as well
+ * @param source path of the worker's source
+ */
+export async function shipWorker(dist: string, source: string): Promise<void> {
+  const rescue = await rescueFiles(join(dirname(source), 'rescue'));
+  const page = readFileSync(join(dist, 'index.html'), 'utf8');
+  const headers = headersFor(contentPolicy([...sheetsOf(page), ...sheetsOf(rescue.page)]));
+  const beside = { 'rescue.html': rescue.page, 'rescue.js': rescue.script, ...hostFiles(headers) };
+  for (const [name, text] of Object.entries(beside)) writeFileSync(join(dist, name), text);
+  const files = shippedFiles(dist, ['sw.js', ...Object.keys(beside)]);
+  const version = createHash('sha256').update(JSON.stringify(files)).digest('hex').slice(0, 12);
+  await build({
+    configFile: false,
+    root: dirname(source),
+    logLevel: 'warn',
+    publicDir: false,
+    define: {
+      __FILES__: JSON.stringify(files),
+      __VERSION__: JSON.stringify(version),
+      __HEADERS__: JSON.stringify(headers),
+      __RESCUE__: JSON.stringify({ ...rescue, page: withoutPolicy(rescue.page) }),
+    },
+    build: {
+      outDir: dist,
+      emptyOutDir: false,
+      target: ['es2022', 'safari16.4'],
+      rolldownOptions: { input: source, output: { format: 'iife', entryFileNames: 'sw.js' } },
+    },
+  });
+}
+
+/**
+ * Vite plugin: after the page is built, builds the worker that carries it.
  * @param options.sw path of the worker's source, from the project's top level
  */
 export function precacheList(options: { sw: string }): Plugin {
@@ -47,29 +85,7 @@ export function precacheList(options: { sw: string }): Plugin {
       config = resolved;
     },
     // Only when all files are written; a failed build has none.
-    async writeBundle() {
-      const dist = resolve(config.root, config.build.outDir);
-      const entries = precacheEntries(dist);
-      const version = createHash('sha256').update(JSON.stringify(entries)).digest('hex').slice(0, 12);
-      await build({
-        configFile: false,
-        root: config.root,
-        logLevel: 'warn',
-        publicDir: false,
-        define: {
-          __PRECACHE__: JSON.stringify(entries),
-          __VERSION__: JSON.stringify(version),
-        },
-        build: {
-          outDir: dist,
-          emptyOutDir: false,
-          target: ['es2022', 'safari16.4'],
-          rolldownOptions: {
-            input: resolve(config.root, '..', options.sw),
-            output: { format: 'iife', entryFileNames: 'sw.js' },
-          },
-        },
-      });
-    },
+    writeBundle: () =>
+      shipWorker(resolve(config.root, config.build.outDir), resolve(config.root, '..', options.sw)),
   };
 }

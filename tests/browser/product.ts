@@ -17,22 +17,41 @@ const KINDS: Record<string, string> = {
   '.webp': 'image/webp',
 };
 
+/** What a server says to one request, where it says anything but the file. */
+export interface Answer {
+  status?: number;
+  headers?: Record<string, string>;
+  body?: string;
+}
+
 /** The built product behind a plain file server that counts what it is asked for. */
 export interface Served {
   origin: string;
   hits: string[];
   /** Other files under the same addresses, for instance of a newer build. */
   serve(folder: string): void;
+  /** A server that goes wrong, or is set up in its own way: what it says instead of the file at a path. */
+  answer(instead: (path: string) => Answer | undefined): void;
+  /** What it says with every file from now on. */
+  add(headers: Record<string, string>): void;
   stop(): Promise<void>;
 }
 
 export async function serveDist(first = 'dist'): Promise<Served> {
   let folder = first;
+  let instead: (path: string) => Answer | undefined = () => undefined;
+  let added: Record<string, string> = {};
   const hits: string[] = [];
   const server: Server = createServer((request, response) => {
     // The URL parser has taken `..` out already.
     const path = new URL(request.url ?? '/', 'http://x').pathname;
     hits.push(path);
+    const other = instead(path);
+    if (other) {
+      response.writeHead(other.status ?? 200, { 'content-type': KINDS['.html'], ...other.headers });
+      response.end(other.body ?? '');
+      return;
+    }
     const file = join(folder, path === '/' ? '/index.html' : path);
     try {
       if (!statSync(file).isFile()) throw new Error('not a file');
@@ -40,6 +59,7 @@ export async function serveDist(first = 'dist'): Promise<Served> {
       response.writeHead(200, {
         'content-type': KINDS[extname(file)] ?? 'application/octet-stream',
         'cache-control': 'no-cache',
+        ...added,
       });
       response.end(body);
     } catch {
@@ -55,6 +75,12 @@ export async function serveDist(first = 'dist'): Promise<Served> {
     serve(next) {
       folder = next;
     },
+    answer(next) {
+      instead = next;
+    },
+    add(headers) {
+      added = headers;
+    },
     async stop() {
       server.closeAllConnections();
       await new Promise((done) => server.close(done));
@@ -68,7 +94,10 @@ export interface Phone {
   page: Page;
   /** Requests that went anywhere but to the product; must stay empty. */
   strays: string[];
+  /** What the content policy had to refuse; must stay empty. */
+  refusals: string[];
   profile: string;
+  /** Closes the browser. Fails when anything left the origin or the content policy had to refuse anything. */
   close(): Promise<void>;
   /** Ends every process of the browser at once, as an empty battery would. */
   kill(): Promise<void>;
@@ -112,15 +141,23 @@ export async function openPhone(origin: string, options: PhoneOptions = {}): Pro
     const { protocol, origin: asked } = new URL(request.url());
     if (asked !== origin && protocol.startsWith('http')) strays.push(request.url());
   });
+  const refusals: string[] = [];
+  context.on('console', (message) => {
+    if (/Content Security Policy|Trusted(Script|HTML)|Permissions policy violation/.test(message.text()))
+      refusals.push(message.text());
+  });
   const page = context.pages()[0] ?? (await context.newPage());
   return {
     context,
     page,
     strays,
+    refusals,
     profile,
     async close() {
       await context.close();
       if (!options.profile) rmSync(profile, { recursive: true, force: true });
+      const wrong = [...strays.map((url) => `[N1] a request left the origin: ${url}`), ...refusals];
+      if (wrong.length > 0) throw new Error(wrong.join('\n'));
     },
     async kill() {
       const gone = new Promise((done) => context.once('close', done));
@@ -148,4 +185,19 @@ export async function firstVisit(phone: Phone, origin: string): Promise<void> {
       );
     }
   });
+}
+
+/**
+ * The browser throws away the files that the worker has put by. The worker rests as well, since while it runs it
+ * holds on to what it has opened; the page ends up on an empty one.
+ */
+export async function throwAwayFiles(phone: Phone): Promise<void> {
+  await phone.page.evaluate(async () => {
+    for (const name of await caches.keys()) await caches.delete(name);
+  });
+  const session = await phone.context.newCDPSession(phone.page);
+  await session.send('ServiceWorker.enable');
+  await session.send('ServiceWorker.stopAllWorkers');
+  await session.detach();
+  await phone.page.goto('about:blank');
 }

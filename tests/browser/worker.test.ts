@@ -1,7 +1,7 @@
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { nextBuild } from './builds.ts';
 import { firstVisit, openPhone, type Phone, type Served, serveDist } from './product.ts';
 
 let served: Served;
@@ -13,29 +13,15 @@ beforeEach(async () => {
 });
 
 afterEach(async () => {
-  expect(phone.strays, '[N1] no request leaves the origin').toEqual([]);
   await phone.close();
   await served.stop();
 });
 
-/** A build of the next version: the same files but for one mark in the page, and the worker that lists them. */
-function nextBuild(broken = false): string {
-  const folder = mkdtempSync(join(tmpdir(), 'pinchbolt-next-'));
-  cpSync('dist', folder, { recursive: true });
-  const page = join(folder, 'index.html');
-  writeFileSync(
-    page,
-    readFileSync(page, 'utf8').replace('<html lang="en">', '<html lang="en" data-version="next">'),
-  );
-  const worker = join(folder, 'sw.js');
-  const text = readFileSync(worker, 'utf8');
-  // It stands once in the cache's name, behind a colon; the files' revisions do not.
-  const version = /:([0-9a-f]{12})["'`]\)/.exec(text)?.[1];
-  if (!version) throw new Error('the worker carries no version');
-  writeFileSync(worker, text.replaceAll(version, 'feedfacefeed'));
-  if (broken) rmSync(join(folder, 'manifest.webmanifest'));
-  return folder;
-}
+/** The worker itself, what it carries in itself, and what only servers read. */
+const BESIDE = [
+  ...['/sw.js', '/rescue.html', '/rescue.js'],
+  ...['/_headers', '/.htaccess', '/nginx.conf', '/vercel.json', '/staticwebapp.config.json'],
+];
 
 describe('without a network', () => {
   test('after one visit the app opens, at any address, with the server gone', async () => {
@@ -58,7 +44,9 @@ describe('without a network', () => {
     const shipped = readdirSync('dist', { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile())
       .map((entry) => `/${join(entry.parentPath, entry.name).split('dist/')[1]}`)
-      .filter((path) => path !== '/sw.js');
+      .filter((path) => !BESIDE.includes(path))
+      // The page goes by the path of its folder.
+      .map((path) => (path === '/index.html' ? '/' : path));
     expect(cached.sort()).toEqual(shipped.sort());
     const before = served.hits.length;
     await phone.page.reload();
@@ -91,8 +79,8 @@ describe('an update', () => {
       location.hash = '#/new-bike';
     });
     await phone.page.getByLabel('Name').fill('Half typed');
-    const next = nextBuild();
-    served.serve(next);
+    const next = await nextBuild();
+    served.serve(next.folder);
     await lookForOne();
     await phone.page.waitForFunction(async () => (await navigator.serviceWorker.ready).waiting !== null);
     // Something is half typed: not even the offer stands in the way.
@@ -116,7 +104,7 @@ describe('an update', () => {
     ]);
     await phone.page.getByText('Half typed').waitFor();
     expect(await phone.page.evaluate(() => document.documentElement.dataset['version'])).toBe('next');
-    rmSync(next, { recursive: true });
+    next.remove();
   });
 
   test('another open page keeps its own files until it is loaded anew', async () => {
@@ -124,17 +112,12 @@ describe('an update', () => {
     const other = await phone.context.newPage();
     await other.goto(`${served.origin}/#/home`);
     await other.getByRole('heading', { level: 1 }).waitFor();
-    const next = nextBuild();
     // The next version has other names for its files, as a real one would.
-    for (const name of readdirSync(join(next, 'assets'))) {
-      if (name.startsWith('Tools-')) rmSync(join(next, 'assets', name));
-    }
-    const worker = join(next, 'sw.js');
-    writeFileSync(
-      worker,
-      readFileSync(worker, 'utf8').replaceAll(/\{"?url"?:["'`]\/assets\/Tools-[^}]*\},?/g, ''),
-    );
-    served.serve(next);
+    const next = await nextBuild(({ path }) => {
+      for (const name of readdirSync(path('assets')))
+        if (name.startsWith('Tools-')) rmSync(path(join('assets', name)));
+    });
+    served.serve(next.folder);
     await lookForOne();
     await phone.page.getByRole('button', { name: 'Use it now' }).click();
     await phone.page.waitForFunction(() => document.documentElement.dataset['version'] === 'next');
@@ -142,13 +125,14 @@ describe('an update', () => {
       location.hash = '#/tools';
     });
     await other.getByRole('heading', { level: 1, name: 'Tools' }).waitFor();
-    rmSync(next, { recursive: true });
+    next.remove();
   });
 
   test('that is broken is refused, and the version in use goes on', async () => {
     await firstVisit(phone, served.origin);
-    const next = nextBuild(true);
-    served.serve(next);
+    const next = await nextBuild();
+    rmSync(next.path('manifest.webmanifest'));
+    served.serve(next.folder);
     await lookForOne();
     await phone.page.waitForTimeout(1500);
     expect(await phone.page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).toBeNull();
@@ -156,7 +140,7 @@ describe('an update', () => {
     await phone.page.reload();
     await phone.page.getByRole('heading', { level: 1 }).waitFor();
     served = await serveDist();
-    rmSync(next, { recursive: true });
+    next.remove();
   });
 });
 

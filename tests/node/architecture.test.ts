@@ -93,7 +93,11 @@ function onlyTypes(names: string): boolean {
 }
 
 /** Files of the page's own root, which belong to no folder. */
-const ROOT = new Set(['src/main.tsx', 'src/beside.ts', 'src/prelude.ts', 'src/linker.ts']);
+const ROOT = new Set(
+  ['main.tsx', 'beside.ts', 'prelude.ts', 'linker.ts', 'scriptNames.ts', 'workerName.ts'].map(
+    (name) => `src/${name}`,
+  ),
+);
 
 const walls = readTable();
 const wallOf = (path: string) => walls.find(({ folder }) => path === folder || path.startsWith(`${folder}/`));
@@ -181,6 +185,24 @@ describe('the house', () => {
         ),
       );
     expect(strays.map(fromTop)).toEqual([]);
+  });
+
+  test('no text becomes a page or a script', () => {
+    const sinks =
+      /\b(innerHTML|outerHTML|insertAdjacentHTML|dangerouslySetInnerHTML|srcdoc|setHTML\w*|DOMParser)\b|document\.write|\beval\(|new Function\b/;
+    const strays = [
+      ...sources,
+      ...all.filter((path) => /^(src|sw)\/.*\.html$/.test(path)).map((path) => join(top, path)),
+    ]
+      .filter((path) => sinks.test(withoutComments(readFileSync(path, 'utf8'))))
+      .map(fromTop);
+    expect(strays).toEqual([]);
+    const pages = all.filter((path) => /^(src|sw)\/.*\.html$/.test(path));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) {
+      const text = readFileSync(join(top, page), 'utf8');
+      expect(text, page).not.toMatch(/<script(?![^>]* src=)|\son\w+=|javascript:|\sstyle=/);
+    }
   });
 
   test('no file of the source is longer than 400 lines', () => {
