@@ -1,9 +1,14 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import type { StoredEntry } from './stored.ts';
 
-/** A command as the page is to give it; its photos are made there, so many bytes each. */
+export interface Command {
+  type: string;
+  [field: string]: unknown;
+}
+
+/** A command, or a list of which all or nothing is done; its photos are made in the page, so many bytes each. */
 export interface Order {
-  command: { type: string; [field: string]: unknown };
+  command: Command | Command[];
   photos?: { photoId: string; bytes: number }[];
 }
 

@@ -1,9 +1,7 @@
 import { v7 } from 'uuid';
 import type { Dice } from './dice.ts';
-import type { Order } from './door.ts';
+import type { Command, Order } from './door.ts';
 import type { Stored, StoredRow } from './stored.ts';
-
-type Command = Order['command'];
 
 /** What random orders speak of: the rows that lay in the store when it was last read. */
 export interface Known {
@@ -85,7 +83,9 @@ export function smallBike(joints: number): Command[] {
   ];
 }
 
-type Maker = (dice: Dice, known: Known) => Order | undefined;
+type OneOrder = Order & { command: Command };
+
+type Maker = (dice: Dice, known: Known) => OneOrder | undefined;
 
 /** An order about one thing of a kind, where there is one. */
 const about =
@@ -95,7 +95,7 @@ const about =
     return rows.length === 0 ? undefined : { command: make(dice.one(rows), dice, known) };
   };
 
-function withPhoto(dice: Dice, command: Command): Order {
+function withPhoto(dice: Dice, command: Command): OneOrder {
   if (!dice.chance(0.4)) return { command };
   const photoId = v7();
   return {
@@ -258,17 +258,26 @@ const MAKERS: readonly (readonly [weight: number, maker: Maker])[] = [
   [1, (dice) => ({ command: { type: 'change-settings', change: { theme: dice.one(['light', 'dark']) } } })],
 ];
 
-function undoOf(entries: Known['entries']): Order | undefined {
+function undoOf(entries: Known['entries']): OneOrder | undefined {
   const last = entries.at(-1);
   return last && { command: { type: 'undo', entryIds: [last.id] } };
 }
 
 const ALL = MAKERS.flatMap(([weight, maker]) => Array.from({ length: weight }, () => maker));
 
-/** A random thing to ask of the logbook. Some are refused; that is an answer like any other. */
-export function randomOrder(dice: Dice, known: Known): Order {
+function oneOrder(dice: Dice, known: Known): OneOrder {
   for (;;) {
     const order = dice.one(ALL)(dice, known);
     if (order) return order;
   }
+}
+
+/** A random thing to ask of the logbook, now and then several as one. Some are refused; that is an answer like any other. */
+export function randomOrder(dice: Dice, known: Known): Order {
+  if (!dice.chance(0.08)) return oneOrder(dice, known);
+  const several = Array.from({ length: dice.whole(2, 4) }, () => oneOrder(dice, known));
+  return {
+    command: several.map(({ command }) => command),
+    photos: several.flatMap(({ photos = [] }) => photos),
+  };
 }

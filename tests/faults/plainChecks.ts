@@ -21,17 +21,33 @@ export function plainFaults(stored: Stored): string[] {
   ];
 }
 
-/** Entries as they read today: struck-out ones left out, corrected ones with their new fields, by when they happened. */
+/** Where an entry stands: by when it happened, then by its id. */
+function earlier(a: StoredEntry, b: StoredEntry): number {
+  return momentOf(a) - momentOf(b) || (a.id < b.id ? -1 : 1);
+}
+
+const momentOf = ({ orderMs, happenedAtMs }: StoredEntry) => orderMs ?? happenedAtMs;
+
+/** Whether a correction counts: it does unless one that counts strikes it out. */
+function counts({ id }: StoredEntry, corrections: readonly StoredEntry[]): boolean {
+  return !corrections.some(
+    (other) => other.corrects === id && other.becomes === null && counts(other, corrections),
+  );
+}
+
+/** Entries as they read today: struck-out ones left out, corrected ones with their new fields, in their order. */
 export function countedToday(entries: readonly StoredEntry[]): StoredEntry[] {
+  const corrections = entries.filter(({ type }) => type === 'entry-corrected');
+  const counting = corrections.filter((one) => counts(one, corrections)).toSorted(earlier);
   const read = new Map(entries.map((entry) => [entry.id, entry]));
-  for (const { type, corrects, becomes } of entries) {
-    if (type !== 'entry-corrected' || corrects === undefined) continue;
-    const original = entries.find(({ id }) => id === corrects);
-    if (!original) continue;
-    if (becomes) read.set(corrects, { ...original, ...becomes } as StoredEntry);
-    else read.delete(corrects);
+  const struck = new Set<string>();
+  for (const { corrects = '', becomes } of counting) {
+    const entry = read.get(corrects);
+    if (!entry || entry.type === 'entry-corrected') continue;
+    if (becomes) read.set(corrects, { ...entry, ...becomes } as StoredEntry);
+    else struck.add(corrects);
   }
-  return [...read.values()].toSorted((a, b) => a.happenedAtMs - b.happenedAtMs);
+  return [...read.values()].filter(({ id }) => !struck.has(id)).toSorted(earlier);
 }
 
 const BEGINS: Record<string, keyof StoredEntry> = {
@@ -128,7 +144,7 @@ function stepFaults(counted: readonly StoredEntry[], rows: Map<string, StoredRow
     const row = rows.get(`step/${stepId}`);
     const events = about.flatMap((entry) => {
       const says = stepSays(entry, row?.['kind']);
-      return says === undefined ? [] : [{ atMs: entry.happenedAtMs, says }];
+      return says === undefined ? [] : [{ atMs: momentOf(entry), says }];
     });
     const state = lastOf(events)?.says;
     perBike.set(added.bikeId, [...(perBike.get(added.bikeId) ?? []), state]);
@@ -171,9 +187,9 @@ function jointFaults(counted: readonly StoredEntry[], rows: Map<string, StoredRo
       faults.push(`joint ${jointId} has no row`);
       continue;
     }
-    const events = about.flatMap(({ type, happenedAtMs: atMs }) => {
-      const says = JOINT_SAYS[type];
-      return says === undefined ? [] : [{ atMs, says }];
+    const events = about.flatMap((entry) => {
+      const says = JOINT_SAYS[entry.type];
+      return says === undefined ? [] : [{ atMs: momentOf(entry), says }];
     });
     const state = lastOf(events)?.says;
     if (state !== undefined && row['state'] !== state)
@@ -183,7 +199,9 @@ function jointFaults(counted: readonly StoredEntry[], rows: Map<string, StoredRo
       faults.push(
         `joint ${jointId}: ${torques.length} torques in the journal, ${row['appliedTimes']} in its row`,
       );
-    const figures = about.flatMap(({ type, happenedAtMs: atMs, applied }) => {
+    const figures = about.flatMap((entry) => {
+      const { type, applied } = entry;
+      const atMs = momentOf(entry);
       if (type === 'joint-taken-apart') return [{ atMs, says: 'none' }];
       return type === 'torque-applied' ? [{ atMs, says: `${applied?.value} ${applied?.unit}` }] : [];
     });
@@ -202,7 +220,9 @@ function partFaults(counted: readonly StoredEntry[], rows: Map<string, StoredRow
   const faults: string[] = [];
   for (const [partId, about] of by(counted, 'partId')) {
     if (!about.some(({ type }) => type === 'part-added')) continue;
-    const places = about.flatMap(({ type, happenedAtMs: atMs, place, to }) => {
+    const places = about.flatMap((entry) => {
+      const { type, place, to } = entry;
+      const atMs = momentOf(entry);
       if (type === 'part-added') return [{ atMs, says: placeText(place) }];
       return type === 'part-moved' ? [{ atMs, says: placeText(to) }] : [];
     });

@@ -5,6 +5,8 @@ export interface StoredEntry {
   id: string;
   type: string;
   happenedAtMs: number;
+  /** Where it stands in the order, where that is not when it happened. */
+  orderMs?: number;
   writtenAtMs: number;
   bikeId?: string;
   partId?: string;

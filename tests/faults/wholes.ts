@@ -1,28 +1,38 @@
-import type { Whole } from './acknowledged.ts';
-import type { Order } from './door.ts';
+import type { Promised, Whole } from './acknowledged.ts';
+import type { Command, Order } from './door.ts';
 
-type Words = Record<string, unknown>;
+type Torque = { value: number; unit: string };
 
-/** What must be in the store as a whole, or not at all, once an order was given; killed or not. */
-export function wholesOf({ command, photos = [] }: Order): Whole[] {
-  const given = command as Words & { type: string };
-  const pictures = photos.map(({ photoId }) => ({ photoId }));
-  switch (given.type) {
+/** The entry by which a command is found again, where its words, figure or id stand nowhere else. */
+function markOf(command: Command): Promised | undefined {
+  switch (command.type) {
+    case 'start-bike':
+      return { type: 'bike-started', bikeId: String(command['bikeId']) };
+    case 'add-part':
+      return { type: 'part-added', partId: String(command['partId']) };
+    case 'make-joint':
+      return { type: 'joint-made', jointId: String(command['jointId']) };
     case 'add-note':
-      if (pictures.length === 0) return [];
-      return [
-        {
-          what: 'a note and its photo',
-          parts: [{ type: 'note-added', words: String(given['words']) }, ...pictures],
-        },
-      ];
+      return { type: 'note-added', words: String(command['words']) };
+    case 'start-wait':
+      return { type: 'wait-started', title: String(command['title']) };
+    case 'apply-torque':
+      return { type: 'torque-applied', applied: command['applied'] as Torque };
+    default:
+      return undefined;
+  }
+}
+
+/** What one command brings of which all or nothing must be there. */
+function piecesOf(command: Command): Whole[] {
+  switch (command.type) {
     case 'find-torque':
       return [
         {
           what: 'a torque met, and what it was brought to',
           parts: [
-            { type: 'torque-found', movedAt: given['movedAt'] as { value: number; unit: string } },
-            { type: 'torque-applied', applied: given['broughtTo'] as { value: number; unit: string } },
+            { type: 'torque-found', movedAt: command['movedAt'] as Torque },
+            { type: 'torque-applied', applied: command['broughtTo'] as Torque },
           ],
         },
       ];
@@ -30,7 +40,7 @@ export function wholesOf({ command, photos = [] }: Order): Whole[] {
       return [
         {
           what: 'the pieces of a step',
-          parts: (given['titles'] as string[]).map((title) => ({ type: 'step-added', title })),
+          parts: (command['titles'] as string[]).map((title) => ({ type: 'step-added', title })),
         },
       ];
     case 'make-joint':
@@ -39,11 +49,21 @@ export function wholesOf({ command, photos = [] }: Order): Whole[] {
         {
           what: 'the planned steps of a joint',
           parts: ['fit', 'torque'].map((kind) => ({
-            ...{ type: 'step-added', kind, jointId: String(given['jointId']) },
+            ...{ type: 'step-added', kind, jointId: String(command['jointId']) },
           })),
         },
       ];
     default:
       return [];
   }
+}
+
+/** What must be in the store as a whole, or not at all, once an order was given; killed or not. */
+export function wholesOf({ command, photos = [] }: Order): Whole[] {
+  const list = Array.isArray(command) ? command : [command];
+  const marks = list.flatMap((one) => markOf(one) ?? []);
+  const parts = [...marks, ...photos.map(({ photoId }) => ({ photoId }))];
+  const pieces = list.flatMap(piecesOf);
+  const what = list.length > 1 ? 'a list of commands' : 'a command and its photo';
+  return parts.length > 1 ? [{ what, parts }, ...pieces] : pieces;
 }

@@ -141,7 +141,7 @@ async function sleep(page: Page, spanMs: number): Promise<void> {
 export const clocks: Attack = {
   name: 'clocks',
   about: 'the clock is set ahead and back, and stops in sleep; entries go on',
-  counted: false,
+  counted: true,
   async run(ground) {
     await inLanes(ground.times(12), (at) => oneRound(at, ground));
   },

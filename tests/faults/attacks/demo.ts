@@ -66,7 +66,7 @@ async function onePhone(at: number, kills: number, whole: WholeDemo, ground: Gro
 export const demo: Attack = {
   name: 'demo',
   about: 'the browser is killed while the demo is brought in, and while it is taken out',
-  counted: false,
+  counted: true,
   async run(ground) {
     const whole = await wholeDemo(ground);
     ground.finds.say(`bringing the demo in takes ${whole.loadMs} ms`);

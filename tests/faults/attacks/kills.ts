@@ -31,7 +31,8 @@ async function giveKept(page: Page, orders: Order[], gapMs: number, { kept }: St
 async function work(page: Page, dice: Dice, first: Known, story: Story): Promise<void> {
   let known = first;
   if (known.bikes.length < 3) {
-    const orders = smallBike(dice.whole(1, 3)).map((command) => ({ command }));
+    const bike = smallBike(dice.whole(1, 3));
+    const orders = dice.chance(0.5) ? [{ command: bike }] : bike.map((command) => ({ command }));
     await giveKept(page, orders, 0, story);
     known = knownFrom(await readStored(page));
   }

@@ -83,6 +83,7 @@ async function bursts(ground: Ground, at: number): Promise<void> {
     await fillStore(pages[0], dice, 20, kept);
     const wake = await wakeWorker(pages[0], ground.served.origin);
     let found = nothingFound();
+    let [given, done] = [0, 0];
     for (let round = 0; round < 6; round += 1) {
       const known = knownFrom(await readStored(pages[0]));
       // Both speak of the same things: the same joints, steps and waits.
@@ -91,7 +92,10 @@ async function bursts(ground: Ground, at: number): Promise<void> {
         wake().then(() => []),
       ]);
       found = together(found, brokenOff(answers.flat()));
+      given += answers.flat().length;
+      done += answers.flat().filter(({ is }) => is === 'done').length;
     }
+    ground.finds.say(`${done} of ${given} commands at once were carried out, the others refused`);
     return found;
   });
 }
@@ -182,7 +186,7 @@ function split(stored: Stored): readonly [ofIt: Known, own: Known] {
 export const tabs: Attack = {
   name: 'tabs',
   about: 'two pages and the worker race: bursts, a sorting while the other writes, the demo from both',
-  counted: false,
+  counted: true,
   async run(ground) {
     for (let at = 0; at < ground.times(8); at += 1) await bursts(ground, at);
     for (let at = 0; at < ground.times(8); at += 1) await sortingWhileWriting(ground, at);
