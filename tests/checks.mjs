@@ -16,14 +16,22 @@ const digits = (value) => (Number.isFinite(value) ? String(Number(value.toPrecis
 
 let off = 0;
 let rows = [];
+let kinds = {};
+let weak = 0;
 try {
   const { outsideChecks } = await server.ssrLoadModule('/tests/fixtures/outside/index.ts');
-  const { compare } = await server.ssrLoadModule('/tests/fixtures/outside/outsideCheck.ts');
+  const { compare, countByKind } = await server.ssrLoadModule('/tests/fixtures/outside/outsideCheck.ts');
+  const { placeOf } = await server.ssrLoadModule('/tests/fixtures/places.ts');
+  kinds = countByKind(outsideChecks);
   rows = outsideChecks.map((check) => {
     const { ours, difference, passed } = compare(check);
     if (!passed) off += 1;
+    const place = placeOf(check.source);
+    if (place === undefined && check.kind !== 'copied') weak += 1;
     const value = `${digits(check.expected)} ± ${digits(check.tolerance)} ${check.unit}`;
     return [
+      check.kind,
+      place === undefined ? 'weak' : 'found',
       check.source,
       check.quantity,
       check.negative ? `not ${value}` : value,
@@ -36,7 +44,7 @@ try {
   await server.close();
 }
 
-const head = ['source', 'quantity', 'value', 'ours', 'difference', 'pass'];
+const head = ['kind', 'source is', 'source', 'quantity', 'value', 'ours', 'difference', 'pass'];
 const widths = head.map((_, column) => Math.max(...[head, ...rows].map((row) => row[column].length)));
 for (const row of [head, ...rows])
   console.log(
@@ -45,5 +53,9 @@ for (const row of [head, ...rows])
       .join(' | ')
       .trimEnd(),
   );
-console.log(`${rows.length} outside checks, ${off} off`);
+console.log(
+  `${kinds.computed} computed, ${kinds.behaviour} behaviour, ${kinds.copied} copied ` +
+    `(a figure typed again is no outside check); ${weak} of the first two stand on a source that cannot be found again`,
+);
+console.log(`${kinds.computed + kinds.behaviour} outside checks, ${off} off`);
 process.exitCode = off > 0 || rows.length === 0 ? 1 : 0;
