@@ -13,8 +13,9 @@ import { go, hrefOf, type Route } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { EntryRow } from './EntryRow.tsx';
 import { EntrySheet } from './EntrySheet.tsx';
+import { Finder } from './finder.ts';
 import { Narrow, seenIn } from './Narrow.tsx';
-import { belongs, byDay, type Narrowing } from './timeline.ts';
+import type { Narrowing } from './timeline.ts';
 import { useNames } from './useNames.ts';
 import { usePages } from './usePages.ts';
 
@@ -69,15 +70,17 @@ export function History({ place }: { place: string }) {
     }
     return (jointId: Id) => made.get(jointId) ?? [];
   }, [entries]);
-  const told = useMemo(() => new WeakMap<Entry, string>(), [names]);
-  const rows = useMemo(() => {
-    const tell = (entry: Entry) => {
-      const before = told.get(entry) ?? entrySentence(entry, names);
-      told.set(entry, before);
-      return before;
+  const sentenceOf = useMemo(() => {
+    const made = new WeakMap<Entry, string>();
+    return (entry: Entry) => {
+      const sentence = made.get(entry) ?? entrySentence(entry, names);
+      made.set(entry, sentence);
+      return sentence;
     };
-    return byDay(lines.filter((line) => belongs(line, narrowing, partsOf, tell)));
-  }, [lines, narrowing, partsOf, names, told]);
+  }, [names]);
+  const finder = useMemo(() => new Finder(narrowing, sentenceOf), [narrowing, sentenceOf]);
+  const rows = useMemo(() => finder.in(lines, partsOf), [finder, lines, partsOf]);
+  const found = useMemo(() => rows.filter(({ is }) => is === 'entry').length, [rows]);
   const seen = useMemo(() => seenIn(lines), [lines]);
   const open = openId === undefined ? undefined : lines.find(({ entry }) => entry.id === openId);
   // A new function after each page: the list then looks again whether its end is still near.
@@ -113,6 +116,13 @@ export function History({ place }: { place: string }) {
           change={(changed) => setNarrowing({ ...narrowing, ...changed })}
         />
       )}
+      {narrowed && (
+        <p class="small" role="status">
+          {whole
+            ? `${found} found in ${readSoFar}.`
+            : `${found} found so far; ${readSoFar} looked through, looking on…`}
+        </p>
+      )}
       <WindowedList
         label="Entries, newest first"
         count={rows.length}
@@ -132,11 +142,9 @@ export function History({ place }: { place: string }) {
       <p class="history-end small" role="status">
         {reading && !whole
           ? `Reading… ${readSoFar}`
-          : narrowed && whole
-            ? `${rows.filter(({ is }) => is === 'entry').length} found in ${readSoFar}`
-            : whole && lines.length > 0
-              ? 'That is the beginning.'
-              : ''}
+          : whole && lines.length > 0 && !narrowed
+            ? 'That is the beginning.'
+            : ''}
       </p>
       {narrowed && whole && rows.length === 0 && (
         <Notice

@@ -27,7 +27,7 @@ const face = (faceId: string, typed: string) => ({
   measured: { diameterMm: { value: Number(typed), unit: 'mm' as const, typed, uncertaintyMm: 0.05 } },
 });
 
-describe('an edit that was left and taken up again', () => {
+describe('[E1] an edit that was left and taken up again', () => {
   test('clears none of the facts that were written down elsewhere in between', () => {
     const edit = withTyped(draftOfPart(stem), undefined, { note: 'four bolts' });
     const later: PartRow = { ...stem, condition: 'cracked at the clamp', serial: '208', massG: 143 };

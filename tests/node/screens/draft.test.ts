@@ -55,7 +55,7 @@ test('a place for drafts that answers late takes what was typed meanwhile, and g
   expect(hasDrafts()).toBe(false);
 });
 
-test('a photo that is still being made is saved with the form it was taken in, and is in no other', async () => {
+test('[E2] a photo that is still being made is saved with the form it was taken in, and is in no other', async () => {
   const kept: [string, unknown][] = [];
   keepDraftsIn({ texts: new Map(), photos: new Map(), keep: (key, value) => void kept.push([key, value]) });
   let finish: (made: ReturnType<typeof photo>) => void = () => {};

@@ -6,6 +6,7 @@ import { asItReads } from '../../../src/journal/effective.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
 import { entryHead, entryHeads, isKnownKind } from '../../../src/screens/history/entryHeads.ts';
+import { Finder } from '../../../src/screens/history/finder.ts';
 import { belongs, byDay, isWrittenLate } from '../../../src/screens/history/timeline.ts';
 import { entryFields } from '../../../src/words/history/entryFields.ts';
 import { entrySentence } from '../../../src/words/history/entrySentence.ts';
@@ -135,4 +136,30 @@ test.each(entryTypes)('%s is answered by a new entry or has only fields of its o
   const items = correctableOf(entry);
   if (isAnswered(entry)) expect(items).toEqual([]);
   for (const item of items) expect(draftAt(entry, item).typed).not.toMatch(/undefined|object/);
+});
+
+test('words found page by page are those found at once, and no line is read twice', () => {
+  const all = Array.from({ length: 60 }, (_, at) =>
+    line({
+      ...entryOf('note-added'),
+      words: `turn ${at % 7}`,
+      happenedAtMs: -at * 5 * 3_600_000,
+      zone: 'UTC',
+    } as Entry),
+  );
+  let sentences = 0;
+  const counting = (entry: Entry) => {
+    sentences += 1;
+    return tell(entry);
+  };
+  const finder = new Finder({ sought: 'turn 3' }, counting);
+  const pages = [10, 20, 21, 60].map((end) => finder.in(all.slice(0, end), partsOf));
+  const atOnce = byDay(all.filter((one) => belongs(one, { sought: 'turn 3' }, partsOf, tell)));
+  expect(pages.at(-1)).toEqual(atOnce);
+  expect(sentences).toBe(60);
+  // A page without a find changes nothing that is shown.
+  expect(pages[2]).toBe(pages[1]);
+  // After a commit everything is read anew.
+  const again = all.map((one) => ({ ...one }));
+  expect(finder.in(again, partsOf)).toEqual(atOnce);
 });

@@ -27,7 +27,7 @@ test('example of the docstring', () =>
     changeId: 'clock 3600 at 10',
   }));
 
-describe('two pages that notice one change', () => {
+describe('[W2] two pages that notice one change', () => {
   const jump = (afterMs: number, byMs = HOUR_MS) => ({ byMs, afterMs });
 
   test('hand over the same id, and only one of them answers', async () => {

@@ -46,7 +46,7 @@ test('small steps in one direction add up', () => {
   expect(watch.look()?.byMs).toBe(80_000);
 });
 
-test('a night in which the steady clock stood still is no clock that was set', () => {
+test('[W2] a night in which the steady clock stood still is no clock that was set', () => {
   const { at, run, watch } = clocks();
   watch.look(true);
   // The phone sleeps with the page out of sight; on waking the page is seen again.
