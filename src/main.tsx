@@ -23,13 +23,17 @@ async function start(): Promise<void> {
   const rows = Promise.race([readAhead(logbook, route).catch(() => {}), late]);
   // A form reads its draft as it is drawn. Without a place for drafts only a kill would lose what is half typed.
   const [place] = await Promise.all([placeOfTheApp(), screen, rows, Promise.race([drafts, late])]);
-  const draw = (beside: Beside) => render(<App logbook={logbook} beside={beside} />, place);
-  draw({});
+  // Drawn once: were the whole drawn anew, fields that come later would get ids that others have.
+  let tell: (beside: Beside) => void = () => {};
+  const watchBeside = (listener: typeof tell) => {
+    tell = listener;
+  };
+  render(<App logbook={logbook} watchBeside={watchBeside} />, place);
   await logbook.opened;
   // What runs beside the screen lets the screen go first.
   await new Promise((later) => setTimeout(later, BESIDE_MS));
   const { runBeside } = await import('./beside.ts');
-  runBeside(logbook, draw);
+  runBeside(logbook, (beside) => tell(beside));
 }
 
 /** The script may run before the page has been read to its end. */

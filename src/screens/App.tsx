@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/frames/Notice.tsx';
 import { Screen as Card, UndoPlace } from '../controls/frames/Screen.tsx';
@@ -54,11 +54,14 @@ export interface Beside {
 
 export interface AppProps {
   logbook: Logbook;
-  beside: Beside;
+  /** Names who is to be told what runs beside the screens. */
+  watchBeside(listener: (beside: Beside) => void): void;
 }
 
 /** The frame: which screen, the undo bar over all of them, and the states in which none can be shown. */
-export function App({ logbook, beside }: AppProps) {
+export function App({ logbook, watchBeside }: AppProps) {
+  const [beside, setBeside] = useState<Beside>({});
+  useLayoutEffect(() => watchBeside(setBeside), [watchBeside]);
   const [route, setRoute] = useState(() => routeOf(location.hash));
   const [state, setState] = useState<LogbookState>(logbook.state());
   const [undoable, setUndoable] = useState<Undoable>();

@@ -73,7 +73,11 @@ async function openWithHanging(database: string, hash: string): Promise<Page> {
     IDBFactory.prototype.open = function (asked: string, version?: number) {
       if (asked !== name)
         return version === undefined ? open.call(this, asked) : open.call(this, asked, version);
-      return new EventTarget() as IDBOpenDBRequest;
+      const request = open.call(this, `${asked} that hangs`);
+      // First to hear and last: whoever asked hears nothing.
+      for (const event of ['success', 'error', 'upgradeneeded', 'blocked'])
+        request.addEventListener(event, (heard) => heard.stopImmediatePropagation());
+      return request;
     };
   }, database);
   await other.goto(`${served.origin}/${hash}`);
@@ -94,6 +98,15 @@ describe('a store that does not answer', () => {
     await other.getByRole('button', { name: 'Reload' }).waitFor();
     await other.close();
   });
+});
+
+test('no two fields have one id, also after something beside the screen had its say', async () => {
+  await goTo('#/new-part/shelf');
+  // What runs beside the screens reports within a second or two of the start.
+  await page.waitForTimeout(2500);
+  await page.locator('summary', { hasText: 'More about it' }).click();
+  const ids = await page.evaluate(() => [...document.querySelectorAll('[id]')].map(({ id }) => id));
+  expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
 });
 
 test('an address that every object answers to leads to the first screen', async () => {
