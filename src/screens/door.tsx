@@ -72,12 +72,15 @@ export interface Undoable {
 export const UndoSlot = createContext<(undoable: Undoable | undefined) => void>(() => {});
 
 /**
- * Carries out commands and keeps what became of them. "Saved" is only said after the commit; while one
+ * Carries out a command, or a list of them as one, and keeps what became of it. "Saved" is only said after the commit; while one
  * runs, a second is not begun.
  * @returns `run`, which resolves to the entries or undefined when nothing was written, and the state
  */
 export function useRun(): {
-  run(command: Command, options?: { photos?: Photo[]; undo?: string }): Promise<Entry[] | undefined>;
+  run(
+    command: Command | readonly Command[],
+    options?: { photos?: Photo[]; undo?: string | ((entries: Entry[]) => string) },
+  ): Promise<Entry[] | undefined>;
   save: SaveState;
   clear(): void;
 } {
@@ -85,7 +88,10 @@ export function useRun(): {
   const offerUndo = useContext(UndoSlot);
   const [save, setSave] = useState<SaveState>({ is: 'idle' });
   const run = useCallback(
-    async (command: Command, options: { photos?: Photo[]; undo?: string } = {}) => {
+    async (
+      command: Command | readonly Command[],
+      options: { photos?: Photo[]; undo?: string | ((entries: Entry[]) => string) } = {},
+    ) => {
       setSave({ is: 'saving' });
       try {
         const photos = await madePhotos(options.photos ?? []);
@@ -106,7 +112,8 @@ export function useRun(): {
           const entryIds = result.entries.map(({ id }) => id);
           const place = historyPlace(result.entries);
           const correctHref = place === undefined ? undefined : hrefOf({ at: 'history', place });
-          offerUndo({ words: options.undo, entryIds, savedAtMs: logbook.now(), correctHref });
+          const words = typeof options.undo === 'string' ? options.undo : options.undo(result.entries);
+          offerUndo({ words, entryIds, savedAtMs: logbook.now(), correctHref });
         }
         return result.entries;
       } catch (thrown) {

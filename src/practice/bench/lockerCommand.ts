@@ -16,14 +16,14 @@ export function lockerWaitOf(
 /** The command for what was chosen; undefined while the choice is incomplete or cannot cure. */
 export function lockerCommand(
   draft: StepDraft,
-  joint: JointRow,
+  joint: JointRow | undefined,
   step: StepRow,
 ): CommandOf<'apply-locker'> | undefined {
-  const wait = lockerWaitOf(draft, nearDiscBrake(joint));
+  const wait = lockerWaitOf(draft, joint !== undefined && nearDiscBrake(joint));
   if (!wait?.ok || !draft.grade || !draft.surface) return undefined;
   return {
     type: 'apply-locker',
-    jointId: joint.jointId,
+    ...(joint ? { jointId: joint.jointId } : {}),
     stepId: step.stepId,
     grade: draft.grade,
     surface: draft.surface,

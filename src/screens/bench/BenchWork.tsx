@@ -123,7 +123,7 @@ export function BenchWork({ view, settings }: { view: BenchView; settings: Setti
   const key = step.stepId;
   if (step.state !== 'open') return <ClosedStep key={key} {...props} justSaved={justSaved !== undefined} />;
   if (step.kind === 'torque' && joint) return <TorqueStep key={key} {...props} joint={joint} />;
-  if (step.kind === 'lock' && joint) return <LockStep key={key} {...props} joint={joint} />;
+  if (step.kind === 'lock') return <LockStep key={key} {...props} joint={joint} />;
   if (step.kind === 'measure') return <MeasureStep key={key} {...props} />;
   return <PlainStep key={key} {...props} />;
 }

@@ -1,21 +1,20 @@
+import type { Command } from '../../journal/commands.ts';
 import type { Id } from '../../journal/entries.ts';
-import type { useRun } from '../door.tsx';
 import type { Gathered } from './useStepDraft.ts';
 
 /**
- * Logs note and photos by themselves, where the entry that follows has no room for them: a step that is
+ * Note and photos by themselves, where the entry that is written with them has no room for them: a step that is
  * skipped or left hand-tight loses nothing that was gathered.
- * @returns false when they could not be kept, and then nothing else should be written either
+ * @returns the commands to carry out before it, in the same list
  */
-export async function keepAside(
-  run: ReturnType<typeof useRun>['run'],
+export function keepAside(
   gathered: Gathered,
   about: { bikeId: Id; stepId: Id; jointId?: Id | undefined },
-): Promise<boolean> {
+): Command[] {
   const { note, photoIds } = gathered.noteAndPhotos();
-  if (note === undefined && photoIds === undefined) return true;
+  if (note === undefined && photoIds === undefined) return [];
   const { bikeId, stepId, jointId } = about;
-  const entries = await run(
+  return [
     {
       type: 'add-note',
       words: note ?? 'Photo',
@@ -24,9 +23,5 @@ export async function keepAside(
       ...(jointId ? { jointId } : {}),
       ...(photoIds ? { photoIds } : {}),
     },
-    { photos: gathered.photos },
-  );
-  // Kept once; a second try after a refusal must not keep them twice.
-  if (entries) gathered.letGo();
-  return entries !== undefined;
+  ];
 }

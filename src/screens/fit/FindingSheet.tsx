@@ -14,11 +14,11 @@ import { nearMisses } from '../../practice/pile/nearMisses.ts';
 import { tableKnownWords, topicWords } from '../../words/fitWords.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
+import { useRun } from '../door.tsx';
 import { go, hrefOf } from '../route.ts';
 import { Asks } from './Asks.tsx';
 import { Bridges } from './Bridges.tsx';
 import { FaceFacts } from './FaceFacts.tsx';
-import { useRunAll } from './useRunAll.ts';
 
 export interface FindingSheetProps {
   finding: Finding;
@@ -47,7 +47,7 @@ const offeredFirst = ({ bridges: [best] }: Finding): string | undefined =>
 
 /** One finding in full: the faces and their sizes, the rule behind it, and what can be done. */
 export function FindingSheet({ finding, parts, row, situation, onClose }: FindingSheetProps) {
-  const { runAll, save } = useRunAll();
+  const { run, save } = useRun();
   const [chosen, setChosen] = useState(() => offeredFirst(finding));
   const { findingId, topic, outcome, because, bridges, notes } = finding;
   const { bikeId } = situation;
@@ -62,19 +62,20 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
     const plan = acceptCommands(finding, chosen, situation);
     if (!plan.ok) return;
     const undo = oneWay ? `${title}: change planned` : `${title} accepted`;
-    if (!(await runAll(plan.commands, undo))) return;
+    if (!(await run(plan.commands, { undo }))) return;
     if (plan.changeOf) go({ at: 'change-part', partId: plan.changeOf });
     else onClose();
   };
   const acceptAsBuilt = async () => {
     const words = `${title}: ${betweenNames?.join(', ') || 'bridged'}, in ${between?.joint.name}`;
-    if (await runAll([{ type: 'accept-finding', bikeId, findingId, words }], `${title} accepted`)) onClose();
+    const command = { type: 'accept-finding', bikeId, findingId, words } as const;
+    if (await run(command, { undo: `${title} accepted` })) onClose();
   };
   const note = async () => {
     if (outcome !== 'not-known' && outcome !== 'does-not-fit' && outcome !== 'one-way-only') return;
     const words = `${title}: ${because}`;
-    if (await runAll([{ type: 'note-finding', bikeId, findingId, words, outcome }], `${title} noted`))
-      onClose();
+    const command = { type: 'note-finding', bikeId, findingId, words, outcome } as const;
+    if (await run(command, { undo: `${title} noted` })) onClose();
   };
   const notable = !accepted && !row && outcome !== 'fits' && outcome !== 'fits-with';
   const busy = save.is === 'saving';

@@ -12,9 +12,9 @@ import { topicWords, wayWords } from '../../words/fitWords.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 import { buyWords, costWords, slotWords, unjudgedBrakes } from '../../words/setWords.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
+import { useRun } from '../door.tsx';
 import { Facts } from '../part/Facts.tsx';
 import { hrefOf } from '../route.ts';
-import { useRunAll } from './useRunAll.ts';
 import { useSets } from './useSets.ts';
 
 export interface SetsProps {
@@ -29,7 +29,7 @@ export interface SetsProps {
 type OneSetProps = Pick<SetsProps, 'bikeId' | 'parts' | 'onBike'> & { set: CompleteSet };
 
 function OneSet({ set, bikeId, parts, onBike }: OneSetProps) {
-  const { runAll, save } = useRunAll();
+  const { run, save } = useRun();
   const commands = takeSet(set, { bikeId, parts, onBike });
   const taken = commands.filter(({ type }) => type === 'move-part').length;
   const between = set.check.findings.filter(({ bridges }) => bridges.length > 0);
@@ -65,7 +65,7 @@ function OneSet({ set, bikeId, parts, onBike }: OneSetProps) {
         <div class="bike-acts">
           <Button
             icon="shelf"
-            onPress={() => runAll(commands, 'Taken from the shelf')}
+            onPress={() => run(commands, { undo: 'Taken from the shelf' })}
             disabled={save.is === 'saving'}
           >
             {taken === 1 ? 'Take its part from the shelf' : `Take its ${taken} parts from the shelf`}

@@ -1,3 +1,5 @@
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { listWords } from '../../words/phrases.ts';
 import { Absent } from '../Absent.tsx';
 import '../bike/bike.css';
 import './joint.css';
@@ -63,6 +65,14 @@ function OverTime({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
   );
 }
 
+/** Parts of a joint that came apart which are not on its bike: without them it cannot be put together again. */
+function awayFrom({ joint, parts }: JointView): string[] {
+  if (joint.state !== 'apart') return [];
+  return parts
+    .filter(({ place }) => place.on !== 'bike' || place.bikeId !== joint.bikeId)
+    .map(({ name }) => name);
+}
+
 function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; save: SaveState }) {
   const { joint, parts, waits, rechecks } = seen;
   return (
@@ -70,6 +80,19 @@ function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; sav
       <SaveNotice save={save} />
       <StateStamp joint={joint} />
       <MattersNotice joint={joint} />
+      {awayFrom(seen).length > 0 && (
+        <Notice kind="note" title="Not all its parts are here">
+          {`Put ${listWords(awayFrom(seen))} on the bike first; then log its torque.`}
+        </Notice>
+      )}
+      {joint.early !== undefined && (
+        <Notice
+          kind="note"
+          title={joint.early === 1 ? 'One entry is older' : `${joint.early} entries are older`}
+        >
+          They happened before the joint was written down. They count all the same.
+        </Notice>
+      )}
       <ThreeFigures joint={joint} parts={parts} unit={unit} />
       <FiguresFold jointId={joint.jointId} />
       {joint.locked && <LockerSection locked={joint.locked} waits={waits} />}
@@ -101,6 +124,7 @@ export function Joint({ jointId }: { jointId: Id }) {
   const stepWaits = steps.some(
     (step) => step.jointId === jointId && step.kind === 'torque' && step.state === 'open',
   );
+  const partsAway = seen ? awayFrom(seen) : [];
   const handTighten = () => {
     if (!joint) return;
     const bolts = Math.max(
@@ -118,7 +142,8 @@ export function Joint({ jointId }: { jointId: Id }) {
       back={hrefOf(joint ? { at: 'bike', bikeId: joint.bikeId } : { at: 'home' })}
       waits={<Waits />}
       actions={
-        joint && (
+        joint &&
+        partsAway.length === 0 && (
           <>
             <Button kind="main" icon="spanner" onPress={() => setAtKeypad(true)}>
               Log a torque

@@ -15,6 +15,7 @@ import { appliedDoubt } from '../../practice/joint/appliedDoubt.ts';
 import { threadDiameterMm } from '../../practice/joint/threadDiameter.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { toolStateWords } from '../../words/history/tradeWords.ts';
+import { withRideAfter } from '../../words/rideAfter.ts';
 import { targetFigureText } from '../../words/targetWords.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
@@ -82,7 +83,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
         ...(toolId ? { toolId } : {}),
         ...(between ? { between } : {}),
       },
-      { undo: `${joint.name}: ${typed} ${unitLabel[unit]}` },
+      { undo: withRideAfter(`${joint.name}: ${typed} ${unitLabel[unit]}`) },
     );
     if (!entries) return;
     clear();

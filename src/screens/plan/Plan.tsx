@@ -60,7 +60,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
           state={mark.state}
           stateWord={one.stepId === bike.openStepId && one.state === 'open' ? 'In hand' : mark.word}
           onPress={() => void toBench(one)}
-          current={one.stepId === bike.openStepId}
+          current={one.stepId === bike.openStepId && one.state === 'open'}
         />
         <button
           type="button"

@@ -4,6 +4,7 @@ import type { JointRow } from '../../../journal/rows.ts';
 import { nearDiscBrake } from '../../../planning/lockerWait.ts';
 import { lockerCommand, lockerSaid } from '../../../practice/bench/lockerCommand.ts';
 import { spanText } from '../../../words/dayText.ts';
+import { withRideAfter } from '../../../words/rideAfter.ts';
 import { useRun } from '../../door.tsx';
 import { useBenchKeys } from '../benchKeys.ts';
 import { BenchFrame } from '../frame/BenchFrame.tsx';
@@ -14,8 +15,8 @@ import { Extras } from '../torque/Extras.tsx';
 import { useStepDraft } from '../useStepDraft.ts';
 import { LockerForm } from './LockerForm.tsx';
 
-/** Threadlocker on a joint: what went on which surface, and the wait that starts with it. */
-export function LockStep(props: StepProps & { joint: JointRow }) {
+/** Threadlocker on a joint, or on what the step alone names: what went on which surface, and the wait that starts. */
+export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
   const { view, step, index, joint, settings, onShow, onBack, onNext, onLogged, onUndo } = props;
   const gathered = useStepDraft(step.stepId, undefined);
   const { draft, change } = gathered;
@@ -27,7 +28,7 @@ export function LockStep(props: StepProps & { joint: JointRow }) {
     const { photos } = gathered;
     const entries = await run(
       { ...command, ...gathered.noteAndPhotos() },
-      { photos, undo: lockerSaid(draft.grade) },
+      { photos, undo: withRideAfter(lockerSaid(draft.grade)) },
     );
     if (!entries) return;
     gathered.clear();
@@ -66,8 +67,8 @@ export function LockStep(props: StepProps & { joint: JointRow }) {
         <LockerForm
           draft={draft}
           change={change}
-          nearDiscBrake={nearDiscBrake(joint)}
-          screwed={joint.fasteners.length > 0}
+          nearDiscBrake={joint !== undefined && nearDiscBrake(joint)}
+          screwed={joint === undefined || joint.fasteners.length > 0}
           temperatureUnit={settings.temperatureUnit}
         />
         <Extras {...{ step, joint, onLogged, gathered }} />

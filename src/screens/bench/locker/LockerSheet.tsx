@@ -4,6 +4,7 @@ import type { JointRow, StepRow } from '../../../journal/rows.ts';
 import type { TemperatureUnit } from '../../../mechanics/units.ts';
 import { nearDiscBrake } from '../../../planning/lockerWait.ts';
 import { lockerCommand, lockerSaid } from '../../../practice/bench/lockerCommand.ts';
+import { withRideAfter } from '../../../words/rideAfter.ts';
 import { useRun } from '../../door.tsx';
 import { SaveLine } from '../frame/SaveLine.tsx';
 import type { Gathered } from '../useStepDraft.ts';
@@ -25,7 +26,7 @@ export function LockerSheet({ step, joint, gathered, temperatureUnit, onPut, onC
   const command = lockerCommand(draft, joint, step);
   const put = async () => {
     if (!command || !draft.grade || save.is === 'saving') return;
-    const entries = await run(command, { undo: lockerSaid(draft.grade) });
+    const entries = await run(command, { undo: withRideAfter(lockerSaid(draft.grade)) });
     if (entries) onPut();
   };
   return (

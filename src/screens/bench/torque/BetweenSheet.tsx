@@ -7,7 +7,11 @@ const choices = [
   { value: 'grease', label: 'Grease' },
   { value: 'assembly-paste', label: 'Assembly paste', hint: 'Friction paste, as on carbon' },
   { value: 'anti-seize', label: 'Anti-seize' },
-  { value: 'threadlocker', label: 'Threadlocker', hint: 'Log it on its own tile, so that its wait starts' },
+  {
+    value: 'threadlocker',
+    label: 'Threadlocker',
+    hint: 'Its cure is counted from now; grade and surface go on its own tile',
+  },
 ] as const satisfies readonly { value: BetweenKind; label: string; hint?: string }[];
 
 /** The word on the tile for what is on the thread. */

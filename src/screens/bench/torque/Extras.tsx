@@ -32,9 +32,11 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
   const skip = async (why: string) => {
     if (save.is === 'saving') return;
     const { bikeId, stepId, jointId } = step;
-    if (!(await keepAside(run, gathered, { bikeId, stepId, jointId }))) return;
-    const command = { type: 'skip-step', stepId, why } as const;
-    const entries = await run(command, { undo: `Skipped: ${step.title}` });
+    const commands = [
+      ...keepAside(gathered, { bikeId, stepId, jointId }),
+      { type: 'skip-step', stepId, why } as const,
+    ];
+    const entries = await run(commands, { photos, undo: `Skipped: ${step.title}` });
     if (!entries) return;
     gathered.clear();
     onLogged(entries);

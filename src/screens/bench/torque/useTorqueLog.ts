@@ -4,6 +4,7 @@ import { type TorqueUnit, type Typed, torqueNm, unitLabel } from '../../../mecha
 import { mostNm, type RulingTarget } from '../../../planning/rulingTarget.ts';
 import { type AppliedDoubt, appliedDoubt } from '../../../practice/joint/appliedDoubt.ts';
 import { threadDiameterMm } from '../../../practice/joint/threadDiameter.ts';
+import { withRideAfter } from '../../../words/rideAfter.ts';
 import { useRun } from '../../door.tsx';
 import { keepAside } from '../keepAside.ts';
 import type { StepProps } from '../stepProps.ts';
@@ -46,7 +47,7 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
         ...(marked ? { marked } : {}),
         ...gathered.noteAndPhotos(),
       },
-      { photos: gathered.photos, undo: `${torqueSaid(applied)} applied: ${name}` },
+      { photos: gathered.photos, undo: withRideAfter(`${torqueSaid(applied)} applied: ${name}`) },
     );
     if (!entries) return;
     gathered.clear();
@@ -68,10 +69,13 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
       else void write(applied, entered);
     },
     async handTighten() {
-      if (save.is === 'saving' || !(await keepAside(run, gathered, { bikeId, stepId, jointId }))) return;
+      if (save.is === 'saving') return;
       const entries = await run(
-        { type: 'hand-tighten', jointId, stepId, bolts: of },
-        { undo: `Hand-tight: ${name}` },
+        [
+          ...keepAside(gathered, { bikeId, stepId, jointId }),
+          { type: 'hand-tighten', jointId, stepId, bolts: of },
+        ],
+        { photos: gathered.photos, undo: `Hand-tight: ${name}` },
       );
       if (!entries) return;
       gathered.clear();
