@@ -173,7 +173,7 @@ const judges: Judges = {
     const change = field(command as unknown as Entry, 'changeId');
     const running = [...model.waits.values()].filter((wait) => wait.running);
     if (typeof change !== 'string' || running.length === 0) return false;
-    return running.every(({ clockChanges }) => clockChanges.includes(change)) && 'W5 already-answered';
+    return running.every(({ clockChanges }) => clockChanges.includes(change)) && 'W2 already-answered';
   },
   undo: ({ entryIds }, at) => {
     const known = at.all.filter(({ id }) => entryIds.includes(id));

@@ -45,7 +45,7 @@ function stands(model: ModelAnswers, bikeId: Id): boolean {
 
 const withdrawn = (model: ModelAnswers, bikeId: Id) => model.bikes.get(bikeId)?.release?.withdrawn;
 
-/** [W4] Whether threadlocker went on since the joint was last torqued or taken apart; a nut run on by hand is neither. */
+/** [T7] Whether threadlocker went on since the joint was last torqued or taken apart; a nut run on by hand is neither. */
 function lockedSinceTightened(jointId: Id, { read }: ModelAnswers): boolean {
   const turned = read
     .filter(is('torque-applied', 'joint-taken-apart', 'locker-applied'))
@@ -77,7 +77,7 @@ const debts: { [T in CommandType]?: Owed<T> } = {
     const torques = gave.filter(is('torque-applied'));
     const wet = between === 'threadlocker' && !lockedSinceTightened(jointId, before);
     return [
-      ...(wet ? debt('W4 a cure begins', 1, gave.filter(is('locker-applied')).length) : []),
+      ...(wet ? debt('T7 a cure begins', 1, gave.filter(is('locker-applied')).length) : []),
       ...debt('T1 one torque entry', 1, torques.length),
       ...debt('T1 its joint is torqued', 'torqued', after.joints.get(jointId)?.state),
       ...(stepId === undefined ? [] : debt('T1 its step is done', 'done', after.steps.get(stepId)?.state)),
@@ -153,7 +153,7 @@ const debts: { [T in CommandType]?: Owed<T> } = {
     return [
       ...debt('one threadlocker entry', 1, begun.length),
       ...debt(
-        'W3 the cure before it ends',
+        'T7 the cure before it ends',
         [],
         cures(after).filter((id) => old.includes(id)),
       ),
@@ -217,7 +217,7 @@ const debts: { [T in CommandType]?: Owed<T> } = {
     const running = [...before.waits].filter(([, wait]) => wait.running);
     return running.flatMap(([id, { dueAtMs, clockChanges }]) =>
       debt(
-        `W2, W5 wait ${id} moves along once`,
+        `W2 wait ${id} moves along once`,
         clockChanges.includes(change) ? dueAtMs : dueAtMs + byMs,
         after.waits.get(id)?.dueAtMs,
       ),

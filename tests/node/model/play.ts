@@ -55,10 +55,7 @@ function partlyCorrected(all: readonly Entry[], atMs: number): boolean {
 type Ran = { entries: Entry[] } | { refused: string; about?: string };
 
 /** Plays a sequence on one phone and says where the logbook and the model differ. */
-export async function play(
-  next: Next,
-  { stopAtFirst = true, dice }: Options,
-): Promise<Played> {
+export async function play(next: Next, { stopAtFirst = true, dice }: Options): Promise<Played> {
   const house = await House.open(START_MS);
   const played: Played = { acts: [], commands: 0, done: 0, mismatches: [], log: [] };
   const given = new Map<number, Entry[]>();

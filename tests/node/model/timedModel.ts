@@ -20,7 +20,7 @@ export function waitAnswer(waitId: Id, read: readonly Entry[]): WaitAnswer | und
   const set = facts.filter(is('wait-changed')).at(-1)?.waitMs ?? beginning.waitMs;
   const changes = new Map<string, number>();
   for (const moved of facts.filter(is('clock-moved'))) {
-    // [W5] One change of the clock is taken once.
+    // [W2] One change of the clock is taken once.
     const change = (field(moved, 'changeId') as string | undefined) ?? moved.id;
     if (!changes.has(change)) changes.set(change, moved.byMs);
   }
