@@ -1,7 +1,7 @@
 import type { Entry, EntryType } from '../../../src/journal/entries.ts';
 import type { Written } from './acts.ts';
 import { counts } from './reading.ts';
-import { HOUR, MINUTE, taken, type World } from './throws.ts';
+import { HOUR, MINUTE, taken, type World } from './world.ts';
 
 const nm = (value: number) => ({ value, unit: 'N.m', typed: String(value) });
 
