@@ -152,9 +152,9 @@ export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): voi
       tellDue(withAnew(beside.fellDue?.lines ?? [], lines));
     },
     onOverdue(lines) {
-      const told = beside.fellDue?.lines ?? [];
-      const left = stillDue(told, lines);
-      if (left.length < told.length) tellDue(left);
+      const announced = beside.fellDue?.lines ?? [];
+      const left = stillDue(announced, lines);
+      if (left.length < announced.length) tellDue(left);
       if (lines.length === badged) return;
       badged = lines.length;
       const badge = navigator as { setAppBadge?(count: number): Promise<void> };

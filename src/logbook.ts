@@ -2,15 +2,15 @@ import { v7 } from 'uuid';
 import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from './journal/answers.ts';
 import type { Command, Photo, Refused } from './journal/commands.ts';
 import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
-import type { Asked, Homes } from './store/append.ts';
+import type { GivenCommand, Homes } from './store/append.ts';
 import { claimDue } from './store/claim.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import type { DemoRemoval } from './store/demo.ts';
 import * as stored from './store/read.ts';
-import { readersFor, type ViewName, type Views } from './store/views.ts';
+import { type NoQuestion, readersFor, type ViewName, type Views } from './store/views.ts';
 
 export { openDrafts } from './store/drafts.ts';
-export type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage, Photo, ViewName, Views };
+export type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage, NoQuestion, Photo, ViewName, Views };
 
 /** The part of the door that writes; loaded when it is first needed. */
 export interface Writer {
@@ -166,7 +166,7 @@ export function logbookFor(options: Options = {}): Logbook {
   const readers = readersFor(now, theWriter);
   const opened = openFirst();
 
-  async function run(list: readonly Asked[]): Promise<Done | Refused> {
+  async function run(list: readonly GivenCommand[]): Promise<Done | Refused> {
     const { append } = await theWriter();
     const result = await withDatabase((db) => append(db, homes, list, { zone: zone(), newId }));
     // The hand that tapped hears of it first, then everybody who looks on.

@@ -106,7 +106,7 @@ export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[])
     trouble.everyDays = 'Give days or km, or both.';
   if (draft.inspect && draft.inspectWords.trim() === '') trouble.inspectWords = 'Say what to look for.';
   if (Object.keys(trouble).length > 0 || !before || !after || draft.cut === '') return { ok: false, trouble };
-  const said = (field: 'leftWords' | 'rulesOut') =>
+  const filled = (field: 'leftWords' | 'rulesOut') =>
     draft[field].trim() === '' ? {} : { [field]: draft[field].trim() };
   return {
     ok: true,
@@ -120,8 +120,8 @@ export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[])
         why: draft.why.trim(),
       },
       ...(left ? { left } : {}),
-      ...said('leftWords'),
-      ...said('rulesOut'),
+      ...filled('leftWords'),
+      ...filled('rulesOut'),
       ...(photoIds.length > 0 ? { photoIds } : {}),
       ...(draft.inspect
         ? {

@@ -154,20 +154,20 @@ function readFastener({ thread, count, hand, words, measured }: FastenerDraft): 
 
 function readTarget(draft: TargetDraft): Target | string {
   const { source, unit, partId, reference } = draft;
-  const told = {
+  const target = {
     source,
     ...(partId ? { partId } : {}),
     ...(reference.trim() ? { reference: reference.trim() } : {}),
   };
-  if (source === 'none' && draft.typed.trim() === '') return told;
+  if (source === 'none' && draft.typed.trim() === '') return target;
   const torque = parseTyped(draft.typed, unitsOf.torque, unit);
   if (!torque.ok) return 'Type the torque in digits, as 5 or 5,2.';
-  if (draft.upTo.trim() === '') return { ...told, torque: torque.quantity };
+  if (draft.upTo.trim() === '') return { ...target, torque: torque.quantity };
   const upTo = parseTyped(draft.upTo, unitsOf.torque, unit);
   if (!upTo.ok) return 'Type the upper figure in digits, or leave it empty.';
   const nm = (of: Typed<TorqueUnit>) => torqueNm(of.value, of.unit);
   if (nm(upTo.quantity) <= nm(torque.quantity)) return 'The upper figure must be above the lower one.';
-  return { ...told, torque: torque.quantity, upTo: upTo.quantity };
+  return { ...target, torque: torque.quantity, upTo: upTo.quantity };
 }
 
 /**

@@ -126,8 +126,8 @@ export function changedAbout(part: PartRow, about: PartAbout): Described<PartAbo
 
 /** The fields worth writing down of a part that is new. */
 export function saidAbout(about: PartAbout): PartAbout {
-  const said = Object.entries(about).filter(
+  const filled = Object.entries(about).filter(
     ([field, value]) => field === 'label' || (Array.isArray(value) ? value.length > 0 : value !== ''),
   );
-  return Object.fromEntries(said) as unknown as PartAbout;
+  return Object.fromEntries(filled) as unknown as PartAbout;
 }

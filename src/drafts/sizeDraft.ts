@@ -45,11 +45,11 @@ const wrong: Partial<Record<DimensionRefusal, string>> = {
   'not-a-whole-number': 'Count them: a whole number.',
 };
 
-const doubts: Partial<Record<DimensionRefusal, (said: string) => string>> = {
-  'decimal-point-slipped': (said) => `${said} is not likely here; the point may have slipped.`,
-  'inches-meant': (said) => `${said} is not likely here; it may have been inches.`,
-  'centimetres-meant': (said) => `${said} is not likely here; it may have been centimetres.`,
-  impossible: (said) => `${said} is far from any part like this. Measure once more.`,
+const doubts: Partial<Record<DimensionRefusal, (size: string) => string>> = {
+  'decimal-point-slipped': (size) => `${size} is not likely here; the point may have slipped.`,
+  'inches-meant': (size) => `${size} is not likely here; it may have been inches.`,
+  'centimetres-meant': (size) => `${size} is not likely here; it may have been centimetres.`,
+  impossible: (size) => `${size} is far from any part like this. Measure once more.`,
 };
 
 const withUnit = ({ typed, unit }: SizeDraft) =>
@@ -91,11 +91,11 @@ export function readSize(kind: FaceKind, key: string, size: SizeDraft): ReadSize
   const comma = size.typed.includes(',');
   const meant = read.suggestion === null ? undefined : String(read.suggestion);
   const bare = size.typed.trim();
-  const said = /[\p{L}"″]$/u.test(bare) || !size.unit ? bare : `${bare} ${unitLabel[size.unit]}`;
+  const withOwnUnit = /[\p{L}"″]$/u.test(bare) || !size.unit ? bare : `${bare} ${unitLabel[size.unit]}`;
   return {
     is: 'doubt',
     measured,
-    sentence: doubt(said),
+    sentence: doubt(withOwnUnit),
     suggestion: meant === undefined ? undefined : { typed: comma ? meant.replace('.', ',') : meant, unit },
   };
 }

@@ -55,13 +55,13 @@ export function ownSpan(
 export function intervalWords(span: Interval | null | undefined): string {
   if (!span) return 'Nothing more';
   const { rides, km, days } = span;
-  const told = [
+  const terms = [
     rides !== undefined &&
       (rides === 0 ? 'before the next ride' : `${rides} ${rides === 1 ? 'ride' : 'rides'}`),
     km !== undefined && `${km} km`,
     days !== undefined && `${days} ${days === 1 ? 'day' : 'days'}`,
   ].filter(Boolean);
-  return told.length === 0 ? 'Nothing set' : told.join(' or ');
+  return terms.length === 0 ? 'Nothing set' : terms.join(' or ');
 }
 
 /**
@@ -69,15 +69,15 @@ export function intervalWords(span: Interval | null | undefined): string {
  * @example scheduleWords({ 'rack:retorque:1': null, 'rack:look-at-mark:1': null }, rackRow) //=> '1 ride or 10 km or 30 days; then nothing more'
  */
 export function scheduleWords(schedule: Schedule | undefined, row: ScheduleRow): string {
-  const told: string[] = [];
+  const turnsInWords: string[] = [];
   for (const turn of scheduleTurns) {
     const own = ownSpan(schedule, row, turn);
     const span = own === undefined ? tableSpan(row, turn) : own;
     const words = intervalWords(span);
-    told.push(told.length === 0 ? words : words.charAt(0).toLowerCase() + words.slice(1));
+    turnsInWords.push(turnsInWords.length === 0 ? words : words.charAt(0).toLowerCase() + words.slice(1));
     if (!span) break;
   }
-  return told.join('; then ');
+  return turnsInWords.join('; then ');
 }
 
 export interface SpanDraft extends Record<keyof Interval, string> {

@@ -50,12 +50,12 @@ export function handOverFiles(
   const parts = built.parts.map((part) => partLeavingOut(part, along));
   const lines = sheetLines({ ...built, parts }, { zone, names });
   const table = (rows: Table): string => csvText(rows.map((row) => row.map(without)));
-  const told = entries.map((entry) => entryLeavingOut(entry, along));
+  const handedOver = entries.map((entry) => entryLeavingOut(entry, along));
   return {
     [`${fileWord(built.bike.name)}.html`]: documentPage(lines.map((line) => lineLeavingOut(line, without))),
     'parts.csv': table(partsTable(parts, names)),
     'joints.csv': table(jointsTable(built.joints, names, zone)),
-    'history.csv': table(historyTable(told, names)),
+    'history.csv': table(historyTable(handedOver, names)),
   };
 }
 

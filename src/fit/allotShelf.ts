@@ -26,7 +26,7 @@ export function allotShelf(findings: readonly Finding[]): Finding[] {
       partId !== null && owners.get(partId) !== finding.findingId;
     if (!finding.bridges.some((bridge) => ownParts(bridge).some(taken))) return finding;
     const rows = finding.bridges.filter(({ links }) => links.length > 0);
-    const told = rows.map((bridge) => {
+    const bridges = rows.map((bridge) => {
       const gone = bridge.links.filter(({ adapter }) => taken(adapter.partId));
       if (gone.length === 0) return bridge;
       return ofLinks(
@@ -41,7 +41,7 @@ export function allotShelf(findings: readonly Finding[]): Finding[] {
       ...finding,
       bridges: [
         ...bare.filter(({ reversible }) => reversible),
-        ...bestFirst(told),
+        ...bestFirst(bridges),
         ...bare.filter(({ reversible }) => !reversible),
       ],
     };

@@ -16,7 +16,7 @@ export type Contradiction =
       reason: 'implausible';
       key: string;
       /** As it was typed, in the unit of the key. */
-      said: number;
+      size: number;
       /** What was probably meant, in the unit of the key; null when nothing plausible is near. */
       suggestion: number | null;
     }
@@ -46,10 +46,10 @@ function textOf({ value, unit }: Pick<Measured, 'value' | 'unit'>): string {
   return bare ? String(value) : `${value} ${unitLabel[unit satisfies LengthUnit]}`;
 }
 
-function implausible(face: Face, key: string, said: number, text: string): Contradiction[] {
-  if (isPlausible(face.kind, key, said)) return [];
+function implausible(face: Face, key: string, size: number, text: string): Contradiction[] {
+  if (isPlausible(face.kind, key, size)) return [];
   const read = readDimension(face.kind, key, text);
-  return [{ reason: 'implausible', key, said, suggestion: read.ok ? null : read.suggestion }];
+  return [{ reason: 'implausible', key, size, suggestion: read.ok ? null : read.suggestion }];
 }
 
 /** Standards of the same kind of face that a measured size suits. */
@@ -95,7 +95,7 @@ function ofMeasured(face: Face, key: string, measured: Measured): Contradiction[
 export function contradictions(face: Face): Contradiction[] {
   const found = [
     ...Object.entries(face.measured).flatMap(([key, measured]) => ofMeasured(face, key, measured)),
-    ...Object.entries(face.nominal).flatMap(([key, said]) => implausible(face, key, said, String(said))),
+    ...Object.entries(face.nominal).flatMap(([key, size]) => implausible(face, key, size, String(size))),
   ];
   const [smaller, larger] = ordered[face.kind] ?? [];
   if (smaller && larger) {
@@ -128,7 +128,7 @@ function sentence(face: Face, found: Contradiction): string {
         found.suggestion === null
           ? 'Measure it again.'
           : `Perhaps ${sizeText(found.key, found.suggestion)} was meant.`;
-      return `The ${label} is written down as ${sizeText(found.key, found.said)}, which cannot be.${range} ${meant}`;
+      return `The ${label} is written down as ${sizeText(found.key, found.size)}, which cannot be.${range} ${meant}`;
     }
     case 'measured-beside-standard': {
       const [lo, hi] = found.standardMm;

@@ -29,8 +29,10 @@ const drives: Readonly<Record<string, RearDrive>> = {
  */
 export function rearDrive(parts: readonly PilePart[]): RearDrive | undefined {
   const mounts = parts.flatMap(({ faces }) => faces.filter(({ kind }) => kind === 'driver-mount'));
-  const told = mounts.map((face) => traitOf(face, 'drive') as RearDrive | undefined).find((drive) => drive);
-  return told ?? mounts.map(({ standard }) => drives[standard ?? '']).find((drive) => drive);
+  const rearDrive = mounts
+    .map((face) => traitOf(face, 'drive') as RearDrive | undefined)
+    .find((drive) => drive);
+  return rearDrive ?? mounts.map(({ standard }) => drives[standard ?? '']).find((drive) => drive);
 }
 
 const inTheChain: readonly JointKind[] = ['chain', 'chainring', 'sprocket', 'freewheel'];

@@ -28,8 +28,8 @@ export const topicName = (topic: string): string =>
     ? 'A size in doubt'
     : `${topic.charAt(0).toUpperCase()}${topic.slice(1)}`.replaceAll('-', ' ');
 
-/** The parts a finding was about, by its id. @example partsOf('bar-in-stem:bar.b~stem.c') //=> ['bar', 'stem'] */
-export const partsOf = (findingId: string): string[] =>
+/** The parts a finding was about, by its id. @example partsOfFinding('bar-in-stem:bar.b~stem.c') //=> ['bar', 'stem'] */
+export const partsOfFinding = (findingId: string): string[] =>
   findingId
     .slice(findingId.indexOf(':') + 1)
     .split('~')

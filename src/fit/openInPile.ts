@@ -1,5 +1,5 @@
 import { checkPile } from './checkPile.ts';
-import { type KeptFinding, openFindings, partsOf, topicName } from './openFindings.ts';
+import { type KeptFinding, openFindings, partsOfFinding, topicName } from './openFindings.ts';
 import { type KeptPart, pileOf } from './pileOf.ts';
 import type { KeptJoint } from './topicJoints.ts';
 import { unjoined } from './unjoined.ts';
@@ -28,7 +28,7 @@ export function openInPile({ parts, joints, findings }: KeptBike): string[] {
     ({ outcome, findingId }) =>
       outcome !== 'accepted' &&
       !judged.has(findingId) &&
-      partsOf(findingId).every((id) => parts.some(({ partId }) => partId === id)),
+      partsOfFinding(findingId).every((id) => parts.some(({ partId }) => partId === id)),
   );
   // What is open already is not named again.
   const together = check.findings.filter((one) => one.outcome === 'fits-with' && !open.includes(one));

@@ -11,15 +11,15 @@ export const DEMO = 'demo-';
 export const isDemo = (id: Id): boolean => id.startsWith(DEMO);
 
 /** The bike a place names, if it names one. */
-export function bikeOf(place: Place): Id | undefined {
+export function bikeOfPlace(place: Place): Id | undefined {
   return place.on === 'bike' ? place.bikeId : undefined;
 }
 
 /** The bikes an entry stands in the history of. */
 export function bikesOf(entry: Entry): Id[] {
-  if (entry.type === 'part-added') return [bikeOf(entry.place)].filter((id) => id !== undefined);
+  if (entry.type === 'part-added') return [bikeOfPlace(entry.place)].filter((id) => id !== undefined);
   if (entry.type === 'part-moved') {
-    return [...new Set([bikeOf(entry.from), bikeOf(entry.to)])].filter((id) => id !== undefined);
+    return [...new Set([bikeOfPlace(entry.from), bikeOfPlace(entry.to)])].filter((id) => id !== undefined);
   }
   return 'bikeId' in entry && entry.bikeId !== undefined ? [entry.bikeId] : [];
 }
@@ -28,7 +28,7 @@ export function bikesOf(entry: Entry): Id[] {
 export function revokedBike(entry: Entry): Id | undefined {
   if (entry.type === 'joint-described') return entry.revokes ? entry.bikeId : undefined;
   if ((entry as { matters?: boolean }).matters !== true) return undefined;
-  return entry.type === 'part-moved' ? bikeOf(entry.from) : bikesOf(entry)[0];
+  return entry.type === 'part-moved' ? bikeOfPlace(entry.from) : bikesOf(entry)[0];
 }
 
 const revoking: Fact<Entry> = changes<Entry, 'bike'>('bike', revokedBike, (row, entry) =>

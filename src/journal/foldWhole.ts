@@ -6,7 +6,7 @@ import { fixRow, reduceAnew, rootOf } from './fold.ts';
 import { MemoryRows } from './memoryRows.ts';
 import { inOrder } from './order.ts';
 
-export interface Whole {
+export interface FoldedWhole {
   rows: MemoryRows;
   /** Under which places each entry is found again, by its id. */
   places: Map<Id, string[]>;
@@ -17,7 +17,7 @@ export interface Whole {
  * rows. It gives what folding the entries one by one gives, in whatever order they came.
  * @param entries all of them, in any order
  */
-export function foldWhole(entries: readonly Entry[]): Whole {
+export function foldWhole(entries: readonly Entry[]): FoldedWhole {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const journal = { entry: (id: Id) => byId.get(id) };
   const places = new Map<Id, string[]>();

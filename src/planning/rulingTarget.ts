@@ -2,21 +2,21 @@ import type { Target, TargetSource } from '../journal/entries.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
 
 /** How well the ruling figure is founded, the best first. */
-export type Standing = 'part-maker' | 'general-table' | 'own-judgement' | 'unsourced';
+export type TargetStanding = 'part-maker' | 'general-table' | 'own-judgement' | 'unsourced';
 
 export type TorqueTarget = Target & { torque: Typed<TorqueUnit> };
 
 export type RulingTarget =
   | {
       ok: true;
-      standing: Standing;
+      standing: TargetStanding;
       target: TorqueTarget;
       /** The other figures given for the joint, best founded and lowest first. */
       overruled: TorqueTarget[];
     }
   | { ok: false; reason: 'no-figure' };
 
-const standings: Record<TargetSource, Standing> = {
+const standings: Record<TargetSource, TargetStanding> = {
   'printed-on-the-part': 'part-maker',
   'makers-document': 'part-maker',
   'mating-part': 'part-maker',
@@ -24,7 +24,7 @@ const standings: Record<TargetSource, Standing> = {
   'own-judgement': 'own-judgement',
   none: 'unsourced',
 };
-const order: readonly Standing[] = ['part-maker', 'general-table', 'own-judgement', 'unsourced'];
+const order: readonly TargetStanding[] = ['part-maker', 'general-table', 'own-judgement', 'unsourced'];
 
 const inNm = ({ value, unit }: Typed<TorqueUnit>) => torqueNm(value, unit);
 

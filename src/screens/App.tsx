@@ -65,12 +65,12 @@ export function App({ logbook, watchBeside }: AppProps) {
   const [route, setRoute] = useState(() => routeOf(location.hash));
   const [state, setState] = useState<LogbookState>(logbook.state());
   const [undoable, setUndoable] = useState<Undoable>();
-  const [said, setSaid] = useState<string>();
+  const [notice, setNotice] = useState<string>();
   useEffect(() => {
     const onHash = () => {
       forgetDraftsRead();
       setRoute(routeOf(location.hash));
-      setSaid(undefined);
+      setNotice(undefined);
       scrollTo(0, 0);
     };
     addEventListener('hashchange', onHash);
@@ -99,9 +99,9 @@ export function App({ logbook, watchBeside }: AppProps) {
     setUndoable(undefined);
     try {
       const result = await logbook.run({ type: 'undo', entryIds: undoable.entryIds });
-      if ('refused' in result) setSaid(sentenceOf(result));
+      if ('refused' in result) setNotice(sentenceOf(result));
     } catch {
-      setSaid('Not undone: the logbook could not be reached. Correct the entry in the history.');
+      setNotice('Not undone: the logbook could not be reached. Correct the entry in the history.');
     }
   }, [logbook, undoable]);
 
@@ -122,9 +122,9 @@ export function App({ logbook, watchBeside }: AppProps) {
     <Door.Provider value={logbook}>
       <UndoSlot.Provider value={setUndoable}>
         <Remarks beside={beside} atBench={at === 'bench'} />
-        {said && (
+        {notice && (
           <Notice kind="error" title="Undo">
-            {said}
+            {notice}
           </Notice>
         )}
         <UndoPlace.Provider value={bar}>

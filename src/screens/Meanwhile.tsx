@@ -19,12 +19,12 @@ function shown(value: unknown): string | undefined {
 
 /** What was changed elsewhere since this form was opened, and a way to take that instead of what was typed here. */
 export function Meanwhile<T extends object>({ changed, labels, onTake }: MeanwhileProps<T>) {
-  const told = changed.filter(({ field }) => labels[field] !== undefined);
-  if (told.length === 0) return null;
+  const labelled = changed.filter(({ field }) => labels[field] !== undefined);
+  if (labelled.length === 0) return null;
   return (
     <Notice kind="caution" title="Changed since you started this edit">
       <ul class="meanwhile">
-        {told.map(({ field, now, replaced }) => {
+        {labelled.map(({ field, now, replaced }) => {
           const value = shown(now);
           const is = value === undefined ? 'changed' : `now ${value}`;
           return (

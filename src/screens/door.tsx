@@ -2,7 +2,7 @@ import { createContext } from 'preact';
 import { useCallback, useContext, useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
-import type { Logbook, Photo, ViewName, Views } from '../logbook.ts';
+import type { Logbook, NoQuestion, Photo, ViewName, Views } from '../logbook.ts';
 import { historyPlace } from '../words/history/historyPlace.ts';
 import { sentenceOf } from '../words/refusals.ts';
 import { madePhotos } from './draft.ts';
@@ -19,12 +19,17 @@ export function useLogbook(): Logbook {
 
 export type Seen<T> = { is: 'reading' } | { is: 'there'; value: T } | { is: 'failed'; why: string };
 
+/** What is asked of a view; nothing where there is only one for the whole logbook. */
+type Question<V extends ViewName> = Views[V]['ask'] extends NoQuestion ? [] : [ask: Views[V]['ask']];
+
 /**
- * A view of the logbook, read again after every commit. While it is read again the old value stays, so
- * that nothing flickers under a finger.
+ * A view of the logbook, read again after every commit. While it is read again the old value stays, so that
+ * nothing flickers under a finger.
+ * @example useView('settings') //=> { is: 'there', value: { torqueUnit: 'N.m', … } }
  */
-export function useView<V extends ViewName>(view: V, ask: Views[V]['ask']): Seen<Views[V]['gives']> {
+export function useView<V extends ViewName>(view: V, ...[asked]: Question<V>): Seen<Views[V]['gives']> {
   const logbook = useLogbook();
+  const ask: Views[V]['ask'] = asked ?? {};
   const key = `${view} ${JSON.stringify(ask)}`;
   const [seen, setSeen] = useState<{ of: string; seen: Seen<Views[V]['gives']> } | undefined>(() => {
     const value = logbook.peek(view, ask);

@@ -52,6 +52,6 @@ export async function readAhead(logbook: Logbook, route: Route): Promise<void> {
     logbook.readAhead('due', dueAhead(logbook.now())),
     route.at === 'bench' && logbook.readAhead('bench', { bikeId: route.bikeId }),
     route.at === 'bike' && logbook.readAhead('bike', { bikeId: route.bikeId }),
-    route.at === 'home' && logbook.readAhead('bikes', undefined),
+    route.at === 'home' && logbook.readAhead('bikes', {}),
   ]);
 }

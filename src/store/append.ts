@@ -14,7 +14,7 @@ export interface Appended {
 }
 
 /** A command and the instant it is given at; photos go into the store with the entries that name them. */
-export interface Asked {
+export interface GivenCommand {
   command: Command;
   nowMs: number;
   photos?: readonly Photo[];
@@ -98,7 +98,7 @@ function put(tx: IDBTransaction, rows: TransactionRows, lines: Line[], photos: r
 export async function append(
   db: Database,
   homes: Homes,
-  list: readonly Asked[],
+  list: readonly GivenCommand[],
   { zone, newId }: Pick<Circumstances, 'zone' | 'newId'>,
 ): Promise<Appended | Refused> {
   const first = list[0];

@@ -17,7 +17,7 @@ export class NotFetched extends Error {
 }
 
 /** What was written up to some point, to go back to when a command has to be run again. */
-export interface Mark {
+export interface WrittenSoFar {
   written: number;
   appended: number;
 }
@@ -56,12 +56,12 @@ export class TransactionRows implements Rows {
     this.#new.add(id);
   }
 
-  mark(): Mark {
+  mark(): WrittenSoFar {
     return { written: this.#before.length, appended: this.#appended.length };
   }
 
   /** Forgets what was decided since the mark, keeps what was fetched. */
-  backTo(mark: Mark): void {
+  backTo(mark: WrittenSoFar): void {
     for (const { key, had, row } of this.#before.splice(mark.written).reverse()) {
       if (had) this.#written.set(key, row);
       else this.#written.delete(key);

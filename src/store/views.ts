@@ -21,9 +21,12 @@ import type { Database } from './database.ts';
 import type { ReleaseNow } from './deepViews.ts';
 import { due, history, line, momentOf, photo, settings } from './read.ts';
 
+/** What a view is asked that is one for the whole logbook. */
+export type NoQuestion = Record<string, never>;
+
 /** What can be asked of the logbook, and what is given. */
 export interface Views {
-  bikes: { ask: unknown; gives: BikeRow[] };
+  bikes: { ask: NoQuestion; gives: BikeRow[] };
   due: { ask: { untilMs: number }; gives: DueLine[] };
   bike: {
     ask: { bikeId: Id };
@@ -77,8 +80,8 @@ export interface Views {
   parts: { ask: { at: string }; gives: PartRow[] };
   /** The part that keeps a label from another, as a command would be judged. */
   'label-holder': { ask: { label: string; partId?: Id | undefined }; gives: PartRow | undefined };
-  tools: { ask: unknown; gives: ToolRow[] };
-  settings: { ask: unknown; gives: Settings };
+  tools: { ask: NoQuestion; gives: ToolRow[] };
+  settings: { ask: NoQuestion; gives: Settings };
   rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
   release: { ask: { bikeId: Id }; gives: ReleaseNow | undefined };
   /** `b:`, `p:`, `j:` or `t:` with an id; newest first. */
@@ -87,7 +90,7 @@ export interface Views {
   'as-built': { ask: { bikeId: Id; atMs: number }; gives: AsBuilt };
   photo: { ask: { photoId: Id }; gives: Photo | undefined };
   /** How much there is. */
-  size: { ask: unknown; gives: { entries: number; photos: number } };
+  size: { ask: NoQuestion; gives: { entries: number; photos: number } };
 }
 
 export type ViewName = keyof Views;

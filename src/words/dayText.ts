@@ -37,11 +37,11 @@ const UNITS: [string, number][] = [
  */
 export function spanText(ms: number): string {
   let rest = Math.max(0, Math.round(ms / 60_000)) * 60_000;
-  const said: string[] = [];
+  const units: string[] = [];
   for (const [name, size] of UNITS) {
     const count = Math.floor(rest / size);
-    if (count > 0 && said.length < 2) said.push(`${count} ${name}`);
+    if (count > 0 && units.length < 2) units.push(`${count} ${name}`);
     rest -= count * size;
   }
-  return said.length === 0 ? 'under a minute' : said.join(' ');
+  return units.length === 0 ? 'under a minute' : units.join(' ');
 }

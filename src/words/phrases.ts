@@ -37,8 +37,8 @@ export function spanInWords(ms: number): string {
     [Math.floor((minutes % 1440) / 60), 'hour'],
     [minutes % 60, 'minute'],
   ];
-  const said = parts.filter(([count]) => count > 0).map(([count, unit]) => countWords(count, unit));
-  return said.length === 0 ? 'less than a minute' : listWords(said);
+  const named = parts.filter(([count]) => count > 0).map(([count, unit]) => countWords(count, unit));
+  return named.length === 0 ? 'less than a minute' : listWords(named);
 }
 
 const days = new Map<string, Intl.DateTimeFormat>();

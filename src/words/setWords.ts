@@ -12,14 +12,14 @@ const counted = (count: number, one: string, many: string): string =>
  */
 export function costWords({ missing, cost, massG }: CompleteSet): string {
   const { oneWayCount, bridgeCount, openCount } = cost;
-  const told = [
+  const against = [
     counted(missing.length, 'place empty', 'places empty'),
     counted(oneWayCount, 'change for good', 'changes for good'),
     counted(bridgeCount, 'bridge', 'bridges'),
     counted(openCount, 'open question', 'open questions'),
     massG === null ? '' : `${numberText(massG / 1000, 2)} kg`,
   ].filter(Boolean);
-  return told.join(', ') || 'fits as it is';
+  return against.join(', ') || 'fits as it is';
 }
 
 /** The name of a place. @example slotWords('rim-rear') //=> 'Rim, rear' */

@@ -56,13 +56,13 @@ export function filingWords({ beyondFront }: AxlePositions): string | undefined 
 /** What one change moves the axle by. */
 export function moveWords({ moves }: AxlePositions): string[] {
   if (!moves) return [];
-  const told = [
+  const rows = [
     ['a ring tooth more', moves.ringToothMore],
     ['a sprocket tooth more', moves.sprocketToothMore],
     ['a half-link more', moves.halfLinkMore],
     ['a pair of links more', moves.linkPairMore],
   ] as const;
-  return told.flatMap(([what, by]) =>
+  return rows.flatMap(([what, by]) =>
     by === null ? [] : [`${what}: ${numberText(Math.abs(by), 1)} mm ${by < 0 ? 'forward' : 'back'}`],
   );
 }

@@ -1,5 +1,5 @@
 import type { TargetSource } from '../journal/entries.ts';
-import type { Standing, TorqueTarget } from '../planning/rulingTarget.ts';
+import type { TargetStanding, TorqueTarget } from '../planning/rulingTarget.ts';
 
 const sources: Record<TargetSource, string> = {
   'printed-on-the-part': 'printed on the part',
@@ -11,7 +11,7 @@ const sources: Record<TargetSource, string> = {
 };
 
 /** A warning for a figure that no part maker stands behind. */
-export const standingWarning: Record<Standing, string | undefined> = {
+export const standingWarning: Record<TargetStanding, string | undefined> = {
   'part-maker': undefined,
   'general-table': 'Not the part maker’s figure. Look for a mark on the part first.',
   'own-judgement': 'Nobody but you stands behind this figure.',

@@ -210,3 +210,59 @@ describe('the house', () => {
     expect(long.map(fromTop)).toEqual([]);
   });
 });
+
+describe('names', () => {
+  /** Words for the fields of entries: each is a check in the one folder and a part of the schema in the other. */
+  const fieldWords = ['src/journal/checks/', 'src/exchange/schema/'];
+  const exported = /^export (?:async )?(?:function\*?|const|class|interface|type|enum) (\w+)/gm;
+
+  test('an exported name is declared in one file, so that it means one thing', () => {
+    const declaredIn = new Map<string, Set<string>>();
+    for (const path of sources.map(fromTop)) {
+      if (fieldWords.some((folder) => path.startsWith(folder))) continue;
+      for (const [, name = ''] of readFileSync(join(top, path), 'utf8').matchAll(exported))
+        declaredIn.set(name, (declaredIn.get(name) ?? new Set()).add(path));
+    }
+    const twice = [...declaredIn].filter(([, paths]) => paths.size > 1);
+    expect(twice.map(([name, paths]) => `${name}: ${[...paths].join(', ')}`)).toEqual([]);
+  });
+
+  test('nothing is called told or said', () => {
+    const declared =
+      /\b(?:const|let|var|function) (?:told|said|setTold|setSaid)\b|\b(?:told|said)\(|[[{,] ?(?:told|said),/;
+    const strays = sources.filter((path) => declared.test(withoutComments(readFileSync(path, 'utf8'))));
+    expect(strays.map(fromTop)).toEqual([]);
+  });
+});
+
+describe('each test', () => {
+  const tests = filesBelow(join(top, 'tests/node'))
+    .map(fromTop)
+    .filter((path) => path.endsWith('.test.ts') && path.split('/').length > 3)
+    .map((path) => path.slice('tests/node/'.length, -'.test.ts'.length));
+  const known = new Set([...sources, ...filesBelow(join(top, 'tests'))].map(fromTop));
+  const bare = [...known].map((path) => path.replace(/\.\w+$/, ''));
+  const isFolder = (folder: string) => [...known].some((path) => path.startsWith(`${folder}/`));
+
+  test('stands in a folder that mirrors one of the sources, or of the tools of the tests', () => {
+    const strays = tests.filter((name) => {
+      const folder = name.slice(0, name.lastIndexOf('/'));
+      const places = [`src/${folder}`, folder, `tests/${folder}`];
+      return (
+        !['checks', 'exchange/mutated'].includes(folder) &&
+        !places.some((place) => isFolder(place) || bare.includes(place))
+      );
+    });
+    expect(strays).toEqual([]);
+  });
+
+  test('that is called as a source of its room stands where that source stands', () => {
+    const strays = tests.filter((name) => {
+      const room = `src/${name.split('/')[0]}/`;
+      const word = name.slice(name.lastIndexOf('/'));
+      const sameWord = bare.filter((path) => path.startsWith(room) && path.endsWith(word));
+      return sameWord.length > 0 && !sameWord.includes(`src/${name}`);
+    });
+    expect(strays).toEqual([]);
+  });
+});

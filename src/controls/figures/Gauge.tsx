@@ -30,14 +30,14 @@ export function Gauge({ label, value, text, band, scale, bandText, judged = true
   const { lo, hi } = scale ?? { lo: band.lo - half, hi: band.hi + half };
   const share = (one: number) => `${Math.min(100, Math.max(0, ((one - lo) / (hi - lo)) * 100))}%`;
   const where = value === undefined ? 'none' : value < band.lo ? 'low' : value > band.hi ? 'high' : 'in';
-  const told = gaugeWords[where];
+  const shown = gaugeWords[where];
   return (
     <div class={where === 'low' || where === 'high' ? 'gauge gauge-out' : 'gauge'}>
       <div class="gauge-head">
         <span class="caption">{label}</span>
         <span class={`gauge-word gauge-${where}`}>
-          {judged && <Icon name={told.icon} sizePx={20} />}
-          {judged ? (text ? `${text}: ${told.word.toLowerCase()}` : told.word) : text}
+          {judged && <Icon name={shown.icon} sizePx={20} />}
+          {judged ? (text ? `${text}: ${shown.word.toLowerCase()}` : shown.word) : text}
         </span>
       </div>
       <div class="gauge-rule" aria-hidden="true">

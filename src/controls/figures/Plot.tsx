@@ -54,11 +54,11 @@ export function Plot({ label, points, band, xLabel, yLabel, joined, xText = digi
   const outside = (y: number) => band !== undefined && (y < band.lo || y > band.hi);
   const outCount = points.filter((point) => outside(point.y)).length;
   const last = points.at(-1)!;
-  const told = `${label}: ${points.length} points, last ${last.y} ${yLabel}${band ? `, band ${band.lo} to ${band.hi}, ${outCount} outside` : ''}`;
+  const alt = `${label}: ${points.length} points, last ${last.y} ${yLabel}${band ? `, band ${band.lo} to ${band.hi}, ${outCount} outside` : ''}`;
   return (
     <figure class="plot">
       <figcaption class="caption">{label}</figcaption>
-      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={told}>
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={alt}>
         {yTicks.map((y) => (
           <g key={y}>
             <path class="plot-grid" d={`M${LEFT} ${upward(y)}H${WIDTH - RIGHT}`} />

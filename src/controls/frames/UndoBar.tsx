@@ -33,7 +33,7 @@ export function UndoBar({
 }: UndoBarProps) {
   const [leftMs, setLeftMs] = useState(() => spanMs - agoMs());
   // A live region is read out when its text changes, so it starts empty.
-  const [told, setTold] = useState('');
+  const [spoken, setSpoken] = useState('');
   const [late, setLate] = useState(false);
   const bar = useRef<HTMLDivElement>(null);
   const begun = useRef(leftMs);
@@ -42,12 +42,12 @@ export function UndoBar({
   over.current = () => {
     if (correctHref === undefined || !attended()) return onGone();
     setLate(true);
-    setTold(`Too late to undo: ${text}`);
+    setSpoken(`Too late to undo: ${text}`);
   };
 
   useEffect(() => {
     const endMs = performance.now() + begun.current;
-    setTold(text);
+    setSpoken(text);
     const beat = setInterval(() => {
       const left = Math.max(0, endMs - performance.now());
       setLeftMs(left);
@@ -75,7 +75,7 @@ export function UndoBar({
         if (late) setTimeout(() => attended() || onGone());
       }}
     >
-      <span role="status">{told}</span>
+      <span role="status">{spoken}</span>
       {late && correctHref !== undefined ? (
         <Button key="correct" size="greasy" icon="pencil" href={correctHref} onPress={onGone}>
           Correct it

@@ -4,7 +4,7 @@ export const FORMAT = 1;
 export const ARCHIVE = 'Pinchbolt archive';
 
 /** Names of the files inside an archive. */
-export const paths = {
+export const archivePaths = {
   head: 'archive.json',
   sums: 'checksums.sha256',
   readme: 'README.txt',

@@ -7,8 +7,8 @@ import { refuseFile } from '../refusing.ts';
 import { compile } from '../schema/conform.ts';
 import { exactly, id, record, type Shape, text, whole } from '../schema/shape.ts';
 import { sha256 } from './digest.ts';
-import { ARCHIVE, FORMAT, journalPath, mostBytesOf, paths, photoPath, pictureType } from './layout.ts';
-import { checkNames, type Listed, listFiles, readFile } from './zipIn.ts';
+import { ARCHIVE, archivePaths, FORMAT, journalPath, mostBytesOf, photoPath, pictureType } from './layout.ts';
+import { checkNames, listFiles, readFile, type ZipListing } from './zipIn.ts';
 
 interface Head {
   what: typeof ARCHIVE;
@@ -42,27 +42,27 @@ const checkPhoto = compile(photoShape.json, { defs: {} });
 
 /** The files of an archive, each held against its checksum whenever it is read. */
 class ArchiveFiles {
-  readonly listed: ReadonlyMap<string, Listed>;
+  readonly listed: ReadonlyMap<string, ZipListing>;
   readonly #source: ByteSource;
   #sums: ReadonlyMap<string, string> = new Map();
 
-  constructor(source: ByteSource, listed: ReadonlyMap<string, Listed>) {
+  constructor(source: ByteSource, listed: ReadonlyMap<string, ZipListing>) {
     this.#source = source;
     this.listed = listed;
   }
 
   async readSums(): Promise<void> {
-    const lines = linesOf(await this.#bytes(paths.sums), paths.sums);
+    const lines = linesOf(await this.#bytes(archivePaths.sums), archivePaths.sums);
     const sums = new Map<string, string>();
     for (const line of lines) {
       const [, sum, path] = /^([0-9a-f]{64}) {2}(\S+)$/.exec(line) ?? [];
-      if (sum === undefined || path === undefined || sums.has(path)) refuseFile('damaged', paths.sums);
+      if (sum === undefined || path === undefined || sums.has(path)) refuseFile('damaged', archivePaths.sums);
       else sums.set(path, sum);
     }
     // A file that was taken out, and one that was put in.
     for (const path of sums.keys()) if (!this.listed.has(path)) refuseFile('damaged', `${path} is missing`);
     for (const path of this.listed.keys())
-      if (path !== paths.sums && !sums.has(path)) refuseFile('foreign-file', path);
+      if (path !== archivePaths.sums && !sums.has(path)) refuseFile('foreign-file', path);
     this.#sums = sums;
   }
 
@@ -79,17 +79,18 @@ class ArchiveFiles {
 
   /** The head, which says whether the rest can be understood; so it is read before its checksum can be. */
   async readHead(): Promise<Head> {
-    const file = this.listed.get(paths.head);
+    const file = this.listed.get(archivePaths.head);
     if (!file) return refuseFile('not-a-copy');
-    if (file.bytes > (mostBytesOf(paths.head) ?? 0)) return refuseFile('too-large', `The file ${paths.head}`);
+    if (file.bytes > (mostBytesOf(archivePaths.head) ?? 0))
+      return refuseFile('too-large', `The file ${archivePaths.head}`);
     const head = jsonOf(
-      linesOf(await readFile(this.#source, file), paths.head).join('\n'),
-      `The file ${paths.head}`,
+      linesOf(await readFile(this.#source, file), archivePaths.head).join('\n'),
+      `The file ${archivePaths.head}`,
     );
     const { what, format } = head as Partial<Head>;
     if (what !== ARCHIVE) return refuseFile('not-a-copy');
     if (typeof format === 'number' && format > FORMAT) return refuseFile('newer-format');
-    return checkHead(head) === undefined ? (head as Head) : refuseFile('damaged', paths.head);
+    return checkHead(head) === undefined ? (head as Head) : refuseFile('damaged', archivePaths.head);
   }
 }
 
@@ -116,7 +117,7 @@ function jsonOf(line: string, where: string): object {
 }
 
 /** Names of the pieces of the journal, which are counted from one without a gap. */
-function journalPieces(listed: ReadonlyMap<string, Listed>): string[] {
+function journalPieces(listed: ReadonlyMap<string, ZipListing>): string[] {
   const found = [...listed.keys()].filter((path) => path.startsWith('journal/'));
   const pieces = found.map((_, at) => journalPath(at + 1));
   for (const path of pieces) if (!listed.has(path)) refuseFile('damaged', `${path} is missing`);
@@ -147,12 +148,12 @@ export async function readArchive(source: ByteSource, { signal, onProgress }: Wo
     went(path);
   }
   const astray = check.finish();
-  const photos = readPhotoList(await files.read(paths.photos));
+  const photos = readPhotoList(await files.read(archivePaths.photos));
   const pictures = new Set(photos.map(({ sha256: sum, type }) => photoPath(sum, type)));
   for (const { sha256: sum, type, bytes: size } of photos)
-    if (files.listed.get(photoPath(sum, type))?.bytes !== size) refuseFile('damaged', paths.photos);
+    if (files.listed.get(photoPath(sum, type))?.bytes !== size) refuseFile('damaged', archivePaths.photos);
   for (const path of files.listed.keys()) {
-    if (path === paths.sums || path.startsWith('journal/')) continue;
+    if (path === archivePaths.sums || path.startsWith('journal/')) continue;
     if (path.startsWith('photos/')) {
       // Named after its own bytes: the checksum of the list must say the same.
       const sum = await sha256(await files.read(path));
@@ -161,7 +162,7 @@ export async function readArchive(source: ByteSource, { signal, onProgress }: Wo
     } else await files.read(path);
     went(path);
   }
-  if (check.count !== head.entries || photos.length !== head.photos) refuseFile('damaged', paths.head);
+  if (check.count !== head.entries || photos.length !== head.photos) refuseFile('damaged', archivePaths.head);
   return {
     madeAtMs: head.madeAtMs,
     entries: check.count,
@@ -174,8 +175,8 @@ export async function readArchive(source: ByteSource, { signal, onProgress }: Wo
 
 function readPhotoList(bytes: Uint8Array): PhotoListed[] {
   const seen = new Set<string>();
-  return linesOf(bytes, paths.photos).map((line, at) => {
-    const where = `Line ${at + 1} of ${paths.photos}`;
+  return linesOf(bytes, archivePaths.photos).map((line, at) => {
+    const where = `Line ${at + 1} of ${archivePaths.photos}`;
     const photo = jsonOf(line, where) as PhotoListed;
     if (checkPhoto(photo) !== undefined || pictureType(photo.type) !== photo.type || seen.has(photo.photoId))
       return refuseFile('entry-wrong', where);

@@ -2,11 +2,20 @@ import type { SheetLine } from '../../documents/sheetLine.ts';
 import type { Photo } from '../../journal/commands.ts';
 import { ENTRY_VERSION, type Entry } from '../../journal/entries.ts';
 import { type ByteSink, sinkOf } from '../byteSink.ts';
-import type { PhotoListed, Progress, Work } from '../copy/copy.ts';
+import type { CopyProgress, PhotoListed, Work } from '../copy/copy.ts';
 import { documentPage } from '../documentPage.ts';
 import { entrySchema } from '../schema/entrySchema.ts';
 import { lockedSink } from '../seal/lock.ts';
-import { ARCHIVE, FORMAT, journalPath, paths, photoPath, pictureType, readme, sheetPath } from './layout.ts';
+import {
+  ARCHIVE,
+  archivePaths,
+  FORMAT,
+  journalPath,
+  photoPath,
+  pictureType,
+  readme,
+  sheetPath,
+} from './layout.ts';
 import { piecesOf } from './piecesOf.ts';
 import { ZipOut } from './zipOut.ts';
 
@@ -38,7 +47,7 @@ export async function writeArchive(
   content: ArchiveContent,
   stream: WritableStream<Uint8Array<ArrayBuffer>>,
   options: WriteOptions = {},
-): Promise<Progress> {
+): Promise<CopyProgress> {
   const bare = sinkOf(stream);
   try {
     const sink = options.passphrase ? await lockedSink(bare, options.passphrase) : bare;
@@ -56,12 +65,12 @@ async function writeZip(
   content: ArchiveContent,
   sink: ByteSink,
   { signal, onProgress }: Work,
-): Promise<Progress> {
+): Promise<CopyProgress> {
   const { madeAtMs } = content;
   const zip = new ZipOut(sink, madeAtMs);
   let entries = 0;
   const listed: PhotoListed[] = [];
-  const now = (): Progress => ({ entries, photos: listed.length, bytes: zip.bytes });
+  const now = (): CopyProgress => ({ entries, photos: listed.length, bytes: zip.bytes });
   const went = () => {
     signal?.throwIfAborted();
     onProgress?.(now());
@@ -71,8 +80,8 @@ async function writeZip(
     went();
   };
   went();
-  await addText(paths.readme, readme);
-  await addText(paths.schema, `${JSON.stringify(entrySchema(), null, 1)}\n`);
+  await addText(archivePaths.readme, readme);
+  await addText(archivePaths.schema, `${JSON.stringify(entrySchema(), null, 1)}\n`);
   let piece = 0;
   for await (const { lines, count } of piecesOf(content.entries)) {
     entries += count;
@@ -83,14 +92,17 @@ async function writeZip(
     listed.push(await addPhoto(zip, photo));
     went();
   }
-  await addText(paths.photos, listed.map((photo) => `${JSON.stringify(photo)}\n`).join(''));
+  await addText(archivePaths.photos, listed.map((photo) => `${JSON.stringify(photo)}\n`).join(''));
   let sheet = 0;
   for await (const { bikeName, lines } of content.sheets) {
     sheet += 1;
     await addText(sheetPath(sheet, bikeName), documentPage(lines));
   }
   const head = { what: ARCHIVE, format: FORMAT, entryVersion: ENTRY_VERSION, madeAtMs };
-  await addText(paths.head, `${JSON.stringify({ ...head, entries, photos: listed.length }, null, 1)}\n`);
+  await addText(
+    archivePaths.head,
+    `${JSON.stringify({ ...head, entries, photos: listed.length }, null, 1)}\n`,
+  );
   await zip.end();
   went();
   return now();

@@ -4,7 +4,7 @@ import { inflate } from './deflate.ts';
 import { MOST_FILES, MOST_RATIO, mostBytesOf, RATIO_SLACK_BYTES } from './layout.ts';
 
 /** A file as the directory at the end of a ZIP lists it. */
-export interface Listed {
+export interface ZipListing {
   path: string;
   packed: boolean;
   packedBytes: number;
@@ -38,7 +38,7 @@ const nameOf = (bytes: Uint8Array): string => String.fromCharCode(...bytes);
  * The directory of an archive, as strictly as the app writes one: files follow each other without a gap, from the
  * first byte to the directory, so that no two share bytes and nothing hides between them.
  */
-export async function listFiles(source: ByteSource): Promise<Map<string, Listed>> {
+export async function listFiles(source: ByteSource): Promise<Map<string, ZipListing>> {
   if (source.size < END_BYTES) return refuseFile('cut-short');
   const end = viewOf(await source.read(source.size - END_BYTES, source.size));
   if (end.getUint32(0, true) !== END || end.getUint16(20, true) !== 0) return refuseFile('cut-short');
@@ -55,9 +55,9 @@ export async function listFiles(source: ByteSource): Promise<Map<string, Listed>
   return new Map(files.map((file) => [file.path, file]));
 }
 
-function readDirectory(directory: Uint8Array, count: number): Listed[] {
+function readDirectory(directory: Uint8Array, count: number): ZipListing[] {
   const view = viewOf(directory);
-  const files: Listed[] = [];
+  const files: ZipListing[] = [];
   let at = 0;
   for (let number = 0; number < count; number += 1) {
     if (at + LISTED_BYTES > directory.length || view.getUint32(at, true) !== LISTED)
@@ -81,7 +81,7 @@ function readDirectory(directory: Uint8Array, count: number): Listed[] {
   return at === directory.length ? files : refuseFile('damaged', 'its directory');
 }
 
-function checkGapless(files: readonly Listed[], directoryAt: number): void {
+function checkGapless(files: readonly ZipListing[], directoryAt: number): void {
   const seen = new Set<string>();
   let at = 0;
   for (const file of files) {
@@ -93,13 +93,13 @@ function checkGapless(files: readonly Listed[], directoryAt: number): void {
   if (at !== directoryAt) refuseFile('damaged', 'its directory');
 }
 
-function checkRatio(files: readonly Listed[], archiveBytes: number): void {
+function checkRatio(files: readonly ZipListing[], archiveBytes: number): void {
   const bytes = files.reduce((sum, file) => sum + file.bytes, 0);
   if (bytes > archiveBytes * MOST_RATIO + RATIO_SLACK_BYTES) refuseFile('too-large', 'The unpacked copy');
 }
 
 /** Refuses names that are none of an archive's: paths out of it, foreign files, files larger than their kind. */
-export function checkNames(files: Iterable<Listed>): void {
+export function checkNames(files: Iterable<ZipListing>): void {
   for (const { path, bytes } of files) {
     const most = mostBytesOf(path);
     if (most === undefined) refuseFile('foreign-file', printable(path));
@@ -112,7 +112,7 @@ const printable = (name: string): string =>
   name.replaceAll(/[^\x20-\x7e]/g, '?').slice(0, 60) || 'without a name';
 
 /** One file, unpacked. What its own header says must be what the directory says. */
-export async function readFile(source: ByteSource, file: Listed): Promise<Uint8Array<ArrayBuffer>> {
+export async function readFile(source: ByteSource, file: ZipListing): Promise<Uint8Array<ArrayBuffer>> {
   const { path, packed, packedBytes, bytes, at } = file;
   const begins = HEADER_BYTES + path.length;
   const whole = await source.read(at, at + begins + packedBytes + TRAILER_BYTES);

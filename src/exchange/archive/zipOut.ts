@@ -2,7 +2,7 @@ import { Zip, ZipPassThrough } from 'fflate';
 import type { ByteSink } from '../byteSink.ts';
 import { deflate } from './deflate.ts';
 import { sha256 } from './digest.ts';
-import { MOST_ARCHIVE_BYTES, MOST_FILES, paths } from './layout.ts';
+import { archivePaths, MOST_ARCHIVE_BYTES, MOST_FILES } from './layout.ts';
 
 /** A file that was packed beforehand, by the browser: the library puts it into the archive. */
 class PackedFile extends ZipPassThrough {
@@ -81,7 +81,7 @@ export class ZipOut {
   /** The checksums of every file, and the end of the archive. */
   async end(): Promise<void> {
     const bytes = new TextEncoder().encode(`${this.#sums.join('\n')}\n`);
-    this.#put(paths.sums, bytes, await deflate(bytes));
+    this.#put(archivePaths.sums, bytes, await deflate(bytes));
     this.#zip.end();
     await this.#drain();
   }

@@ -1,6 +1,6 @@
 import type { Photo } from '../../journal/commands.ts';
 import type { Entry, Id } from '../../journal/entries.ts';
-import type { Correction } from '../entries/journalCheck.ts';
+import type { CorrectionLine } from '../entries/journalCheck.ts';
 
 /** A photo that a copy holds, without its bytes. */
 export interface PhotoListed {
@@ -18,14 +18,14 @@ export interface Copy {
   entries: number;
   photos: readonly PhotoListed[];
   /** Corrections of entries that the copy does not hold: the logbook it goes into may. */
-  astray: readonly Correction[];
+  astray: readonly CorrectionLine[];
   /** The entries as they were stored, in the order of the journal they come from. */
   readEntries(): AsyncIterable<readonly Entry[]>;
   readPhotos(): AsyncIterable<Photo>;
 }
 
 /** How far a copy has been written or read. */
-export interface Progress {
+export interface CopyProgress {
   entries: number;
   photos: number;
   /** Bytes of the file so far. */
@@ -35,5 +35,5 @@ export interface Progress {
 /** What goes with every long piece of work on a copy. */
 export interface Work {
   signal?: AbortSignal | undefined;
-  onProgress?: ((progress: Progress) => void) | undefined;
+  onProgress?: ((progress: CopyProgress) => void) | undefined;
 }

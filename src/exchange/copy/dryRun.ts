@@ -8,7 +8,7 @@ import type { Copy, Work } from './copy.ts';
 import { sameContent } from './merge.ts';
 
 /** What the logbook that a copy goes into already holds, asked a batch at a time. */
-export interface Known {
+export interface HeldAlready {
   /** Those of the ids that are there, with the entry under each. */
   entries(ids: readonly Id[]): Promise<ReadonlyMap<Id, Entry>>;
   /** Those of the ids that are there, with the SHA-256 of the photo under each, as `sha256` gives it. */
@@ -36,7 +36,7 @@ const PHOTO_BATCH = 500;
  */
 export function dryRun(
   copy: Copy,
-  known: Known,
+  known: HeldAlready,
   { signal, onProgress }: Work = {},
 ): Promise<WouldAdd | RefusedFile> {
   return orRefused(async () => {
@@ -86,7 +86,7 @@ function countEntry(would: WouldAdd, stored: Entry, here: Entry | undefined): vo
  * Corrections of entries that only this logbook holds are judged here, where those are. One of an entry that is
  * nowhere, because its line was lost, must at least fit some kind of entry.
  */
-async function checkAstray({ astray }: Copy, known: Known): Promise<void> {
+async function checkAstray({ astray }: Copy, known: HeldAlready): Promise<void> {
   const here = await known.entries(astray.map(({ corrects }) => corrects));
   for (const { where, corrects, becomes } of astray) {
     const original = here.get(corrects);

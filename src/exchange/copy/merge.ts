@@ -1,14 +1,7 @@
 import type { Entry, Id } from '../../journal/entries.ts';
+import { inOrder } from '../../journal/order.ts';
 import { upcast } from '../../journal/upcasts.ts';
 import type { RefusedFile } from '../../words/fileRefusals.ts';
-
-/**
- * The order that decides, on every phone: the instant at which a thing happened, then the id. A line's number says
- * only when it came to this phone.
- * @example inOrder(earlier, later) < 0 //=> true
- */
-export const inOrder = (a: Entry, b: Entry): number =>
-  a.happenedAtMs - b.happenedAtMs || (a.id < b.id ? -1 : Number(a.id > b.id));
 
 /** The content of an entry as text that does not depend on the order its fields were put in. */
 export function contentOf(entry: Entry): string {

@@ -37,14 +37,14 @@ function fieldsOf(type: EntryType): Map<string, Check> {
 }
 
 /** A correction, and the line it stands on. */
-export interface Correction {
+export interface CorrectionLine {
   where: string;
   corrects: Id;
   becomes: Record<string, unknown> | null;
 }
 
 /** The field of a correction that its kind of entry does not have, or has otherwise; undefined where all is well. */
-export function wrongInCorrection(type: EntryType, becomes: Correction['becomes']): string | undefined {
+export function wrongInCorrection(type: EntryType, becomes: CorrectionLine['becomes']): string | undefined {
   const fields = fieldsOf(type);
   return Object.entries(becomes ?? {}).find(
     ([name, value]) => fields.get(name)?.(value) !== undefined || !fields.has(name),
@@ -58,7 +58,7 @@ export function wrongInCorrection(type: EntryType, becomes: Correction['becomes'
 export class JournalCheck {
   /** Kinds by id: enough to see an id twice and to judge corrections, little enough for a journal of any size. */
   readonly #kinds = new Map<Id, EntryType>();
-  readonly #corrections: Correction[] = [];
+  readonly #corrections: CorrectionLine[] = [];
   readonly #zoneIsKnown = zonesTried();
 
   get count(): number {
@@ -93,8 +93,8 @@ export class JournalCheck {
    * After the last line: every correction puts what the kind of entry it corrects can hold.
    * @returns corrections of entries that are not among the lines; they are to be judged where those are
    */
-  finish(): Correction[] {
-    const astray: Correction[] = [];
+  finish(): CorrectionLine[] {
+    const astray: CorrectionLine[] = [];
     for (const correction of this.#corrections) {
       const { where, corrects, becomes } = correction;
       const type = this.#kinds.get(corrects);

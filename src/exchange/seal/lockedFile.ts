@@ -38,7 +38,7 @@ function bytesOf(hex: unknown, length: number): Uint8Array<ArrayBuffer> {
 
 /** The first line of a locked file. @example headerOf(lock).startsWith('pinchbolt-locked ') //=> true */
 export function headerOf({ iterations, chunkBytes, salt, prefix }: Lock): string {
-  const told = {
+  const described = {
     format: LOCK_FORMAT,
     cipher: 'AES-256-GCM',
     key: 'PBKDF2-HMAC-SHA-256',
@@ -49,7 +49,7 @@ export function headerOf({ iterations, chunkBytes, salt, prefix }: Lock): string
     prefix: hexOf(prefix),
     chunks: 'each with its tag of 16 bytes; the first line is the additional data of every chunk',
   };
-  return `${LOCKED} ${JSON.stringify(told)}\n`;
+  return `${LOCKED} ${JSON.stringify(described)}\n`;
 }
 
 /** The lock and the very bytes of the first line, or a refusal. */
@@ -60,19 +60,19 @@ export async function readHeader(
   const end = start.indexOf(0x0a);
   if (end < 0) return refuseFile('lock-unknown');
   const header = start.slice(0, end + 1);
-  const told = toldIn(new TextDecoder().decode(header.subarray(LOCKED.length)));
-  const { format, iterations, chunkBytes } = told;
+  const read = headerFields(new TextDecoder().decode(header.subarray(LOCKED.length)));
+  const { format, iterations, chunkBytes } = read;
   if (typeof format === 'number' && format > LOCK_FORMAT) return refuseFile('newer-format');
   if (format !== LOCK_FORMAT || chunkBytes !== CHUNK_BYTES || !Number.isInteger(iterations))
     return refuseFile('lock-unknown');
   const turns = Number(iterations);
   if (turns < LEAST_ITERATIONS || turns > MOST_ITERATIONS) return refuseFile('lock-unknown');
-  const salt = bytesOf(told['salt'], SALT_BYTES);
-  const prefix = bytesOf(told['prefix'], PREFIX_BYTES);
+  const salt = bytesOf(read['salt'], SALT_BYTES);
+  const prefix = bytesOf(read['prefix'], PREFIX_BYTES);
   return { lock: { iterations: turns, chunkBytes: CHUNK_BYTES, salt, prefix }, header };
 }
 
-function toldIn(text: string): Record<string, unknown> {
+function headerFields(text: string): Record<string, unknown> {
   try {
     const value: unknown = JSON.parse(text);
     if (typeof value === 'object' && value !== null) return value as Record<string, unknown>;

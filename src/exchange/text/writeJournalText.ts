@@ -2,7 +2,7 @@ import { ENTRY_VERSION, type Entry } from '../../journal/entries.ts';
 import { sha256 } from '../archive/digest.ts';
 import { piecesOf } from '../archive/piecesOf.ts';
 import { sinkOf } from '../byteSink.ts';
-import type { Progress, Work } from '../copy/copy.ts';
+import type { CopyProgress, Work } from '../copy/copy.ts';
 import { JOURNAL_TEXT, NO_CHECK, TEXT_FORMAT, type TextCheck, type TextHead } from './journalText.ts';
 
 const text = new TextEncoder();
@@ -18,9 +18,9 @@ export async function writeJournalText(
   { entries, madeAtMs }: { entries: AsyncIterable<readonly Entry[]>; madeAtMs: number },
   stream: WritableStream<Uint8Array<ArrayBuffer>>,
   { signal, onProgress }: Work = {},
-): Promise<Progress> {
+): Promise<CopyProgress> {
   const sink = sinkOf(stream);
-  const written: Progress = { entries: 0, photos: 0, bytes: 0 };
+  const written: CopyProgress = { entries: 0, photos: 0, bytes: 0 };
   let before = NO_CHECK;
   const add = async (lines: string, end?: true) => {
     signal?.throwIfAborted();

@@ -53,18 +53,18 @@ export function readingOf(face: Face, key: string): SizeReading | undefined {
 }
 
 function readAnew(face: Face, key: string): SizeReading | undefined {
-  const said = fromPrint(face, key);
+  const nominal = fromPrint(face, key);
   const measured = face.measured[key];
-  if (!measured) return said;
+  if (!measured) return nominal;
   const band = measuredBand(measured);
   if (!isPlausible(face.kind, key, band.mid)) return undefined;
-  if (!said) return { ...band, from: 'measured', weak: false };
+  if (!nominal) return { ...band, from: 'measured', weak: false };
   // A table gives some sizes as a span; a measurement inside it, or touching it, agrees.
   const span = face.nominal[key] === undefined ? standardOf(face)?.faces[face.kind]?.[key] : undefined;
-  const [lo, hi] = span === undefined ? [said.mid, said.mid] : spanOf(span);
+  const [lo, hi] = span === undefined ? [nominal.mid, nominal.mid] : spanOf(span);
   const agrees = band.lo <= hi && band.hi >= lo;
   if (!agrees || lo < hi) return { ...band, from: 'measured', weak: false };
-  return { ...said, weak: false };
+  return { ...nominal, weak: false };
 }
 
 /** A trait somebody has looked at, or undefined. */

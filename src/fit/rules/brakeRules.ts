@@ -10,8 +10,8 @@ const ROTOR_SLACK_MM = 0.5;
 
 /** The rotor a mount takes with no adapter: stamped, or for an IS mount by its end. */
 export function nativeRotorMm(mount: Face): number | undefined {
-  const said = readingOf(mount, 'nativeRotorMm')?.mid;
-  if (said !== undefined) return said;
+  const stamped = readingOf(mount, 'nativeRotorMm')?.mid;
+  if (stamped !== undefined) return stamped;
   const end = traitOf(mount, 'end');
   return mount.standard === 'is' && (end === 'front' || end === 'rear') ? isNativeRotorMm[end] : undefined;
 }

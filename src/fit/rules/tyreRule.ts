@@ -20,14 +20,14 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
     source: table.source,
   }));
   const words = `A ${mmText(tyreMm)} tyre on a rim ${mmText(rimMm)} wide inside`;
-  const said = verdicts.filter(({ answer }) => answer !== 'not-in-this-table');
-  const editions = said
+  const inTable = verdicts.filter(({ answer }) => answer !== 'not-in-this-table');
+  const editions = inTable
     .map(
       ({ answer, edition }) => `${answer === 'inside' ? 'allowed' : 'not allowed'} by the table ${edition}`,
     )
     .join(', ');
-  const source = said.map((verdict) => verdict.source).join('; ') || encyclopaedia.source;
-  if (said.length > 0 && said.every(({ answer }) => answer === 'outside'))
+  const source = inTable.map((verdict) => verdict.source).join('; ') || encyclopaedia.source;
+  if (inTable.length > 0 && inTable.every(({ answer }) => answer === 'outside'))
     return {
       ...unknown(`${words}: ${editions}; only the rim maker's own figure can allow it.`, [
         askFor(rim, 'innerWidthMm'),
@@ -38,7 +38,7 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
   const wide = verdicts.some(({ wideForRim }) => wideForRim);
   return {
     meets: 'yes',
-    because: said.length > 0 ? `${words}: ${editions}.` : `${words} stands in no table at hand.`,
+    because: inTable.length > 0 ? `${words}: ${editions}.` : `${words} stands in no table at hand.`,
     notes: wide
       ? ['Wider than twice the rim: at low pressure it squirms and lets go of the rim sooner.']
       : [],

@@ -19,7 +19,7 @@ interface Widening {
   piece: readonly [FaceKind, key: string];
   /** The width with the pieces in place, mm. */
   width: (bareMm: number, pieceMm: readonly number[]) => number;
-  told: (pieceMm: readonly number[]) => string;
+  sentence: (pieceMm: readonly number[]) => string;
   unmeasured: string;
   later: string;
 }
@@ -33,7 +33,7 @@ const widenings: readonly Widening[] = [
     wide: ['shell', 'widthMm'],
     piece: ['bb-cup', 'flangeMm'],
     width: (bareMm, flangesMm) => bareMm + 2 * sum(flangesMm),
-    told: (flangesMm) => `The flanges of the adapter add ${mmText(sum(flangesMm))} on each side.`,
+    sentence: (flangesMm) => `The flanges of the adapter add ${mmText(sum(flangesMm))} on each side.`,
     unmeasured: 'An adapter goes into the shell, and nobody has measured how far its flanges stand out.',
     later: 'The flanges of the adapter make the shell wider: measure them when it is there.',
   },
@@ -43,7 +43,8 @@ const widenings: readonly Widening[] = [
     wide: ['hub-spacing', 'spacingMm'],
     piece: ['axle', 'overCapsMm'],
     width: (_bareMm, overCapsMm) => overCapsMm.at(-1) ?? Number.NaN,
-    told: (overCapsMm) => `Over its end caps the hub measures ${mmText(overCapsMm.at(-1) ?? Number.NaN)}.`,
+    sentence: (overCapsMm) =>
+      `Over its end caps the hub measures ${mmText(overCapsMm.at(-1) ?? Number.NaN)}.`,
     unmeasured: 'The hub wants other end caps, and nobody has measured how wide it is over them.',
     later: 'End caps change the width of the hub: measure over them when they are there.',
   },
@@ -87,7 +88,7 @@ function judgedAnew(
     ...finding,
     ...answer,
     asks: ours && theirs ? asksOfPair(asks, { ...ours, kind: one.kind }, theirs) : [],
-    because: `${widening.told(sizesMm)} ${answer.because}`,
+    because: `${widening.sentence(sizesMm)} ${answer.because}`,
   };
 }
 

@@ -1,7 +1,7 @@
 import { jointKinds } from '../../standards/jointKinds.ts';
 import type { CommandOf } from '../commands.ts';
 import type { Between, EntryBody, Id } from '../entries.ts';
-import { bikeOf as bikeOfPlace } from '../facts.ts';
+import { bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
 import {

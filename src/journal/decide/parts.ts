@@ -1,6 +1,6 @@
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, OneWayChange, Place } from '../entries.ts';
-import { bikeOf as bikeOfPlace } from '../facts.ts';
+import { bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { PartRow } from '../rows.ts';
 import { apart, partsOf } from './joints.ts';

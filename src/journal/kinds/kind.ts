@@ -14,16 +14,16 @@ export interface Field {
 
 export const fixed = (check: Check): Field => ({ check, as: 'fixed' });
 export const correctable = (check: Check): Field => ({ check, as: 'correctable' });
-export const remark = (check: Check): Field => ({ check, as: 'remark' });
+export const remarkField = (check: Check): Field => ({ check, as: 'remark' });
 
 /** Fields that many kinds of entry share. */
 export const anId = fixed(id);
 export const perhapsId = fixed(maybe(id));
 export const itsName = correctable(name);
-export const itsReason = remark(reason);
-export const perhapsReason = remark(maybe(text));
-export const itsNote = remark(maybe(text));
-export const itsWords = remark(sentence);
+export const itsReason = remarkField(reason);
+export const perhapsReason = remarkField(maybe(text));
+export const itsNote = remarkField(maybe(text));
+export const itsWords = remarkField(sentence);
 
 /** A row as its reducer makes it: where it stands in the order is added by the fold. */
 export type Reduced<K extends RowKind> = Omit<RowOf[K], 'lastMs' | 'lastId' | 'early' | 'key' | 'is'>;

@@ -15,7 +15,7 @@ import {
   itsWords,
   type Kind,
   perhapsId,
-  remark,
+  remarkField,
 } from './kind.ts';
 
 const bike = ({ bikeId }: { bikeId: string }) => bikeId;
@@ -126,7 +126,7 @@ export const releaseWithdrawn: Kind<'release-withdrawn'> = {
 const finding = ({ bikeId, findingId }: { bikeId: string; findingId: string }) => `${bikeId}:${findingId}`;
 
 export const findingAccepted: Kind<'finding-accepted'> = {
-  fields: { bikeId: anId, findingId: fixed(short), words: remark(text) },
+  fields: { bikeId: anId, findingId: fixed(short), words: remarkField(text) },
   facts: [
     grows<EntryOf<'finding-accepted'>, 'finding'>('finding', finding, (_row, entry) => {
       const { bikeId, findingId, words } = entry;
@@ -137,7 +137,7 @@ export const findingAccepted: Kind<'finding-accepted'> = {
 
 export const findingNoted: Kind<'finding-noted'> = {
   fields: {
-    ...{ bikeId: anId, findingId: fixed(short), words: remark(text) },
+    ...{ bikeId: anId, findingId: fixed(short), words: remarkField(text) },
     outcome: fixed(about.findingOutcome),
   },
   facts: [

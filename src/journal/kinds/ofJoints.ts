@@ -17,7 +17,7 @@ import {
   type Kind,
   noted,
   perhapsId,
-  remark,
+  remarkField,
 } from './kind.ts';
 import { finishes } from './ofSteps.ts';
 
@@ -25,7 +25,7 @@ import { finishes } from './ofSteps.ts';
 const joint = ({ jointId }: { jointId?: string }) => jointId;
 
 const ABOUT = {
-  name: remark(name),
+  name: remarkField(name),
   kind: correctable(about.jointKind),
   partIds: fixed(list(about.partId, 40)),
   between: fixed(list(about.between, 40)),
@@ -59,7 +59,7 @@ export const jointDescribed: Kind<'joint-described'> = {
   fields: {
     ...{ jointId: anId, bikeId: anId, wasMatters: fixed(flag), revokes: fixed(maybe(exactly(true))) },
     cleared: fixed(maybe(about.fieldNames)),
-    name: remark(maybe(name)),
+    name: remarkField(maybe(name)),
     kind: correctable(maybe(about.jointKind)),
     partIds: fixed(maybe(list(about.partId, 40))),
     between: fixed(maybe(list(about.between, 40))),
@@ -104,7 +104,7 @@ export const torqueApplied: Kind<'torque-applied'> = {
     between: correctable(maybe(about.betweenKind)),
     marked: correctable(maybe(flag)),
     note: itsNote,
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
     matters: fixed(flag),
   },
   facts: [
@@ -157,7 +157,7 @@ export const torqueFound: Kind<'torque-found'> = {
     turnedDeg: correctable(about.turnedDeg),
     tool: correctable(maybe(about.toolSnapshot)),
     note: itsNote,
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
     matters: fixed(flag),
   },
   facts: [
@@ -188,14 +188,14 @@ export const torqueFound: Kind<'torque-found'> = {
 export const lockerApplied: Kind<'locker-applied'> = {
   fields: {
     ...{ jointId: perhapsId, bikeId: anId, stepId: perhapsId, waitId: anId },
-    title: remark(maybe(name)),
+    title: remarkField(maybe(name)),
     grade: correctable(sentence),
     surface: correctable(sentence),
     primer: correctable(flag),
     temperature: correctable(maybe(about.celsius)),
     waitMs: correctable(about.waitMs),
     note: itsNote,
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
     matters: fixed(flag),
   },
   facts: [

@@ -1,13 +1,13 @@
 import * as about from '../checks/about.ts';
 import { amount, either, exactly, flag, maybe, reason, record, text } from '../checks/field.ts';
 import type { EntryOf, Settings } from '../entries.ts';
-import { anId, fixed, grows, type Kind, perhapsId, remark } from './kind.ts';
+import { anId, fixed, grows, type Kind, perhapsId, remarkField } from './kind.ts';
 
 export const noteAdded: Kind<'note-added'> = {
   fields: {
-    ...{ noteId: anId, words: remark(text) },
+    ...{ noteId: anId, words: remarkField(text) },
     ...{ bikeId: perhapsId, partId: perhapsId, jointId: perhapsId, stepId: perhapsId },
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
   },
   facts: [],
 };

@@ -16,7 +16,7 @@ import {
   noted,
   perhapsId,
   perhapsReason,
-  remark,
+  remarkField,
 } from './kind.ts';
 
 /** The group under which parts in this place are read together. */
@@ -35,7 +35,7 @@ const ABOUT = {
   condition: correctable(maybe(text)),
   unknown: correctable(maybe(text)),
   note: itsNote,
-  photoIds: remark(about.photoIds),
+  photoIds: remarkField(about.photoIds),
   faces: correctable(about.faces),
   position: correctable(about.position),
   massG: correctable(about.massG),
@@ -113,7 +113,7 @@ export const partChanged: Kind<'part-changed'> = {
     how: correctable(sentence),
     why: itsReason,
     rulesOut: correctable(maybe(text)),
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
     inspection: fixed(maybe(about.inspection)),
   },
   facts: [

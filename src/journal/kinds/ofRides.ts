@@ -12,7 +12,7 @@ import {
   itsReason,
   type Kind,
   perhapsId,
-  remark,
+  remarkField,
 } from './kind.ts';
 
 const recheck = ({ recheckId }: { recheckId: string }) => recheckId;
@@ -23,7 +23,7 @@ export const rideLogged: Kind<'ride-logged'> = {
     ...{ rideId: anId, bikeId: anId },
     minutes: correctable(about.rideMinutes),
     km: correctable(about.rideKm),
-    noticed: remark(maybe(text)),
+    noticed: remarkField(maybe(text)),
     first: fixed(flag),
   },
   facts: [
@@ -52,8 +52,8 @@ export const recheckSet: Kind<'recheck-set'> = {
   fields: {
     ...{ recheckId: anId, bikeId: anId, jointId: perhapsId, partId: perhapsId },
     kind: fixed(about.instructionKind),
-    title: remark(sentence),
-    instruction: remark(sentence),
+    title: remarkField(sentence),
+    instruction: remarkField(sentence),
     dueDays: fixed(about.dueDays),
     dueRides: fixed(about.dueRides),
     dueKm: fixed(about.dueKm),
@@ -117,8 +117,8 @@ export const recheckAnswered: Kind<'recheck-answered'> = {
   fields: {
     ...{ recheckId: anId, bikeId: anId, jointId: perhapsId, partId: perhapsId },
     outcome: correctable(about.answer),
-    words: remark(maybe(text)),
-    photoIds: remark(about.photoIds),
+    words: remarkField(maybe(text)),
+    photoIds: remarkField(about.photoIds),
   },
   facts: [
     changes<EntryOf<'recheck-answered'>, 'recheck'>('recheck', recheck, (row, entry) => ({

@@ -15,7 +15,7 @@ import {
   itsReason,
   type Kind,
   perhapsId,
-  remark,
+  remarkField,
 } from './kind.ts';
 
 const step = ({ stepId }: { stepId?: string }) => stepId;
@@ -128,7 +128,7 @@ export const stepDone: Kind<'step-done'> = {
     ...{ stepId: anId, bikeId: anId, jointId: perhapsId, partId: perhapsId },
     measured: correctable(maybe(anyQuantity)),
     note: itsNote,
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
     matters: fixed(maybe(flag)),
   },
   facts: [finishes<EntryOf<'step-done'>>()],

@@ -15,7 +15,7 @@ import {
   type Kind,
   noted,
   perhapsId,
-  remark,
+  remarkField,
 } from './kind.ts';
 
 const wait = ({ waitId }: { waitId: string }) => waitId;
@@ -53,7 +53,7 @@ export const waitEnded: Kind<'wait-ended'> = {
   fields: {
     ...{ waitId: anId, bikeId: anId, jointId: perhapsId },
     outcome: fixed(about.waitOutcome),
-    words: remark(maybe(text)),
+    words: remarkField(maybe(text)),
   },
   facts: [
     changes<EntryOf<'wait-ended'>, 'wait'>('wait', wait, (row, entry) => ({
@@ -106,7 +106,7 @@ export const sealMarked: Kind<'seal-marked'> = {
   fields: {
     ...{ jointId: anId, bikeId: anId, stepId: perhapsId },
     note: itsNote,
-    photoIds: remark(about.photoIds),
+    photoIds: remarkField(about.photoIds),
     matters: fixed(flag),
     mark: correctable(about.sealMark),
   },

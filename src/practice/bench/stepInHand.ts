@@ -1,7 +1,7 @@
 import type { StepState } from '../../journal/rows.ts';
 
 /** What the order of work needs to know of a step. */
-export interface Listed {
+export interface ListedStep {
   stepId: string;
   state: StepState;
 }
@@ -17,7 +17,7 @@ const END: PlaceInPlan = { at: 'end' };
  * @param openStepId the step opened last, if any
  * @example stepInHand([], undefined) //=> { at: 'end' }
  */
-export function stepInHand(steps: readonly Listed[], openStepId: string | undefined): PlaceInPlan {
+export function stepInHand(steps: readonly ListedStep[], openStepId: string | undefined): PlaceInPlan {
   const opened = steps.findIndex(({ stepId, state }) => stepId === openStepId && state === 'open');
   const index = opened === -1 ? steps.findIndex(({ state }) => state === 'open') : opened;
   return index === -1 ? END : { at: 'step', index };
@@ -29,7 +29,7 @@ export function stepInHand(steps: readonly Listed[], openStepId: string | undefi
  * @param index place of the step just logged
  * @example stepAfter([{ stepId: 'a', state: 'done' }], 0) //=> { at: 'end' }
  */
-export function stepAfter(steps: readonly Listed[], index: number): PlaceInPlan {
+export function stepAfter(steps: readonly ListedStep[], index: number): PlaceInPlan {
   const next = steps.findIndex(({ state }, place) => place > index && state === 'open');
   return next === -1 ? END : { at: 'step', index: next };
 }
@@ -40,7 +40,7 @@ export function stepAfter(steps: readonly Listed[], index: number): PlaceInPlan 
  * @param from where one is
  * @example neighbour([], { at: 'end' }, -1) //=> { at: 'end' }
  */
-export function neighbour(steps: readonly Listed[], from: PlaceInPlan, by: 1 | -1): PlaceInPlan {
+export function neighbour(steps: readonly ListedStep[], from: PlaceInPlan, by: 1 | -1): PlaceInPlan {
   const index = (from.at === 'end' ? steps.length : from.index) + by;
   if (index >= steps.length || steps.length === 0) return END;
   return { at: 'step', index: Math.max(0, index) };
@@ -51,7 +51,7 @@ export function neighbour(steps: readonly Listed[], from: PlaceInPlan, by: 1 | -
  * @param index place of the step in hand, or the length of the list at its end
  * @example leftBehind([{ stepId: 'a', state: 'open' }], 1) //=> [1]
  */
-export function leftBehind(steps: readonly Listed[], index: number): number[] {
+export function leftBehind(steps: readonly ListedStep[], index: number): number[] {
   return steps.flatMap(({ state }, place) =>
     state === 'skipped' || (state === 'open' && place < index) ? [place + 1] : [],
   );

@@ -5,7 +5,7 @@ import { type LengthUnit, type Typed, unitsOf } from '../../mechanics/units.ts';
 import type { JointKind } from '../../standards/jointKinds.ts';
 import { NO_MARK, propertyClasses } from '../../standards/screws/propertyClasses.ts';
 import { bandsFor } from '../../standards/screws/torqueBands.ts';
-import { clampFaces } from './factsOf.ts';
+import { clampFaces } from './jointFactsOf.ts';
 
 /** What the computations of a joint ask for, as it is being typed; '' is not known. */
 export interface Measures {
@@ -196,8 +196,16 @@ export function measuresOf({ fasteners, clamp, bar, extension }: JointRow): Meas
     construction: clamp?.construction ?? '',
     shim: clamp?.shim ?? '',
     // Each keeps its own unit in its own words, so that one unit of the form cannot change another's meaning.
-    ...{ grip: told(first?.grip), tubeArm: told(clamp?.tubeArm), boltArm: told(clamp?.boltArm) },
-    ...{ rise: told(bar?.rise), reach: told(bar?.reach), extension: told(extension?.length) },
+    ...{
+      grip: lengthText(first?.grip),
+      tubeArm: lengthText(clamp?.tubeArm),
+      boltArm: lengthText(clamp?.boltArm),
+    },
+    ...{
+      rise: lengthText(bar?.rise),
+      reach: lengthText(bar?.reach),
+      extension: lengthText(extension?.length),
+    },
     angle: extension ? String(extension.angleDeg) : '',
     unit: 'mm',
   };
@@ -205,7 +213,7 @@ export function measuresOf({ fasteners, clamp, bar, extension }: JointRow): Meas
 
 const unitWords: Record<LengthUnit, string> = { mm: 'mm', cm: 'cm', '[in_i]': 'in' };
 /** As typed, with its unit behind it unless it is there already. */
-const told = (typed: Typed<LengthUnit> | undefined): string =>
+const lengthText = (typed: Typed<LengthUnit> | undefined): string =>
   typed === undefined
     ? ''
     : /[a-z"″]/i.test(typed.typed)

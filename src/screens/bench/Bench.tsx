@@ -10,7 +10,7 @@ import { BenchWork } from './BenchWork.tsx';
 /** Work at the bench, one step at a time. */
 export function Bench({ bikeId }: { bikeId: string }) {
   const seen = useView('bench', { bikeId });
-  const chosen = useView('settings', {});
+  const chosen = useView('settings');
   if (seen.is === 'there' && seen.value && seen.value.steps.length > 0 && chosen.is === 'there')
     return <BenchWork view={seen.value} settings={chosen.value} />;
   const plan = hrefOf({ at: 'plan', bikeId });

@@ -37,7 +37,7 @@ function planWords({ steps, stepsDone, stepsSkipped }: Card['bike']): string {
 function Sections({ card }: { card: Card }) {
   const { bike, parts, joints, waits, rechecks, seals, defects, findings, rides } = card;
   const { bikeId, about, handTight, demo } = bike;
-  const settings = useView('settings', undefined);
+  const settings = useView('settings');
   const unit = settings.is === 'there' ? settings.value.distanceUnit : 'km';
   const openFindings = findings.filter(({ outcome }) => outcome !== 'accepted').length;
   return (

@@ -24,7 +24,7 @@ export function StampOf({ state }: { state: ReleaseState }) {
 }
 
 /** Why it stands as it does, where that wants saying. */
-export function reason(state: ReleaseState): string | undefined {
+export function releaseReason(state: ReleaseState): string | undefined {
   if (state.is === 'stands') {
     return state.open === 0 ? undefined : `Signed with ${state.open} open, named on the release.`;
   }
@@ -38,7 +38,7 @@ export function reason(state: ReleaseState): string | undefined {
 /** The stamp on the card: may it be ridden, since when, and what ended that. */
 export function ReleaseStamp({ bike, defects }: { bike: BikeRow; defects: readonly DefectRow[] }) {
   const state = releaseState(bike, graveWords(defects));
-  const why = reason(state);
+  const why = releaseReason(state);
   return (
     <section class="bike-release" aria-label="Release">
       <StampOf state={state} />

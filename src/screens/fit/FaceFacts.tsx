@@ -20,12 +20,12 @@ function fromStandard(face: Face): string[] {
 
 /** Each face of a finding with its part and every figure known of it. */
 export function FaceFacts({ finding, parts }: { finding: Finding; parts: readonly PilePart[] }) {
-  const told = finding.faces.flatMap(({ partId, faceId }) => {
+  const facts = finding.faces.flatMap(({ partId, faceId }) => {
     const part = parts.find((one) => one.partId === partId);
     const face = part?.faces.find((one) => one.faceId === faceId);
     if (!part || !face) return [];
     const { label } = faceKinds[face.kind];
     return [[`${part.name}, ${label}`, [faceKnown(face), ...fromStandard(face)].join('\n')] as const];
   });
-  return <Facts of={told} />;
+  return <Facts of={facts} />;
 }

@@ -10,8 +10,8 @@ import { isWrittenLate } from './timeline.ts';
 export function EntryWords({ line, names }: { line: HistoryLine; names: Names }) {
   const { entry, fixes } = line;
   const last = fixes.at(-1);
-  const told = entrySentence(entry, names);
-  if (!last) return <span class="entry-words">{told}</span>;
+  const before = entrySentence(entry, names);
+  if (!last) return <span class="entry-words">{before}</span>;
   const now = line.now;
   return (
     <span class="entry-words">
@@ -19,7 +19,7 @@ export function EntryWords({ line, names }: { line: HistoryLine; names: Names })
         <Icon name={now ? 'pencil' : last.undo ? 'undo' : 'cross'} sizePx={20} />
         {now ? 'Corrected' : last.undo ? 'Undone' : 'Struck out'}
       </span>
-      <s class="entry-old">{told}</s>
+      <s class="entry-old">{before}</s>
       {now && <span class="entry-now">{entrySentence(now, names)}</span>}
       {!last.undo && <span>{`Why: ${last.reason}`}</span>}
     </span>

@@ -30,10 +30,10 @@ interface Subject {
 function useSubject(place: string): Subject {
   const id = place.slice(2);
   const of = place.charAt(0);
-  const bike = useView('bikes', {});
+  const bike = useView('bikes');
   const part = useView('part', { partId: of === 'p' ? id : '' });
   const joint = useView('joint', { jointId: of === 'j' ? id : '' });
-  const tools = useView('tools', {});
+  const tools = useView('tools');
   if (of === 'b') {
     const row = bike.is === 'there' ? bike.value.find(({ bikeId }) => bikeId === id) : undefined;
     const gone = bike.is === 'there' && !row;

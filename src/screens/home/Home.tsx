@@ -26,7 +26,7 @@ function Bikes({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
 
 /** The first screen: what is due, what waits, the bikes. */
 export function Home() {
-  const bikes = useView('bikes', undefined);
+  const bikes = useView('bikes');
   const demo = useDemo();
   return (
     <Screen

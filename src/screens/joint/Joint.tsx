@@ -115,7 +115,7 @@ export function Joint({ jointId }: { jointId: Id }) {
   const view = useView('joint', { jointId });
   const seen = view.is === 'there' ? view.value : undefined;
   const bench = useView('bench', { bikeId: seen?.joint.bikeId ?? '' });
-  const settings = useView('settings', undefined);
+  const settings = useView('settings');
   const { run, save } = useRun();
   const [atKeypad, setAtKeypad] = useState(false);
   const unit = settings.is === 'there' ? settings.value.torqueUnit : 'N.m';

@@ -25,7 +25,7 @@ interface FormProps {
 
 function Form({ bikeId, parts, joint }: FormProps) {
   const logbook = useLogbook();
-  const settings = useView('settings', undefined);
+  const settings = useView('settings');
   const { run, save } = useRun();
   const { draft, change, clear, meanwhile } = useEdit(
     joint ? `joint:${joint.jointId}` : `joint:new:${bikeId}`,

@@ -44,7 +44,7 @@ export interface TorqueEntryProps {
 /** A torque given away from the plan: the figure by keypad, with what it was given by and on. */
 export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueEntryProps) {
   const logbook = useLogbook();
-  const tools = useView('tools', undefined);
+  const tools = useView('tools');
   const { run, save } = useRun();
   const lies = joint.between.find(({ kind }) => onThread.includes(kind))?.kind;
   const [draft, change, clear] = useDraft<TorqueDraft>(`torque:${joint.jointId}`, {

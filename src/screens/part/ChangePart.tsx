@@ -21,7 +21,7 @@ function Changing({ part }: { part: PartRow }) {
   const { partId, name, place } = part;
   const key = `change:${partId}`;
   const [draft, change, clear] = useDraft<ChangeDraft>(key, emptyChange);
-  const settings = useView('settings', {});
+  const settings = useView('settings');
   const taken = useNewPhotos(key);
   const { run, save } = useRun();
   const [tried, setTried] = useState(false);

@@ -31,7 +31,7 @@ export interface MovePartProps {
 /** Where a part goes when it leaves where it is; each way asks only what belongs to it. */
 export function MovePart({ part, joints, onClose }: MovePartProps) {
   const onBike = part.place.on === 'bike' ? part.place.bikeId : undefined;
-  const bikes = useView('bikes', {});
+  const bikes = useView('bikes');
   const { run, save } = useRun();
   const [where, setWhere] = useState<Where | undefined>(onBike === undefined ? 'bike' : undefined);
   const [bikeId, setBikeId] = useState<string>();

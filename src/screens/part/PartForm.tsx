@@ -41,7 +41,7 @@ interface Form {
 /** What both forms share: the draft, the free label, what keeps it from being saved, the photos. */
 function usePartForm(key: string, { draft, change, clear }: Form, partId?: string) {
   const parts = useAllParts();
-  const settings = useView('settings', {});
+  const settings = useView('settings');
   const [tried, setTried] = useState(false);
   const label = draft.label ?? nextLabel((parts ?? []).map((part) => part.label));
   const holder = useView('label-holder', { label, partId });

@@ -28,10 +28,10 @@ export function RenameSheet({ step, save, onRename, onClose }: RenameSheetProps)
   });
   const { title, detail } = draft;
   const rename = async () => {
-    const said = { title: title.trim(), detail: detail.trim() };
+    const typed = { title: title.trim(), detail: detail.trim() };
     const changed = {
-      ...(said.title === step.title ? {} : { title: said.title }),
-      ...(said.detail === (step.detail ?? '') ? {} : { detail: said.detail }),
+      ...(typed.title === step.title ? {} : { title: typed.title }),
+      ...(typed.detail === (step.detail ?? '') ? {} : { detail: typed.detail }),
     };
     if (await onRename(changed)) clear();
   };

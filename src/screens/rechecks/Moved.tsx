@@ -29,7 +29,7 @@ export interface MovedProps extends RecheckProps {
 }
 
 /** On a button the figure keeps its unit beside it, wherever the line breaks. */
-const said = (torque: Torque | undefined) => torque && `${torque.typed}\u00a0${unitLabel[torque.unit]}`;
+const torqueText = (torque: Torque | undefined) => torque && `${torque.typed}\u00a0${unitLabel[torque.unit]}`;
 
 /** It moved on the way to the target: at what torque, how far, and what it was brought to. */
 export function Moved(props: MovedProps) {
@@ -65,7 +65,7 @@ export function Moved(props: MovedProps) {
         ...(toolId ? { toolId } : {}),
         ...gathered.noteAndPhotos(),
       },
-      { photos: gathered.photos, undo: `Moved at ${said(movedAt)}: ${name}` },
+      { photos: gathered.photos, undo: `Moved at ${torqueText(movedAt)}: ${name}` },
     );
     if (!entries) return;
     gathered.clear();
@@ -128,10 +128,10 @@ export function Moved(props: MovedProps) {
               size="greasy"
               icon="pencil"
               disabled={!movedAt}
-              under={broughtTo ? `and brought to ${said(broughtTo)}` : 'and left as it is'}
+              under={broughtTo ? `and brought to ${torqueText(broughtTo)}` : 'and left as it is'}
               onPress={log}
             >
-              {`Log: moved at ${said(movedAt) ?? '…'}`}
+              {`Log: moved at ${torqueText(movedAt) ?? '…'}`}
             </Button>
           }
         />
@@ -146,10 +146,10 @@ export function Moved(props: MovedProps) {
         <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
         {advice && <p class="bench-read">{advice}</p>}
         <div class="tiles">
-          <Tile icon="warning" onPress={() => setPad('at')} value={said(movedAt)}>
+          <Tile icon="warning" onPress={() => setPad('at')} value={torqueText(movedAt)}>
             Moved at
           </Tile>
-          <Tile icon="spanner" onPress={() => setPad('to')} value={said(broughtTo)}>
+          <Tile icon="spanner" onPress={() => setPad('to')} value={torqueText(broughtTo)}>
             Brought to
           </Tile>
           <Tile icon="undo" onPress={() => setPad('by')} value={turned && `${turned.typed}°`}>
@@ -168,7 +168,7 @@ export function Moved(props: MovedProps) {
         </div>
         {single && !broughtTo && (
           <Button wide size="greasy" icon="spanner" onPress={() => setBroughtTo(single)}>
-            {`Brought to the target, ${said(single)}`}
+            {`Brought to the target, ${torqueText(single)}`}
           </Button>
         )}
         {gathered.photoProblem && (

@@ -93,7 +93,7 @@ function RechecksWork({ view, settings }: { view: RechecksView; settings: Settin
 /** The re-checks of a bike: a list, and one at a time for greasy hands. */
 export function Rechecks({ bikeId }: { bikeId: Id }) {
   const seen = useView('bike', { bikeId });
-  const chosen = useView('settings', {});
+  const chosen = useView('settings');
   const view = seen.is === 'there' ? seen.value : undefined;
   if (view && chosen.is === 'there') return <RechecksWork view={view} settings={chosen.value} />;
   const missing = seen.is === 'there' && !view;

@@ -29,7 +29,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   const steady = useSteadyTap();
   const seen = useView('joint', { jointId });
   const parts = (seen.is === 'there' && seen.value?.parts) || [];
-  const known = useView('tools', {});
+  const known = useView('tools');
   const tools = known.is === 'there' ? known.value : [];
   const ruling = rulingTarget(joint.targets);
   // Without a target the wrench is set to what was applied: then that is the figure to read from afar.

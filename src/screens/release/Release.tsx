@@ -19,7 +19,7 @@ type Page = { at: 'home' } | { at: 'sign' } | { at: 'group'; group: RideCheckGro
 /** The check before riding, and the release that stands on it. */
 export function Release({ bikeId }: { bikeId: Id }) {
   const seen = useView('release', { bikeId });
-  const chosen = useView('settings', {});
+  const chosen = useView('settings');
   const [page, setPage] = useState<Page>({ at: 'home' });
   const turnTo = (next: Page) => {
     setPage(next);

@@ -10,7 +10,7 @@ import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck
 import { remark } from '../../words/phrases.ts';
 import { statementText } from '../../words/statements.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
-import { reason, StampOf } from '../bike/ReleaseStamp.tsx';
+import { releaseReason, StampOf } from '../bike/ReleaseStamp.tsx';
 import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useNow } from '../door.tsx';
 import { hrefOf } from '../route.ts';
@@ -36,7 +36,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
   const [sheet, setSheet] = useState<'defect' | 'withdraw'>();
   const grave = view.open.flatMap(({ what, words, blocks }) => (what === 'defect' && blocks ? [words] : []));
   const state = releaseState(bike, grave);
-  const why = reason(state);
+  const why = releaseReason(state);
   const last = releases.at(-1);
   const says = last ? statementText(last) : '';
   // What no longer holds must not be read as if it did: why it ended goes first.

@@ -10,7 +10,7 @@ import { RideForm } from './RideForm.tsx';
 /** A ride on one bike, today's or a late one. */
 export function Ride({ bikeId }: { bikeId: Id }) {
   const seen = useView('bike', { bikeId });
-  const chosen = useView('settings', {});
+  const chosen = useView('settings');
   const view = seen.is === 'there' ? seen.value : undefined;
   if (view && chosen.is === 'there')
     return (

@@ -18,7 +18,7 @@ function useSeatStep({ joint }: SealView): string | undefined {
 }
 
 function SealWithSettings({ view }: { view: SealView }) {
-  const settings = useView('settings', {});
+  const settings = useView('settings');
   const stepId = useSeatStep(view);
   if (settings.is !== 'there') return <p role="status">One moment…</p>;
   return <SealWork view={view} settings={settings.value} {...(stepId ? { stepId } : {})} />;

@@ -7,7 +7,7 @@ import { useDemo } from '../home/useDemo.ts';
 
 /** The invented bikes, in and out again. */
 export function DemoSection() {
-  const bikes = useView('bikes', undefined);
+  const bikes = useView('bikes');
   const demo = useDemo();
   if (bikes.is !== 'there') return null;
   const there = bikes.value.some((bike) => bike.demo);

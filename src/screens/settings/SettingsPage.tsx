@@ -17,7 +17,7 @@ import { type ChangeProps, UnitsSection } from './UnitsSection.tsx';
 
 /** What is set once for every bike, and what this phone can do. */
 export function SettingsPage() {
-  const seen = useView('settings', undefined);
+  const seen = useView('settings');
   const { run, save } = useRun();
   const settings = seen.is === 'there' ? seen.value : undefined;
   const change: ChangeProps['change'] = (changed) => void run({ type: 'change-settings', change: changed });

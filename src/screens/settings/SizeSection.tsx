@@ -20,7 +20,7 @@ function useRoom(): { usedBytes: number; mostBytes: number } | undefined {
 
 /** How much has been written down. */
 export function SizeSection() {
-  const size = useView('size', undefined);
+  const size = useView('size');
   const room = useRoom();
   if (size.is !== 'there') return null;
   const { entries, photos } = size.value;

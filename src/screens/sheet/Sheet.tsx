@@ -22,7 +22,7 @@ export function BuildSheet({ bikeId }: { bikeId: Id }) {
   // Until the end of this minute, so that what was logged a moment ago is on it.
   const [atMs, setAtMs] = useState(() => Math.ceil(logbook.now() / MINUTE_MS) * MINUTE_MS);
   const seen = useSheet(bikeId, atMs);
-  const bikes = useView('bikes', {});
+  const bikes = useView('bikes');
   const lines = seen.is === 'there' ? seen.value : [];
   const [first] = lines;
   const title = first?.is === 'title' ? first.text : 'As built';

@@ -52,8 +52,8 @@ function ToolLine({ tool, unit, nowMs, onPress }: LineProps) {
 /** The torque tools of the workshop. Each torque keeps the tool as it was that day. */
 export function Tools() {
   const logbook = useLogbook();
-  const seen = useView('tools', undefined);
-  const settings = useView('settings', undefined);
+  const seen = useView('tools');
+  const settings = useView('settings');
   const [shown, setShown] = useState<'new' | Id>();
   const unit = settings.is === 'there' ? settings.value.torqueUnit : 'N.m';
   const tools = seen.is === 'there' ? seen.value : [];

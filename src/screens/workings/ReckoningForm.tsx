@@ -53,7 +53,7 @@ function AskedField({ asked, filled, error, onFill }: FieldProps) {
   );
 }
 
-function Told({ outcome }: { outcome: Calculated }) {
+function Result({ outcome }: { outcome: Calculated }) {
   if (!outcome.ok)
     return (
       <Notice kind="caution" title="Not computed">
@@ -76,11 +76,11 @@ function Told({ outcome }: { outcome: Calculated }) {
 
 function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly AnyUnit[] }) {
   const [filled, setFilled] = useState(() => firstFilled(reckoning.asks, prefer));
-  const [told, setTold] = useState<Calculated>();
+  const [outcome, setOutcome] = useState<Calculated>();
   const [wrong, setWrong] = useState<Record<string, string>>({});
   const fill: FieldProps['onFill'] = (key, text, unit) => {
     // A result that no longer belongs to what stands in the fields would be believed.
-    setTold(undefined);
+    setOutcome(undefined);
     setFilled((old) => ({
       texts: { ...old.texts, [key]: text },
       units: unit ? { ...old.units, [key]: unit } : old.units,
@@ -89,7 +89,7 @@ function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly An
   const compute = () => {
     const read = readFilled(reckoning.asks, filled);
     setWrong(read.ok ? {} : read.wrong);
-    setTold(read.ok ? reckon(reckoning, read.figures, read.choices) : undefined);
+    setOutcome(read.ok ? reckon(reckoning, read.figures, read.choices) : undefined);
   };
   return (
     <form
@@ -112,8 +112,8 @@ function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly An
         <Notice kind="error" title="Something cannot be taken. It is marked above." />
       )}
       <div class="stack" aria-live="polite">
-        {told && <Ruler label="Result" />}
-        {told && <Told outcome={told} />}
+        {outcome && <Ruler label="Result" />}
+        {outcome && <Result outcome={outcome} />}
       </div>
     </form>
   );
@@ -121,7 +121,7 @@ function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly An
 
 /** One working on its own: what it asks for, and what comes of it with everything to check it by hand. */
 export function ReckoningForm({ reckoning, back }: { reckoning: Reckoning; back: string }) {
-  const settings = useView('settings', undefined);
+  const settings = useView('settings');
   return (
     <Screen title={reckoning.label} back={back} waits={<Waits />}>
       <p class="working-about">{reckoning.about}</p>

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, ToolRow } from '../../journal/rows.ts';
-import { factsOf } from '../../practice/joint/factsOf.ts';
+import { jointFactsOf } from '../../practice/joint/jointFactsOf.ts';
 import { sayingIn } from '../../words/saying.ts';
 import { jointWorkings } from '../../workings/joint/jointWorkings.ts';
 import type { WorkingLine } from '../../workings/joint/line.ts';
@@ -23,8 +23,8 @@ export function useLines(jointId: Id, toolId?: Id): JointLinesSeen {
   const seen = useView('joint', { jointId });
   const view = seen.is === 'there' ? seen.value : undefined;
   const bikeParts = useView('parts', { at: view?.joint.bikeId ?? '' });
-  const tools = useView('tools', undefined);
-  const settings = useView('settings', undefined);
+  const tools = useView('tools');
+  const settings = useView('settings');
   const others = [bikeParts, tools, settings];
   const ready = view && bikeParts.is === 'there' && tools.is === 'there' && settings.is === 'there';
   const tool = ready
@@ -34,7 +34,7 @@ export function useLines(jointId: Id, toolId?: Id): JointLinesSeen {
     () =>
       ready
         ? jointWorkings(
-            factsOf(view.joint, view.parts, bikeParts.value, tool, nowMs),
+            jointFactsOf(view.joint, view.parts, bikeParts.value, tool, nowMs),
             sayingIn(settings.value.torqueUnit),
           )
         : [],

@@ -27,9 +27,9 @@ export const sentencesOfBikes: Sentences<
   'bike-described': ({ bikeId, name, about, photoId }, names) => {
     const renamed = name === undefined ? [] : [`it is called ${name}`];
     const shown = photoId === undefined ? [] : ['it has a new picture'];
-    const said = listWords([...renamed, ...shown]);
+    const changes = listWords([...renamed, ...shown]);
     const bike = called(names).bike(bikeId);
-    return `What is written about ${bike} was changed${said && `: ${said}`}.${remark('About it', about)}`;
+    return `What is written about ${bike} was changed${changes && `: ${changes}`}.${remark('About it', about)}`;
   },
   'bike-put-away': ({ bikeId, why }, names) =>
     `${called(names).bike(bikeId)} was put away.${remark('Why', why)}`,

@@ -89,12 +89,12 @@ export const sentencesOfWork: Sentences<
   'tool-added': ({ name, minNm, maxNm, lastCheckMs, zone, note }) =>
     `The tool ${name} was added${maxNm === undefined ? '' : `, ${minNm === undefined ? 'up to' : `${numberWords(minNm)} to`} ${numberWords(maxNm)} N·m`}${lastCheckMs === undefined ? ', never checked' : `, last checked ${dayWords(lastCheckMs, zone)}`}.${remark('Note', note)}`,
   'tool-described': ({ toolId, name, lastCheckMs, droppedAtMs, zone, note, cleared }, names) => {
-    const said = [
+    const changes = [
       ...(name === undefined ? [] : [`it is called ${name}`]),
       ...(lastCheckMs === undefined ? [] : [`it was checked ${dayWords(lastCheckMs, zone)}`]),
       ...(droppedAtMs ? [`it was dropped ${dayWords(droppedAtMs, zone)}`] : []),
     ];
-    return `What is known of the tool ${called(names).tool(toolId)} was changed${said.length > 0 ? `: ${listWords(said)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
+    return `What is known of the tool ${called(names).tool(toolId)} was changed${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
   'tool-put-away': ({ toolId, why }, names) =>
     `The tool ${called(names).tool(toolId)} was put away.${remark('Why', why)}`,

@@ -15,13 +15,13 @@ const SHORT_GRIP = 3;
 
 /** When the first look falls due, in words. @example firstCheckWords({ afterRides: 1, km: 10 }) //=> '1 ride or 10 km' */
 function firstCheckWords({ afterRides, km, hours, days }: RecheckSpan): string {
-  const said = [
+  const terms = [
     ...(afterRides ? [afterRides === 1 ? '1 ride' : `${afterRides} rides`] : []),
     ...(km ? [`${km} km`] : []),
     ...(hours ? [hours === 1 ? '1 h ridden' : `${hours} h ridden`] : []),
     ...(days ? [days === 1 ? '1 day' : `${days} days`] : []),
   ];
-  return said.length > 0 ? said.join(' or ') : 'the next ride';
+  return terms.length > 0 ? terms.join(' or ') : 'the next ride';
 }
 
 const firstLook = (facts: JointFacts): string | undefined => {

@@ -135,7 +135,7 @@ const slip: Reckoning = {
     const face = clampFriction[given.choice('face') as ClampSurface];
     const working = slipWorking(made, forceOf(given), face.friction, given.number('tube'));
     const known = weakest(working.known, face.known);
-    const told = { ...working, source: `${working.source}. µ: ${face.source}`, known };
+    const sourced = { ...working, source: `${working.source}. µ: ${face.source}`, known };
     const demandNm = given.maybe('demand');
     const margin =
       demandNm === undefined
@@ -148,7 +148,7 @@ const slip: Reckoning = {
           ];
     return {
       ok: true,
-      results: [{ label: 'Turns at', working: told }, ...along(made, given, face), ...margin],
+      results: [{ label: 'Turns at', working: sourced }, ...along(made, given, face), ...margin],
       remarks: ['Trust the low end.'],
     };
   },
@@ -218,14 +218,14 @@ const chain: Reckoning = {
       shim === 'bonded' && lengthMm !== undefined && shearMPa !== undefined
         ? [{ label: 'The bond alone holds', working: bondedShimWorking(shearMPa, tubeMm, lengthMm) }]
         : [];
-    const told = {
+    const sourced = {
       ...working,
       source: `${working.source}. µ: ${face.source}`,
       known: weakest(working.known, face.known),
     };
     return {
       ok: true,
-      results: [{ label: `Slips first: ${weaker.name}`, working: told }, ...bond],
+      results: [{ label: `Slips first: ${weaker.name}`, working: sourced }, ...bond],
       remarks: ['Trust the low end. More torque than marked breaks the clamp before it helps the grip.'],
     };
   },

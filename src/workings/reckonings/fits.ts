@@ -70,7 +70,7 @@ const cure: Reckoning = {
     }),
   ],
   compute(given): Calculated {
-    const told = cureTime(cureGrid, {
+    const cure = cureTime(cureGrid, {
       grade: lockerRow(given.choice('grade') as LockerGrade),
       surfaces: [given.choice('one'), given.choice('other')],
       gapMm: given.number('gap'),
@@ -78,15 +78,15 @@ const cure: Reckoning = {
       primer: given.choice('primer') === 'yes',
       nearDiscBrake: given.choice('disc') === 'yes',
     });
-    if (!told.ok) return { ok: false, reason: cureRefusals[told.reason] };
-    const full = told.fullHours
+    if (!cure.ok) return { ok: false, reason: cureRefusals[cure.reason] };
+    const full = cure.fullHours
       ? [
           {
             label: 'Full strength',
             working: {
-              ...told.working,
-              result: told.fullHours,
-              formula: told.working.formula.replace('75', '100'),
+              ...cure.working,
+              result: cure.fullHours,
+              formula: cure.working.formula.replace('75', '100'),
             },
           },
         ]
@@ -94,14 +94,14 @@ const cure: Reckoning = {
     return {
       ok: true,
       results: [
-        { label: 'Holds a ride after', working: told.working },
+        { label: 'Holds a ride after', working: cure.working },
         ...full,
         ...breakaway(given.choice('grade') as LockerGrade, given.maybe('thread')),
       ],
       remarks: [
-        `Wait ${told.waitHours} h: the longer end, and never less than a day.`,
-        ...(told.fullHours ? [] : ['Never full on this surface without primer.']),
-        ...told.advice.map((each) => cureAdvices[each]),
+        `Wait ${cure.waitHours} h: the longer end, and never less than a day.`,
+        ...(cure.fullHours ? [] : ['Never full on this surface without primer.']),
+        ...cure.advice.map((each) => cureAdvices[each]),
       ],
     };
   },
@@ -169,7 +169,11 @@ const press: Reckoning = {
     const friction = frictions[given.choice('friction') as keyof typeof frictions];
     const fit = pressFit(joint, interferenceMm, friction);
     const known = weakest('exact', joint.inner.known, joint.outer.known);
-    const told = { ...fit.working, source: `${fit.working.source}. Stiffness: ${joint.inner.source}`, known };
+    const pressure = {
+      ...fit.working,
+      source: `${fit.working.source}. Stiffness: ${joint.inner.source}`,
+      known,
+    };
     const words = {
       'holds-by-press': 'It holds by the press even at the low end.',
       'cannot-tell': 'The readings are too rough to tell whether it holds by the press.',
@@ -186,7 +190,7 @@ const press: Reckoning = {
     return {
       ok: true,
       results: [
-        { label: 'Pressure', working: told },
+        { label: 'Pressure', working: pressure },
         {
           label: 'Force to press in',
           working: worked(fit.forceN, 'N', 'F = µ·π·d·L·p', inputs, source, 'memory'),

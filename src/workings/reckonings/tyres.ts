@@ -67,7 +67,7 @@ const ceiling: Reckoning = {
   compute(given): Calculated {
     const [tyreMaxBar, rimMax] = [given.maybe('tyre'), given.maybe('rim')];
     const tyreWidthMm = given.number('width');
-    const told = pressureCeiling({
+    const ceiling = pressureCeiling({
       tyreWidthMm,
       ...(tyreMaxBar === undefined ? {} : { tyreMaxBar }),
       ...(rimMax === undefined ? {} : { rimMax }),
@@ -75,12 +75,12 @@ const ceiling: Reckoning = {
       markedTubeless: given.choice('marked') === 'yes',
       withoutTube: given.choice('tubeless') === 'yes',
     });
-    if (!told.ok) return { ok: false, reason: refusals[told.reason] };
+    if (!ceiling.ok) return { ok: false, reason: refusals[ceiling.reason] };
     const leastBar = lowestPressureBar(tyreWidthMm, given.choice('offroad') === 'yes');
     return {
       ok: true,
       results: [
-        { label: 'At most', working: told.working },
+        { label: 'At most', working: ceiling.working },
         {
           label: 'Meant for at least',
           working: worked(
@@ -94,8 +94,8 @@ const ceiling: Reckoning = {
         },
       ],
       remarks: [
-        grounds[told.decidedBy],
-        ...(leastBar > told.ceilingBar
+        grounds[ceiling.decidedBy],
+        ...(leastBar > ceiling.ceilingBar
           ? ['The least it is meant for lies above what it may see: not these two.']
           : []),
         ...(rimMax === undefined

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { unzipSync } from 'fflate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { writeArchive } from '../../../src/exchange/archive/writeArchive.ts';
-import type { Progress } from '../../../src/exchange/copy/copy.ts';
+import type { CopyProgress } from '../../../src/exchange/copy/copy.ts';
 import { openCopy } from '../../../src/exchange/copy/openCopy.ts';
 import { entrySchema } from '../../../src/exchange/schema/entrySchema.ts';
 import type { Entry } from '../../../src/journal/entries.ts';
@@ -91,12 +91,12 @@ describe('writing and reading an archive', () => {
   });
 
   test('progress is told, up to everything', async () => {
-    const told: Progress[] = [];
+    const told: CopyProgress[] = [];
     const kept = memory();
     const written = await writeArchive(content(), kept.stream, { onProgress: (now) => told.push(now) });
     expect(told.at(-1)).toEqual(written);
     expect(written).toEqual({ entries: allEntries.length, photos: 2, bytes: kept.blob().size });
-    const read: Progress[] = [];
+    const read: CopyProgress[] = [];
     await openCopy(kept.blob(), { onProgress: (now) => read.push(now) });
     expect(read.at(-1)).toMatchObject({ entries: allEntries.length, photos: 2 });
   });
@@ -105,7 +105,7 @@ describe('writing and reading an archive', () => {
     const stop = new AbortController();
     const kept = memory();
     const reason = new Error('changed my mind');
-    const onProgress = ({ entries }: Progress) => {
+    const onProgress = ({ entries }: CopyProgress) => {
       if (entries > 0) stop.abort(reason);
     };
     const work = writeArchive(content(), kept.stream, { signal: stop.signal, onProgress });

@@ -19,14 +19,14 @@ export function SealsSection({ joints, seals }: { joints: JointRow[]; seals: Sea
     <Fold label="Tyres and seals" end={beads.length}>
       {beads.map(({ jointId, name }) => {
         const seal = seals.find((one) => one.jointId === jointId);
-        const told = seal?.verdict ? verdicts[seal.verdict] : undefined;
+        const judged = seal?.verdict ? verdicts[seal.verdict] : undefined;
         const begun = (seal?.marks.length ?? 0) > 0;
         return (
           <ListRow
             key={jointId}
             title={name}
-            state={told?.state ?? 'open'}
-            stateWord={told?.word ?? (begun ? 'Not judged yet' : 'Not begun')}
+            state={judged?.state ?? 'open'}
+            stateWord={judged?.word ?? (begun ? 'Not judged yet' : 'Not begun')}
             href={hrefOf({ at: 'seal', jointId })}
           />
         );

@@ -27,7 +27,7 @@ const speedText = (kmh: number | undefined, unit: DistanceUnit): string | undefi
 export function Gearing({ parts }: { parts: readonly PilePart[] }) {
   const [cadence, setCadence] = useState('80');
   const [crank, setCrank] = useState('');
-  const settings = useView('settings', {});
+  const settings = useView('settings');
   const distanceUnit = settings.is === 'there' ? settings.value.distanceUnit : 'km';
   const drive = drivetrainOf(parts);
   const crankMm = numberOf(crank);

@@ -11,7 +11,7 @@ import { hrefOf } from '../../route.ts';
 
 /** Bike by bike and shelf by shelf, newest first; below it the way to every entry there is. */
 export function WhereItWas({ part }: { part: PartRow }) {
-  const bikes = useView('bikes', {});
+  const bikes = useView('bikes');
   const bikeName = (bikeId: string) =>
     bikes.is === 'there' ? bikes.value.find((bike) => bike.bikeId === bikeId)?.name : undefined;
   const names = { bike: bikeName, part: () => undefined, joint: () => undefined };

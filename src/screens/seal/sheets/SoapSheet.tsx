@@ -19,7 +19,7 @@ export interface SoapSheetProps {
 /** Where soap shows air coming out. One tap is enough; words are for whoever wants to find the place again. */
 export function SoapSheet({ save, onSoaped, onClose }: SoapSheetProps) {
   const [words, setWords] = useState('');
-  const said = words.trim() ? { words: words.trim() } : {};
+  const withWords = words.trim() ? { words: words.trim() } : {};
   return (
     <Sheet open title="What the soap shows" onClose={onClose}>
       <div class="stack">
@@ -30,7 +30,7 @@ export function SoapSheet({ save, onSoaped, onClose }: SoapSheetProps) {
               key={bubbles}
               size="greasy"
               icon={bubbles === 'none' ? 'check' : 'drop'}
-              onPress={() => onSoaped({ mark: 'soaped', bubbles, ...said })}
+              onPress={() => onSoaped({ mark: 'soaped', bubbles, ...withWords })}
             >
               {bubbleWords[bubbles]}
             </Button>

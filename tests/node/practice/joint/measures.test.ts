@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { describedAnew } from '../../../../src/drafts/describedAnew.ts';
 import type { JointAbout } from '../../../../src/journal/entries.ts';
 import type { JointRow, PartRow, ToolRow } from '../../../../src/journal/rows.ts';
-import { factsOf, toolFacts } from '../../../../src/practice/joint/factsOf.ts';
+import { jointFactsOf, toolFacts } from '../../../../src/practice/joint/jointFactsOf.ts';
 import { measuresOf, readMeasures, rowsFor } from '../../../../src/practice/joint/measures.ts';
 
 const mm = (typed: string) => ({ value: Number(typed.replace(',', '.')), unit: 'mm' as const, typed });
@@ -43,7 +43,7 @@ const small = {
 } as unknown as ToolRow;
 
 describe('a joint as the computations see it', () => {
-  const facts = factsOf(joint, parts, parts, small, 5000);
+  const facts = jointFactsOf(joint, parts, parts, small, 5000);
   test('has its sizes from the faces of its parts, and the ruling target', () => {
     expect(facts).toMatchObject({
       ...{ tubeMm: 26, boreMm: 31.8, appliedNm: 5, piecesBetween: 1, clampFace: 'metal-dry' },
@@ -67,20 +67,20 @@ describe('a joint as the computations see it', () => {
     const cut = { changes: [{ cut: 'file' }] } as unknown as Partial<PartRow>;
     const [stem, bar, shim] = parts;
     if (!stem || !bar || !shim) throw new Error('three parts');
-    expect(factsOf(joint, [{ ...stem, ...cut }, bar, shim], parts, small, 0).changed).toEqual(['stem']);
-    expect(factsOf(joint, [stem, bar, { ...shim, ...cut }], parts, small, 0).changed).toEqual([]);
+    expect(jointFactsOf(joint, [{ ...stem, ...cut }, bar, shim], parts, small, 0).changed).toEqual(['stem']);
+    expect(jointFactsOf(joint, [stem, bar, { ...shim, ...cut }], parts, small, 0).changed).toEqual([]);
   });
   test('grease between tube and clamp makes the clamp slippery and says nothing of its screws', () => {
     const { applied: _applied, ...open } = joint;
     const greased = { ...open, between: [{ kind: 'grease' as const }] };
-    expect(factsOf(greased, parts, parts, undefined, 0)).toMatchObject({ clampFace: 'metal-greased' });
-    expect(factsOf(greased, parts, parts, undefined, 0).onThread).toBeUndefined();
+    expect(jointFactsOf(greased, parts, parts, undefined, 0)).toMatchObject({ clampFace: 'metal-greased' });
+    expect(jointFactsOf(greased, parts, parts, undefined, 0).onThread).toBeUndefined();
     const rotor = { ...greased, kind: 'rotor' as const };
-    expect(factsOf(rotor, parts, parts, undefined, 0).onThread).toBe('grease');
+    expect(jointFactsOf(rotor, parts, parts, undefined, 0).onThread).toBe('grease');
   });
   test('a carbon bar is known by its material', () => {
     const carbon = [parts[0], part('bar', { faces: [face('bar-centre', {}, { material: 'carbon' })] })];
-    expect(factsOf(joint, carbon as PartRow[], parts, undefined, 0).clampFace).toBe('carbon-dry');
+    expect(jointFactsOf(joint, carbon as PartRow[], parts, undefined, 0).clampFace).toBe('carbon-dry');
   });
   test('the bare mount of a fork and the rotor of the bike meet at the brake mount', () => {
     const fork = part('fork', {
@@ -89,7 +89,7 @@ describe('a joint as the computations see it', () => {
     });
     const rotor = part('rotor', { faces: [face('rotor-size', { diameterMm: size('180') })] });
     const mount = { ...joint, kind: 'brake-mount' as const, partIds: ['fork'] };
-    expect(factsOf(mount, [fork], [fork, rotor], undefined, 0)).toMatchObject({
+    expect(jointFactsOf(mount, [fork], [fork, rotor], undefined, 0)).toMatchObject({
       rotorMm: 180,
       nativeRotorMm: 160,
     });
@@ -174,7 +174,7 @@ describe('the make of a joint', () => {
     expect(read.ok && read.about.fasteners[0]?.variant).toBe('light face plate');
     const kept = { ...joint, fasteners: [{ ...m5, variant: 'light face plate' }] } as JointRow;
     expect(measuresOf(kept).variant).toBe('light face plate');
-    expect(factsOf(kept, parts, parts, small, 5000).screws[0]?.variant).toBe('light face plate');
+    expect(jointFactsOf(kept, parts, parts, small, 5000).screws[0]?.variant).toBe('light face plate');
   });
 
   test('is not asked for where there is one band', () =>

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { contentOf, inOrder, merge, sameContent } from '../../../src/exchange/copy/merge.ts';
-import type { Entry } from '../../../src/journal/entries.ts';
-import { allEntries, idOf } from './entriesOfEveryKind.ts';
+import { contentOf, merge, sameContent } from '../../../../src/exchange/copy/merge.ts';
+import type { Entry } from '../../../../src/journal/entries.ts';
+import { inOrder } from '../../../../src/journal/order.ts';
+import { allEntries, idOf } from '../entriesOfEveryKind.ts';
 
 const [a, b, c] = allEntries as [Entry, Entry, Entry];
 

@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { writeJournalText } from '../../../src/exchange/text/writeJournalText.ts';
-import type { Entry } from '../../../src/journal/entries.ts';
-import { batched, MADE_AT, memory, opened, refusal, whole } from './aCopy.ts';
-import { allEntries, idOf } from './entriesOfEveryKind.ts';
+import { writeJournalText } from '../../../../src/exchange/text/writeJournalText.ts';
+import type { Entry } from '../../../../src/journal/entries.ts';
+import { batched, MADE_AT, memory, opened, refusal, whole } from '../aCopy.ts';
+import { allEntries, idOf } from '../entriesOfEveryKind.ts';
 
 async function textOf(entries: readonly Entry[]): Promise<string> {
   const kept = memory();

@@ -119,7 +119,7 @@ const is = (of: Between[], kinds: readonly BetweenKind[]) =>
  * @param bikeParts all parts of its bike
  * @param tool the tool in the hand, or the one it was tightened with
  */
-export function factsOf(
+export function jointFactsOf(
   joint: JointRow,
   parts: readonly PartRow[],
   bikeParts: readonly PartRow[],

@@ -1,15 +1,15 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { dryRun, type Known } from '../../../src/exchange/copy/dryRun.ts';
-import type { Photo } from '../../../src/journal/commands.ts';
-import type { Entry } from '../../../src/journal/entries.ts';
-import { archiveOf, content, opened, photoOf } from './aCopy.ts';
-import { allEntries, idOf } from './entriesOfEveryKind.ts';
+import { dryRun, type HeldAlready } from '../../../../src/exchange/copy/dryRun.ts';
+import type { Photo } from '../../../../src/journal/commands.ts';
+import type { Entry } from '../../../../src/journal/entries.ts';
+import { archiveOf, content, opened, photoOf } from '../aCopy.ts';
+import { allEntries, idOf } from '../entriesOfEveryKind.ts';
 
 const sum = ({ buf }: Photo): string => createHash('sha256').update(new Uint8Array(buf)).digest('hex');
 
 /** A logbook that holds these. */
-const holding = (entries: readonly Entry[], photos: readonly Photo[] = []): Known => ({
+const holding = (entries: readonly Entry[], photos: readonly Photo[] = []): HeldAlready => ({
   entries: async (ids) =>
     new Map(entries.filter(({ id }) => ids.includes(id)).map((entry) => [entry.id, entry])),
   photos: async (ids) =>

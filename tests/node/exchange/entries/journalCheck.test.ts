@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { JournalCheck, wrongInCorrection } from '../../../src/exchange/entries/journalCheck.ts';
-import { implausibleField } from '../../../src/exchange/entries/plausibleEntry.ts';
-import { RefusedWhileReading } from '../../../src/exchange/refusing.ts';
-import { decide } from '../../../src/journal/decide.ts';
-import type { Entry, EntryType } from '../../../src/journal/entries.ts';
-import { MemoryRows } from '../../../src/journal/memoryRows.ts';
-import { allEntries, idOf } from './entriesOfEveryKind.ts';
+import { JournalCheck, wrongInCorrection } from '../../../../src/exchange/entries/journalCheck.ts';
+import { implausibleField } from '../../../../src/exchange/entries/plausibleEntry.ts';
+import { RefusedWhileReading } from '../../../../src/exchange/refusing.ts';
+import { decide } from '../../../../src/journal/decide.ts';
+import type { Entry, EntryType } from '../../../../src/journal/entries.ts';
+import { MemoryRows } from '../../../../src/journal/memoryRows.ts';
+import { allEntries, idOf } from '../entriesOfEveryKind.ts';
 
 const sound = (type: EntryType): Entry => allEntries.find((entry) => entry.type === type) as Entry;
 

@@ -2,12 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import Ajv2020 from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compile } from '../../../src/exchange/schema/conform.ts';
-import { entryJson, entrySchema } from '../../../src/exchange/schema/entrySchema.ts';
-import { entryShapes, shared } from '../../../src/exchange/schema/entryShapes.ts';
-import type { Entry } from '../../../src/journal/entries.ts';
-import { upcast } from '../../../src/journal/upcasts.ts';
-import { allEntries } from './entriesOfEveryKind.ts';
+import { compile } from '../../../../src/exchange/schema/conform.ts';
+import { entryJson, entrySchema } from '../../../../src/exchange/schema/entrySchema.ts';
+import { entryShapes, shared } from '../../../../src/exchange/schema/entryShapes.ts';
+import type { Entry } from '../../../../src/journal/entries.ts';
+import { upcast } from '../../../../src/journal/upcasts.ts';
+import { allEntries } from '../entriesOfEveryKind.ts';
 
 // The outside here is the standard: a kept implementation of JSON Schema 2020-12, strict, as anybody may use it.
 const outside = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false }).compile(
@@ -15,7 +15,7 @@ const outside = new Ajv2020({ strict: true, strictTypes: false, strictRequired: 
 );
 const check = compile(entryJson, { defs: shared });
 
-const past = new URL('../../fixtures/logbooks/', import.meta.url);
+const past = new URL('../../../fixtures/logbooks/', import.meta.url);
 const pastEntries = readdirSync(past).flatMap((name) => {
   const { stores } = JSON.parse(readFileSync(new URL(name, past), 'utf8')) as {
     stores: { journal: { entry: Entry }[] };
