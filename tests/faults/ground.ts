@@ -13,6 +13,8 @@ export interface Ground {
   clean: string;
   /** How often of `whole` an attack runs: the share asked for, at least once. */
   times(whole: number): number;
+  /** Whether the minutes asked for are over: nothing new is begun then. */
+  over(): boolean;
 }
 
 export interface Attack {
@@ -24,14 +26,35 @@ export interface Attack {
   run(ground: Ground): Promise<void>;
 }
 
+/**
+ * One round of an attack. One that cannot be carried out to its end proves nothing, so it counts as wrong; the next
+ * rounds are run all the same.
+ */
+export async function inRound(
+  where: string,
+  { finds, over }: Ground,
+  work: () => Promise<void>,
+): Promise<void> {
+  if (over()) return;
+  try {
+    await work();
+  } catch (thrown) {
+    finds.attacked(where, { lost: [], wrong: [`it broke off: ${(thrown as Error).stack}`] });
+  }
+}
+
 /** Does the same work in two lanes beside each other: as many browsers as the machine has cores. */
-export async function inLanes(rounds: number, work: (round: number) => Promise<void>): Promise<void> {
+export async function inLanes(
+  rounds: number,
+  ground: Ground,
+  work: (round: number) => Promise<void>,
+): Promise<void> {
   let next = 0;
   const lane = async () => {
     while (next < rounds) {
       const round = next;
       next += 1;
-      await work(round);
+      await inRound(`round ${round}`, ground, () => work(round));
     }
   };
   await Promise.all([lane(), lane()]);

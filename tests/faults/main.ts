@@ -10,6 +10,8 @@ export interface Asked {
   seed: string;
   only?: string | undefined;
   share: number;
+  /** After so many minutes nothing new is begun; what ran counts. */
+  minutes: number;
   selfTest: boolean;
 }
 
@@ -38,10 +40,11 @@ export async function runFaults(asked: Asked): Promise<number> {
   const fold = await startFold();
   const clean = await visitedOnce(served);
   const times = (whole: number) => Math.max(1, Math.round(whole * asked.share));
+  const over = () => Date.now() - begun > asked.minutes * 60_000;
   const sum: Tally = { attacks: 0, lost: 0, wrong: 0 };
   try {
     const groundFor = (name: string): Ground => ({
-      ...{ served, fold, clean, times },
+      ...{ served, fold, clean, times, over },
       dice: diceOf(asked.seed).named(name),
       finds: new Finds(name, say),
     });

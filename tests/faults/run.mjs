@@ -2,6 +2,7 @@
 //   --seed N       throw the same dice again
 //   --only NAME    one attack alone
 //   --share 0..1   a part of each attack
+//   --minutes N    begin nothing new after so many minutes; what ran counts
 //   --self-test    plant faults, and see that each of them is reported
 import { execFileSync } from 'node:child_process';
 import { parseArgs } from 'node:util';
@@ -13,11 +14,15 @@ const { values } = parseArgs({
     seed: { type: 'string', default: String(Math.floor(Math.random() * 1e9)) },
     only: { type: 'string' },
     share: { type: 'string', default: '1' },
+    minutes: { type: 'string', default: 'Infinity' },
     'self-test': { type: 'boolean', default: false },
   },
 });
 const share = Number(values.share);
 if (!(share > 0 && share <= 1)) throw new Error('--share is above 0 and at most 1');
+
+const minutes = Number(values.minutes);
+if (!(minutes > 0)) throw new Error('--minutes is above 0');
 
 const browser = findBrowser({ install: true });
 if (!browser.path) throw new Error(browser.why);
@@ -34,7 +39,7 @@ const vite = await createServer({
 });
 const { runFaults } = await vite.ssrLoadModule('/tests/faults/main.ts');
 const code = await runFaults({
-  ...{ seed: values.seed, only: values.only, share, selfTest: values['self-test'] },
+  ...{ seed: values.seed, only: values.only, share, minutes, selfTest: values['self-test'] },
 });
 await vite.close();
 process.exit(code);

@@ -143,6 +143,6 @@ export const clocks: Attack = {
   about: 'the clock is set ahead and back, and stops in sleep; entries go on',
   counted: true,
   async run(ground) {
-    await inLanes(ground.times(12), (at) => oneRound(at, ground));
+    await inLanes(ground.times(12), ground, (at) => oneRound(at, ground));
   },
 };

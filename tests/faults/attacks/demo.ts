@@ -51,7 +51,7 @@ async function onePhone(at: number, kills: number, whole: WholeDemo, ground: Gro
         finds.attacked(`phone ${at}, kill ${kill}${removing ? ' while taken out' : ''}`, found);
         if (found.lost.length + found.wrong.length > 0) return await cutOff(phone);
       }
-      if (kill === kills) return await cutOff(phone);
+      if (kill === kills || ground.over()) return await cutOff(phone);
       removing = there;
       if (there) await page.getByRole('button', { name: 'Remove the demo' }).click();
       else await tapDemo(page);
@@ -71,7 +71,7 @@ export const demo: Attack = {
     const whole = await wholeDemo(ground);
     ground.finds.say(`bringing the demo in takes ${whole.loadMs} ms`);
     const all = ground.times(36);
-    await inLanes(Math.ceil(all / KILLS_EACH), (at) =>
+    await inLanes(Math.ceil(all / KILLS_EACH), ground, (at) =>
       onePhone(at, Math.min(KILLS_EACH, all - at * KILLS_EACH), whole, ground),
     );
   },

@@ -121,7 +121,7 @@ export const disk: Attack = {
   counted: true,
   async run(ground) {
     const filled = await filledPhone(ground, 30);
-    await inLanes(ground.times(8), (at) => oneRound(at, filled, ground));
+    await inLanes(ground.times(8), ground, (at) => oneRound(at, filled, ground));
     throwAway(filled.profile);
   },
 };

@@ -99,7 +99,7 @@ async function oneStory(at: number, kills: number, ground: Ground): Promise<void
         // What is gone stays gone: it is counted once.
         if (verdict.lost.length + verdict.wrong.length > 0) return await cutOff(phone);
       }
-      if (kill === kills) return await cutOff(phone);
+      if (kill === kills || ground.over()) return await cutOff(phone);
       const worked = work(phone.page, dice.named(`kill ${kill}`), known, story);
       let brokeOff: unknown;
       let killed = false;
@@ -115,6 +115,7 @@ async function oneStory(at: number, kills: number, ground: Ground): Promise<void
       if (brokeOff) throw brokeOff;
     }
   } finally {
+    finds.say(`${finds.attacks} kills so far; phone ${at} had ${story.kept.size} acknowledged`);
     throwAway(profile);
   }
 }
@@ -126,6 +127,6 @@ export const kills: Attack = {
   async run(ground) {
     const all = ground.times(300);
     const stories = Math.ceil(all / KILLS_EACH);
-    await inLanes(stories, (at) => oneStory(at, Math.min(KILLS_EACH, all - at * KILLS_EACH), ground));
+    await inLanes(stories, ground, (at) => oneStory(at, Math.min(KILLS_EACH, all - at * KILLS_EACH), ground));
   },
 };

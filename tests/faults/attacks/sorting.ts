@@ -43,7 +43,7 @@ async function onePhone(at: number, kills: number, spanMs: number, filled: Fille
         finds.attacked(`phone ${at}, kill ${kill}${sorted ? ', sorted' : ''}`, found);
         if (found.lost.length + found.wrong.length > 0) return await cutOff(phone);
       }
-      if (kill === kills) {
+      if (kill === kills || ground.over()) {
         await openApp(phone.page, served.origin);
         const said = nothingFound();
         const state = await takeDoor(phone.page);
@@ -72,7 +72,7 @@ export const sorting: Attack = {
       const spanMs = await sortingMs(ground, filled);
       ground.finds.say(`sorting ${filled.kept.size} entries anew and opening takes ${spanMs} ms`);
       const all = ground.times(48);
-      await inLanes(Math.ceil(all / KILLS_EACH), (at) =>
+      await inLanes(Math.ceil(all / KILLS_EACH), ground, (at) =>
         onePhone(at, Math.min(KILLS_EACH, all - at * KILLS_EACH), spanMs, filled, ground),
       );
     } finally {

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { Acknowledged } from '../acknowledged.ts';
 import type { Dice } from '../dice.ts';
 import { type Answer, give, listen, type Order, takeDoor } from '../door.ts';
-import { type Attack, type Ground, rest } from '../ground.ts';
+import { type Attack, type Ground, inRound, rest } from '../ground.ts';
 import { judge } from '../judge.ts';
 import { type Known, knownFrom, randomOrder, torqueOn } from '../orders.ts';
 import { copyOf, cutOff, openApp, type Phone, switchOn, throwAway } from '../phones.ts';
@@ -188,9 +188,15 @@ export const tabs: Attack = {
   about: 'two pages and the worker race: bursts, a sorting while the other writes, the demo from both',
   counted: true,
   async run(ground) {
-    for (let at = 0; at < ground.times(8); at += 1) await bursts(ground, at);
-    for (let at = 0; at < ground.times(8); at += 1) await sortingWhileWriting(ground, at);
-    for (let at = 0; at < ground.times(2); at += 1) await demoTwice(ground, at);
-    for (let at = 0; at < ground.times(3); at += 1) await demoTakenOut(ground, at);
+    const races: readonly (readonly [rounds: number, race: typeof bursts])[] = [
+      [8, bursts],
+      [8, sortingWhileWriting],
+      [2, demoTwice],
+      [3, demoTakenOut],
+    ];
+    for (const [rounds, race] of races) {
+      for (let at = 0; at < ground.times(rounds); at += 1)
+        await inRound(`${race.name} ${at}`, ground, () => race(ground, at));
+    }
   },
 };

@@ -114,7 +114,7 @@ export const tails: Attack = {
   counted: false,
   async run(ground) {
     const sums = new Map<string, number>();
-    await inLanes(ground.times(50), (at) => oneCut(at, ground, sums));
+    await inLanes(ground.times(50), ground, (at) => oneCut(at, ground, sums));
     for (const [line, times] of [...sums].toSorted(([a], [b]) => (a < b ? -1 : 1))) {
       ground.finds.say(`${times} times: ${line}`);
     }
