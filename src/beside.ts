@@ -9,7 +9,7 @@ import { workerName } from './workerName.ts';
 
 const BEAT_MS = 10_000;
 const LAST_SEEN = 'clock:last-seen';
-/** Below this the clock was put right by the network, not set by somebody. */
+/** Below this the clock was corrected by the network, not set by hand. */
 const SET_BACK_MS = 60_000;
 
 function lastSeenMs(): number {
@@ -47,7 +47,7 @@ async function registerWorker(
     await registration?.update();
     return Boolean(registration?.installing ?? registration?.waiting);
   });
-  // One look an hour at most, when somebody comes back to the page; never while nobody looks.
+  // One look an hour at most, when somebody comes back to the page; never while the page is hidden.
   let lookedMs = Date.now();
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState !== 'visible' || Date.now() - lookedMs < 3_600_000) return;

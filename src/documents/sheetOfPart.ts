@@ -27,7 +27,9 @@ function changeLines(change: PartRow['changes'][number], zone: string): SheetLin
   ];
 }
 
-/** A part on the sheet: who it is, where it came from, what nobody knows of it, and what was cut for good. */
+/**
+ * A part on the sheet: its label and kind, where it came from, what is unknown, and its permanent changes.
+ */
 export function sheetOfPart(part: PartRow, zone: string): SheetLine[] {
   const { name, label, kind, serial, origin, originWords: words, condition, unknown, kmBefore, massG } = part;
   const before =

@@ -51,7 +51,7 @@ export function draftOfFace({ faceId, kind, standard, nominal, measured, traits,
   return { faceId, kind, standard, sizes, traits: { ...traits }, notes: notes ?? '', behind };
 }
 
-/** Whether anything was said about the face. */
+/** Whether anything was filled in about the face. */
 export function faceSaid({ standard, sizes, traits, notes }: FaceDraft): boolean {
   return (
     standard !== null ||

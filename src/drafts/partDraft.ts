@@ -7,7 +7,7 @@ import { draftOfFace, type FaceDraft, faceOfDraft, faceSaid, faceUnreadable } fr
 
 /** The form of a part. */
 export interface PartDraft {
-  /** Undefined until somebody types one: the next free label stands there. */
+  /** Undefined until one is typed: the next free label stands there. */
   label?: string;
   name: string;
   kind: string;

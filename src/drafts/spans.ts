@@ -38,7 +38,7 @@ export function tableSpan(row: ScheduleRow, turn: Turn): Interval | undefined {
   };
 }
 
-/** Own figures of one turn, where there are any; null where the owner wants nothing more from that turn on. */
+/** Own figures of one turn, where there are any; null where no re-check is wanted from that turn on. */
 export function ownSpan(
   schedule: Schedule | undefined,
   row: ScheduleRow,

@@ -13,7 +13,7 @@ export interface ToolDraft {
   unit: TorqueUnit;
   /** Tolerance class in per cent. */
   tolerance: string;
-  /** Null where it was never checked, or nobody knows when. */
+  /** Null where it was never checked, or the day is not known. */
   lastCheckMs: number | null;
   checkBasis: NonNullable<ToolAbout['checkBasis']>;
   everyDays: string;
@@ -119,7 +119,7 @@ const unknowable = [
 
 /**
  * What the form changes about a tool that is known. Figures come back from another unit a hair off what they
- * were; then nobody has changed them.
+ * were; then they count as unchanged.
  */
 export function changedTool(tool: ToolRow, about: ToolAbout): Described<ToolAbout> {
   const near = (was: number | undefined, is: number | undefined) =>

@@ -24,7 +24,7 @@ const drives: Readonly<Record<string, RearDrive>> = {
 
 /**
  * How the rear hub of a bike drives, as far as its faces tell.
- * @returns undefined where nobody wrote it down
+ * @returns undefined where it was not recorded
  * @example rearDrive([]) //=> undefined
  */
 export function rearDrive(parts: readonly PilePart[]): RearDrive | undefined {

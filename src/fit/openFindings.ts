@@ -36,9 +36,10 @@ export const partsOfFinding = (findingId: string): string[] =>
     .map((ref) => ref.split('.')[0] ?? '');
 
 /**
- * What of a checked pile nobody has settled: what does not fit, what goes only by a change for good or with
+ * What is still open in a checked pile: what does not fit, what goes only by a change for good or with
  * something between that was neither accepted nor built, and what is not known until it is measured.
- * @example openFindings(checkPile([stem, bar]), [stem, bar], { joints: [], kept: [] })[0]?.topic //=> 'bar-in-stem'
+ * @example openFindings(checkPile([stem, bar]), [stem, bar], { joints: [], kept: [] })[0]?.topic //=>
+ * 'bar-in-stem'
  */
 export function openFindings(
   { findings, toMeasure }: PileCheck,

@@ -23,7 +23,7 @@ export function openInPile({ parts, joints, findings }: KeptBike): string[] {
   const judged = new Set(
     [...check.findings, ...check.toMeasure, ...check.fitting].map(({ findingId }) => findingId),
   );
-  // A face may have been emptied since: what nobody has answered stays open all the same.
+  // A face may have been emptied since: what was not answered stays open all the same.
   const unanswered = findings.filter(
     ({ outcome, findingId }) =>
       outcome !== 'accepted' &&

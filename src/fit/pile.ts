@@ -10,7 +10,7 @@ export interface PilePart {
   faces: readonly Face[];
   /** Which wheel it belongs to, where a bike has two of the kind. */
   position?: 'front' | 'rear';
-  /** For choosing among equals; left out when nobody has weighed it. */
+  /** For choosing among equals; left out when it was not weighed. */
   massG?: number;
   /** Already fitted and adjusted on this bike: preferred among equals. */
   adjusted?: boolean;
@@ -39,9 +39,7 @@ export function mayTouch(one: PilePart, other: PilePart): boolean {
   return a === undefined || b === undefined || a === b;
 }
 
-/**
- * A face with what its place on the bike tells: an end that nobody typed follows from the part it is on.
- */
+/** A face with what its place on the bike tells: an end that was not typed follows from the part it is on. */
 export function faceInPlace(part: PilePart, face: Face): Face {
   const end = endOf(part);
   const placed = face.kind === 'axle-slot' || face.kind === 'end-spacing' || face.kind === 'disc-mount';

@@ -4,13 +4,15 @@ import type { PilePart } from './pile.ts';
 import { holds, jointKindsOf, type KeptJoint } from './topicJoints.ts';
 
 /**
- * Pairs of parts that go together into a joint that matters, while the logbook has no such joint with either of
- * them, nor any with both: nobody is asked for its torque, and nobody will meet it again after the first ride.
+ * Pairs of parts that go together into a joint that matters, while the logbook has no such joint with either
+ * of them, nor any with both: its torque is not asked for, and no re-check of it falls due after the first
+ * ride.
  * @param together findings about parts that fit, or fit with what goes between
  * @param parts the parts of the bike
  * @param joints its joints
  * @returns one pair by name for each joint that is missing
- * @example unjoined(checkPile([seatpost, saddle]).fitting, [seatpost, saddle], []) //=> ['seatpost and saddle']
+ * @example unjoined(checkPile([seatpost, saddle]).fitting, [seatpost, saddle], []) //=> ['seatpost and
+ * saddle']
  */
 export function unjoined(
   together: readonly Finding[],

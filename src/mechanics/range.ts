@@ -1,6 +1,7 @@
 /**
- * Argument checks of the formulas: a wrong call stops at once and says which argument it was. No newton, millimetre or
- * megapascal of a workshop lies outside these two, and inside them no product of a formula can overflow into nonsense.
+ * Argument checks of the formulas: a wrong call throws at once and names the argument. No newton, millimetre
+ * or megapascal of a workshop lies outside these two, and inside them no product of a formula can overflow
+ * into nonsense.
  */
 const LEAST = 1e-12;
 const MOST = 1e12;

@@ -19,7 +19,10 @@ export type AnyUnit =
   | VolumeUnit
   | AngleUnit;
 
-/** The units a given unit may be converted to. Distances stay apart from lengths on purpose: nobody means km at a bench. */
+/**
+ * The units a given unit may be converted to. Distances stay apart from lengths on purpose: km at a bench is
+ * a slip.
+ */
 export type SameKind<U extends AnyUnit> = U extends TorqueUnit
   ? TorqueUnit
   : U extends PressureUnit

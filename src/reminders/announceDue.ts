@@ -4,7 +4,7 @@ import { type DueNotice, noticeOf } from './notice.ts';
 /**
  * Announces what fell due, each instant once: page and worker call this, and the claim decides who speaks.
  * The due list is computed from the data, so an announcement that fails loses no duty.
- * @param show puts one notice before the person; its failure keeps the others from nothing
+ * @param show puts one notice before the person; when it fails, the others are still shown
  * @returns the lines that were this caller's
  */
 export async function announceDue(

@@ -10,7 +10,7 @@ const SOON_MS = 24 * 3_600_000;
 export interface PageReminders {
   /** Called with what fell due while the page is seen. */
   onDue(lines: DueLine[]): void;
-  /** Called after every look with all that is overdue: what was told may have been settled since. */
+  /** Called after every look with all that is overdue: what was announced may have been settled since. */
   onOverdue(lines: DueLine[]): void;
 }
 

@@ -1,7 +1,8 @@
 import type { DueLine } from '../logbook.ts';
 
 /**
- * What was told and nobody has seen yet, with what fell due anew before it: a later word must not push out an earlier one.
+ * What was announced and not seen yet, with what fell due since before it: a later line must not replace an
+ * earlier one.
  * @param unseen told before
  * @param anew fell due just now
  * @example withAnew([], []) //=> []
@@ -12,7 +13,7 @@ export function withAnew(unseen: readonly DueLine[], anew: readonly DueLine[]): 
 }
 
 /**
- * What was told and still is due: what has been settled in the meantime needs nobody's eye.
+ * What was announced and is still due; what was settled in the meantime is left out.
  * @param unseen told and not seen
  * @param overdue all that is due now
  * @example stillDue([], []) //=> []

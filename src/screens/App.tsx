@@ -46,7 +46,7 @@ export interface Beside {
   update?: { takeOver(): void };
   /** Asks the server for a newer version; resolves to whether one was found. */
   lookForUpdate?: () => Promise<boolean>;
-  /** Fell due while the page was open, until somebody has seen it. */
+  /** Fell due while the page was open, until it is dismissed. */
   fellDue?: { lines: DueLine[]; seen(): void };
   /** The phone's clock moved against its own running. */
   clockMoved?: { byMs: number; shift(): void; leave(): void };

@@ -111,7 +111,7 @@ export function hasDrafts(): boolean {
   return texts.size > 0 || photos.size > 0;
 }
 
-/** Lets a draft go that nobody will come back to, as that of a step taken out of the list. */
+/** Deletes a draft that is not needed any more, as that of a step taken out of the list. */
 export function forgetDraft(key: string): void {
   const words = texts.delete(key);
   const pictures = photos.delete(key);

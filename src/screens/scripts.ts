@@ -6,7 +6,7 @@ import type { Route } from './route.ts';
 export type ScreenComponent = ComponentType<Record<string, string>>;
 type Load = () => Promise<ScreenComponent>;
 
-/** Every screen is a script of its own, loaded when somebody goes there. */
+/** Every screen is a script of its own, loaded when it is opened. */
 const screens: Record<Route['at'], Load> = {
   home: async () => (await import('./home/Home.tsx')).Home as ScreenComponent,
   'new-bike': async () => (await import('./bike/NewBike.tsx')).NewBike as ScreenComponent,

@@ -2,7 +2,7 @@
 const JUMP_MS = 60_000;
 
 export interface Clocks {
-  /** The wall clock, ms since 1970 UTC: what people set. */
+  /** The wall clock, ms since 1970 UTC, which can be set. */
   wallMs(): number;
   /** A clock that only ever runs on, ms. On many phones it stands still while the phone sleeps. */
   steadyMs(): number;

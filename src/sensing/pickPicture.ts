@@ -1,7 +1,7 @@
 /**
- * Asks for a picture, from the camera or from those on the phone, as the phone itself offers it. Must be called
- * from a press, or the browser refuses. The field is made when it is asked for: laying out one that nobody
- * sees takes the browser about a third of laying out a whole step at the bench.
+ * Asks for a picture, from the camera or from those on the phone, as the phone itself offers it. Must be
+ * called from a press, or the browser refuses. The field is made when it is asked for: laying out a hidden
+ * one takes the browser about a third of the time for a whole step at the bench.
  * @param onFile called once, unless nothing is chosen
  */
 export function pickPicture(onFile: (file: File) => void): void {

@@ -103,7 +103,7 @@ export function jointKindRow(kind: JointKind): JointKindRow & { readonly kind: J
 }
 
 /**
- * Whether a joint wants a wrench: it has fasteners that turn, or somebody gave a torque for it. A tyre on its rim
+ * Whether a joint wants a wrench: it has fasteners that turn, or a torque was given for it. A tyre on its rim
  * does not.
  * @example wantsTorque({ kind: 'rotor', fasteners: [{ thread: 'M5', count: 6 }], targets: [] }) //=> true
  */

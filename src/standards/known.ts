@@ -11,7 +11,7 @@ export interface Sourced {
   readonly known: Known;
 }
 
-/** A figure that can hurt somebody says how many sources of separate origin print it. */
+/** Where a wrong figure can cause injury: how many sources of separate origin print it. */
 export interface Founded extends Sourced {
   readonly origins: 0 | 1 | 2;
 }

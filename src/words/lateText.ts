@@ -3,7 +3,7 @@ import { spanShort } from './timeLeft.ts';
 const DAY_MS = 86_400_000;
 
 /**
- * How late something is; from two days on nobody counts the hours.
+ * How late something is; from two days on in days alone.
  * @param lateMs since it fell due, ms, >= 0
  * @example lateText(182.75 * 86_400_000) //=> '182 days late'
  */

@@ -57,7 +57,7 @@ export function dayWords(ms: number, zone: string): string {
 }
 
 /**
- * Words somebody typed, set behind a lead so that they end as part of a sentence.
+ * Typed words, set behind a lead so that they end as part of a sentence.
  * @returns an empty string when nothing was typed
  * @example remark('Why', ' too wide. ') //=> ' Why: too wide.'
  */

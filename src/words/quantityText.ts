@@ -7,7 +7,7 @@ const digits = (most: number) => new Intl.NumberFormat(undefined, { maximumFract
  * @example quantityText({ value: 5, unit: 'N.m', typed: '5' }) //=> '5 N·m'
  */
 export function quantityText<U extends AnyUnit>(typed: Typed<U>, chosen?: SameKind<U>): string {
-  // Somebody who types the unit as well has said it; it is not said twice.
+  // A unit that was typed is not written twice.
   const own = /[\p{L}°"″]$/u.test(typed.typed.trim())
     ? typed.typed.trim()
     : `${typed.typed} ${unitLabel[typed.unit]}`;

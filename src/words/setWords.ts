@@ -38,7 +38,8 @@ export function buyWords({ slot, kinds }: PlaceToBuy): string {
 }
 
 /**
- * Ends of a bike whose brake nobody judged: there is no disc mount, and brakes of other kinds have no faces here.
+ * Ends of a bike whose brake was not judged: there is no disc mount, and brakes of other kinds have no faces
+ * here.
  * @example unjudgedBrakes(set) //=> ['rear']
  */
 export function unjudgedBrakes({ filled, missing }: Pick<CompleteSet, 'filled' | 'missing'>): string[] {

@@ -1,10 +1,11 @@
 const kinds: Record<string, string> = { cure: 'Threadlocker', seal: 'Seal', adhesive: 'Adhesive' };
 
-/** What cures is done when its time is over, whoever looks; a seal wants somebody. Common practice, no source. */
+/** A cure is done when its time is over; a seal needs a look. Common practice, no source. */
 const cured: Record<string, string> = { cure: 'Cured', adhesive: 'Cured' };
 
 /**
- * What a wait of this kind is once its time is over, where it needs nobody then; nothing where somebody is late.
+ * What a wait of this kind is once its time is over, where it needs no look then; undefined where a look is
+ * due.
  * @param kind of the wait
  * @example overWord('cure') //=> 'Cured'
  */

@@ -74,7 +74,7 @@ async function openWithHanging(database: string, hash: string): Promise<Page> {
       if (asked !== name)
         return version === undefined ? open.call(this, asked) : open.call(this, asked, version);
       const request = open.call(this, `${asked} that hangs`);
-      // First to hear and last: whoever asked hears nothing.
+      // Every event is stopped here, so the caller gets no answer.
       for (const event of ['success', 'error', 'upgradeneeded', 'blocked'])
         request.addEventListener(event, (heard) => heard.stopImmediatePropagation());
       return request;

@@ -7,7 +7,7 @@ export interface PlotPoint {
 }
 
 export interface PlotProps {
-  /** What is drawn, for the heading and for whoever cannot see it. */
+  /** What is drawn, for the heading and for screen readers. */
   label: string;
   /** In order of x. */
   points: readonly PlotPoint[];

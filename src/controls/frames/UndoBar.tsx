@@ -20,8 +20,8 @@ export interface UndoBarProps {
 }
 
 /**
- * Ten seconds to take the last entry back, by the clock, as the logbook counts them. Nothing vanishes under a
- * finger: who is at the button when they are over is told so, and shown the way to the correction.
+ * Ten seconds to take the last entry back, by the clock, as the logbook counts them. The button does not
+ * vanish under a finger: when the time is over it becomes a link to the correction.
  */
 export function UndoBar({
   text,

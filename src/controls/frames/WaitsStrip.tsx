@@ -9,11 +9,11 @@ export interface WaitInSight {
   /** On which bike. */
   where: string;
   dueAtMs: number;
-  /** What it is when its time is over, if nobody is late then: "Cured". */
+  /** What it is called when its time is over and no look is due: "Cured". */
   overWord?: string | undefined;
 }
 
-/** Who is late comes first, then what ends next; what is over and needs nobody comes last. */
+/** What is late comes first, then what ends next; what is over and needs no look comes last. */
 const inTurn = (nowMs: number) => (one: WaitInSight, other: WaitInSight) => {
   const quiet = ({ dueAtMs, overWord }: WaitInSight) => Number(dueAtMs <= nowMs && overWord !== undefined);
   return quiet(one) - quiet(other) || one.dueAtMs - other.dueAtMs;

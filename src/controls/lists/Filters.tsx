@@ -18,7 +18,7 @@ export interface FiltersProps<T extends string> {
   onToggle: (value: T) => void;
 }
 
-/** Index tabs that narrow a list. Which of them may be on together is the screen's business. */
+/** Index tabs that narrow a list. Which of them may be on together is decided by the screen. */
 export function Filters<T extends string>({ label, tabs, on, onToggle }: FiltersProps<T>) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row in every browser

@@ -8,7 +8,7 @@ export interface StripPhoto {
   id: string;
   /** Undefined while the bytes are still being read. */
   photo: PhotoBytes | 'unreadable' | undefined;
-  /** What it shows, for whoever cannot see it. */
+  /** What it shows, for screen readers. */
   alt: string;
 }
 

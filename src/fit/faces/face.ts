@@ -2,8 +2,8 @@ import type { LengthUnit } from '../../mechanics/units.ts';
 import type { FaceKind } from '../../standards/faces/faceKinds.ts';
 
 /**
- * One dimension as somebody measured or read it. Lengths keep the unit they were typed in; counts carry the
- * UCUM unit `1`, printed pressures `bar`, both without uncertainty. `typed` keeps the very characters.
+ * One dimension as it was measured or read. Lengths keep the unit they were typed in; counts carry the UCUM
+ * unit `1`, printed pressures `bar`, both without uncertainty. `typed` keeps the very characters.
  */
 export interface Measured {
   value: number;

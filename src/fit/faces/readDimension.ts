@@ -75,12 +75,13 @@ function checkedReading(
 }
 
 /**
- * A dimension as somebody typed it at the bench: a comma or a point, mm unless said otherwise, inches also as
+ * A dimension as it was typed at the bench: a comma or a point, mm unless said otherwise, inches also as
  * fractions. A value no bicycle part has is refused, with what was probably meant.
  * @param key dimension of that kind of face
  * @param text as typed
  * @returns the measurement with the caliper's band, or a named reason with a suggestion
- * @example readDimension('steerer', 'diameterMm', '286') //=> { ok: false, reason: 'decimal-point-slipped', suggestion: 28.6, … }
+ * @example readDimension('steerer', 'diameterMm', '286') //=> { ok: false, reason: 'decimal-point-slipped',
+ * suggestion: 28.6, … }
  */
 export function readDimension(kind: FaceKind, key: string, text: string): DimensionReading {
   const row = dimensionOf(kind, key);

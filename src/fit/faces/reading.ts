@@ -6,7 +6,7 @@ import { spanOf, standardOf } from './standardOf.ts';
 
 export interface SizeReading extends Band {
   from: 'measured' | 'nominal' | 'standard';
-  /** The size stands in a table only from memory, and nobody has measured it. */
+  /** The size stands in a table only from memory and was not measured. */
   weak: boolean;
 }
 
@@ -36,10 +36,10 @@ const readings = new WeakMap<Face, Map<string, SizeReading | undefined>>();
 
 /**
  * The size of a face to reckon with. A measurement that agrees with the printed or standard size within its
- * own band confirms that size; one that disagrees replaces it, band and all. A size such a face cannot have is
- * nobody's word: it counts as not said, and the face is told to contradict itself.
+ * own band confirms that size; one that disagrees replaces it, band and all. A size such a face cannot have
+ * counts as not given, and the face is listed as contradicting itself.
  * @param key dimension key, its unit at the end
- * @returns the reading, or undefined when nobody has said
+ * @returns the reading, or undefined when there is none
  * @example readingOf({ nominal: { boreMm: 28.6 }, measured: {}, … }, 'boreMm')?.mid //=> 28.6
  */
 export function readingOf(face: Face, key: string): SizeReading | undefined {
@@ -67,5 +67,5 @@ function readAnew(face: Face, key: string): SizeReading | undefined {
   return { ...nominal, weak: false };
 }
 
-/** A trait somebody has looked at, or undefined. */
+/** A trait that was recorded, or undefined. */
 export const traitOf = (face: Face, key: string): string | undefined => face.traits?.[key];

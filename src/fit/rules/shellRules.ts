@@ -79,7 +79,7 @@ function cupInShell(shell: Face, cup: Face): Judgement {
   return { meets: 'no', because: `The cups are ${cupRow.label}; the shell is ${shellRow.label}${near}.` };
 }
 
-/** Spacers under the cups of a two-piece crank; nothing to say when nobody gave a system width. */
+/** Spacers under the cups of a two-piece crank; no spacers without a system width. */
 function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   const system = readingOf(bore, 'systemWidthMm');
   if (!system) return null;

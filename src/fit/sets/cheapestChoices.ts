@@ -1,4 +1,6 @@
-/** What options of several places cost together, for every combination of them; the last place runs fastest. */
+/**
+ * What options of several places cost together, for every combination of them; the last place changes first.
+ */
 export interface JointCost {
   places: readonly number[];
   costs: ArrayLike<number>;

@@ -44,7 +44,7 @@ export interface CompleteSets {
   /** Best first; all leave as few places empty as this shelf allows. */
   sets: readonly CompleteSet[];
   toBuy: readonly PlaceToBuy[];
-  /** Adapters and shims all of these sets need and nobody has. */
+  /** Adapters and shims that all of these sets need and that are not on the shelf. */
   pieces: readonly Bridging[];
 }
 
@@ -126,7 +126,7 @@ export function completeSets(
     const chosen = [frame, ...best.filled.flatMap(({ parts }) => parts)];
     return slots
       .filter((slot, index) => {
-        // Whether a fork that is still to be bought will ask for a brake, nobody knows.
+        // Whether a fork that is still to be bought will ask for a brake is not known.
         if (!best.missing.includes(slot.slot) || carrierIsMissing(slot, best)) return false;
         const { value } = cheapestChoices(singles, [...joint, notMissing(index)]).next();
         return !value || missingOf(value).length > best.missing.length;

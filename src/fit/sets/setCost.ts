@@ -45,7 +45,7 @@ export function weighFindings(findings: readonly Finding[]): number {
   return cost ? weigh(cost) : Number.POSITIVE_INFINITY;
 }
 
-/** Counted for a part nobody has weighed, so that it does not win by that. */
+/** Counted for a part that was not weighed, so that it does not win by that. */
 const UNWEIGHED_G = 5000;
 
 /** What tells equals apart: the grams of some parts, or how many of them are not adjusted yet. */

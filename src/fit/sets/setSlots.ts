@@ -53,7 +53,7 @@ const disc = (position: 'front' | 'rear', carrier: PartKind, hub: PartKind): Set
   ],
 });
 
-/** Disc brakes. Brakes of other kinds have no faces here: an end without a disc mount is nobody's to judge. */
+/** Disc brakes. Brakes of other kinds have no faces here: an end without a disc mount is not judged. */
 export const brakeSlots: readonly SetSlot[] = [
   disc('front', 'fork', 'front-hub'),
   disc('rear', 'frame', 'rear-hub'),

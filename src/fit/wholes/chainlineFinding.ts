@@ -69,7 +69,7 @@ export function chainlineOf(parts: readonly PilePart[]): Chainline | undefined {
   };
 }
 
-/** Figures one meets, where nobody has measured the front yet. */
+/** Usual figures, where the front was not measured yet. */
 const usual = `One meets, from the middle of the bike: ${chainlines
   .map(({ use, chainlineMm: [lo, hi] }) => `${use} ${lo === hi ? lo : `${lo} to ${hi}`}`)
   .join(', ')}. Measure your own.`;

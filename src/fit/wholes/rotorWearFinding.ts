@@ -5,7 +5,7 @@ import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { askAt, facesOf } from '../placed.ts';
 
-/** What is left of each rotor that somebody measured; a rotor nobody measured is left alone. */
+/** What is left of each rotor that was measured; others are left out. */
 export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
   return facesOf(parts, 'rotor-size').flatMap(({ face, ref }) => {
     const thickness = readingOf(face, 'thicknessMm');

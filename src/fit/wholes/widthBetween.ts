@@ -94,7 +94,7 @@ function judgedAnew(
 
 /**
  * A width as it will be with what goes between in place: flanges of an adapter in the bottom bracket shell,
- * end caps of a hub. Where nobody has measured the piece, the width is an open question.
+ * end caps of a hub. Where the piece was not measured, the width is an open question.
  * @param finding any finding; those about no such width come back as they are
  * @param all the findings of the pile
  */

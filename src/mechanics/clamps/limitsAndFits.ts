@@ -55,7 +55,7 @@ function holeLimits(step: ToleranceStep, letter: string, grade: number, toleranc
   if (letter <= 'h') return [-deviation + toleranceUm, -deviation] as const;
   const finer = step.gradeUm[grade - 1];
   const corrected = grade <= (letter < 'p' ? 8 : 7);
-  // Loose K, M, N holes follow rules of their own that nobody needs on a bicycle.
+  // Loose K, M, N holes follow rules of their own that a bicycle does not need.
   if (finer === undefined || (!corrected && letter < 'p')) return null;
   const delta = corrected && step.overMm >= 3 ? toleranceUm - finer : 0;
   const upper = -deviation + delta;

@@ -4,7 +4,7 @@ import { given, type Known, type Working } from '../working.ts';
 import { hoursToReach } from './cureCurve.ts';
 import { type CureGrid, gapFactor, RIDE_PERCENT, rideTimeHours, temperatureFactor } from './cureFactors.ts';
 
-/** Below this nobody vouches for an anaerobic cure. */
+/** Below this an anaerobic cure is not counted on. */
 const COLDEST_C = 5;
 /** Cool enough to be counted as a drag on the cure, °C. */
 const COOL_C = 15;

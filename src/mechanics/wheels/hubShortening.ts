@@ -1,7 +1,7 @@
 import { inRange } from '../range.ts';
 import { given, type Working } from '../working.ts';
 
-/** A hub as it sits in the frame; null where the wheel has no rotor or nobody measured. */
+/** A hub as it sits in the frame; null where the wheel has no rotor or it was not measured. */
 export interface HubSeat {
   /** width over the locknuts, mm */
   overLocknutMm: number;

@@ -114,7 +114,7 @@ const is = (of: Between[], kinds: readonly BetweenKind[]) =>
   of.filter(({ kind }) => kinds.includes(kind)).length;
 
 /**
- * A joint as written down, in the shape the computations ask for. What nobody wrote down is left out.
+ * A joint as written down, in the shape the computations ask for. What was not recorded is left out.
  * @param parts the parts that meet in it and lie between
  * @param bikeParts all parts of its bike
  * @param tool the tool in the hand, or the one it was tightened with

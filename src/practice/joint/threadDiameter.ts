@@ -13,8 +13,8 @@ function diameterMm(thread: string): number | undefined {
 }
 
 /**
- * The thread diameter to judge a torque by. Where bolts of several sizes share a joint nobody knows which one
- * the figure was for, so none is given.
+ * The thread diameter to judge a torque by. Where bolts of several sizes share a joint it is not known which
+ * one the figure was for, so none is given.
  * @param fasteners those of the joint
  * @returns nominal diameter, mm, or undefined where it is unknown or not one
  * @example threadDiameterMm([{ thread: 'M5' }]) //=> 5

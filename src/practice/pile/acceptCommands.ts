@@ -80,7 +80,7 @@ export function acceptCommands(finding: Finding, bridgeId: string, situation: Si
     ...situation,
     nameOf: (partId) => named.get(partId) ?? situation.parts.find((one) => one.partId === partId)?.name ?? '',
   });
-  // What lies between no two faces is still put in by somebody.
+  // A piece that lies between no two faces still needs a step of its own.
   const loose: Command[] =
     plan.joints.length === 0
       ? [{ type: 'add-step', bikeId, kind: 'fit', title: words, detail: finding.because }]

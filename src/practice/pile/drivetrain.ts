@@ -5,7 +5,10 @@ import { developmentM, gainRatio, gearInches, gearRatio, speedKmh } from '../../
 import { wheelDiameterMm } from '../../mechanics/drive/gearingWheel.ts';
 import { TEETH } from '../../mechanics/drive/pitchDiameter.ts';
 
-/** What the parts of a bike say about its one gear; a figure nobody has said, or two parts say, is left out. */
+/**
+ * What the parts of a bike say about its one gear; a figure that no part gives, or two parts give, is left
+ * out.
+ */
 export interface Drivetrain {
   ringTeeth?: number;
   sprocketTeeth?: number;

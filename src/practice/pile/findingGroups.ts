@@ -8,7 +8,9 @@ export interface FindingGroup {
   findings: readonly Finding[];
 }
 
-/** Loud first: what stops the build, what cannot be undone, what nobody has measured, and only then what is well. */
+/**
+ * Loud first: what stops the build, what cannot be undone, what was not measured, and only then what fits.
+ */
 const order: readonly GroupId[] = [
   'does-not-fit',
   'one-way-only',

@@ -68,7 +68,7 @@ function extend(joint: JointRow, made: JointToMake, ends: readonly Id[], now: Na
   ];
 }
 
-/** The screws to expect; what the trade gives no name has none until somebody counts them. */
+/** The screws to expect; a kind without a trade name has none until they are counted. */
 function fastenersOf(kind: JointKind): Fastener[] {
   if (kind === 'other') return [];
   return firstFasteners(kind).map(({ thread, count, hand, words }) => ({

@@ -11,10 +11,12 @@ export interface DueSections {
 }
 
 /**
- * What is due, what waits, and what falls due within a week. A wait that is over goes first: work goes on there,
- * and a pile of re-checks must not fold it away. What cured calls for nobody: it stays with the waits, in front.
+ * What is due, what waits, and what falls due within a week. A wait that is over goes first: work goes on
+ * there, and a pile of re-checks must not fold it away. What has cured needs no action: it stays first among
+ * the waits.
  * @param lines earliest first
- * @param away bikes put away: not ridden, so their re-checks and defects stay with them; what cures or seals goes on
+ * @param away bikes put away: not ridden, so their re-checks and defects stay with them; what cures or seals
+ * goes on
  * @example dueSections([], new Set(), 0) //=> { late: [], waits: [], soon: [] }
  */
 export function dueSections(lines: readonly DueLine[], away: ReadonlySet<Id>, nowMs: number): DueSections {

@@ -1,6 +1,6 @@
 import type { OpenItem } from '../../journal/entries.ts';
 
-/** What keeps the bike where it is comes first; then what nobody vouches for, what is not set, what was left out. */
+/** What forbids riding comes first; then what has no source, what is not set, what was left out. */
 const order: readonly OpenItem['what'][] = [
   'defect',
   'check-finding',

@@ -14,7 +14,7 @@ const order = [
 
 export type SealAsk = (typeof order)[number];
 
-/** The work to suggest next; `wait` while a look is still ahead, `settled` once somebody judged that it holds. */
+/** The work to suggest next; `wait` while a look is still ahead, `settled` once it was judged to hold. */
 export type SealNext = SealAsk | 'wait' | 'settled';
 
 /** What of the work still counts. Some marks undo others: fresh sealant wants to be shaken round again. */

@@ -24,7 +24,7 @@ const faceOf = (parts: Parts, kind: Face['kind']): Face | undefined =>
 const mid = (face: Face | undefined, key: string) => face && readingOf(face, key)?.mid;
 
 /**
- * The most this tyre on this rim may see, as far as anybody wrote it down.
+ * The greatest pressure for this tyre on this rim, as far as it is recorded.
  * @param parts the parts of the joint
  * @returns bar, and which limit decides; or that nothing is printed, or that no pressure is right
  * Source: `mechanics/pressureCeiling.ts`; with the width unknown, the lower of the printed limits alone.
@@ -59,7 +59,7 @@ export function sealCeiling(parts: Parts): SealCeiling {
   return { ok: true, ceilingBar: lowest[1], because: `${grounds[lowest[0]]}, the only limit known` };
 }
 
-/** Whether it is meant to run with sealant; taken so until somebody says that a tube goes in. */
+/** Whether it is meant to run with sealant; assumed unless a tube is recorded. */
 export function withSealant(parts: Parts): boolean {
   const tyre = faceOf(parts, 'tyre-bead');
   return tyre === undefined || traitOf(tyre, 'run') !== 'tube';

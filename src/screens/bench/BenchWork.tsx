@@ -73,7 +73,7 @@ export function BenchWork({ view, settings }: { view: BenchView; settings: Setti
     if (stands(logged.stepId)) {
       if (!logged.seen) setLogged({ ...logged, seen: true });
     } else if (logged.seen) {
-      // Taken back: the step lies open again and is shown, so that nobody works on believing it is done.
+      // Taken back: the step lies open again and is shown, so that it is not taken for done.
       setLogged(undefined);
       setStepId(logged.stepId);
     }

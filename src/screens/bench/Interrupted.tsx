@@ -18,7 +18,7 @@ export interface InterruptedProps extends Pick<StepProps, 'step' | 'index' | 'on
   onStep: () => void;
 }
 
-/** After a break nobody trusts a half memory: asks what became of the step that was open. */
+/** After a break: asks what became of the step that was open. */
 export function Interrupted({ view, step, index, onShow, onLogged, onStep }: InterruptedProps) {
   const { run, save } = useRun();
   const gathered = useStepDraft(step.stepId, undefined);

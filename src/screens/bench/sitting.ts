@@ -6,7 +6,7 @@ export interface Sitting {
   pageMs: number;
 }
 
-/** Away for longer than this, nobody is sure where the hands were. */
+/** After a longer break than this the open step is asked about. */
 export const AWAY_MS = 120_000;
 
 /**

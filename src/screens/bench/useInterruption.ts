@@ -5,7 +5,8 @@ import { interrupted, lastSitting, sitAt } from './sitting.ts';
 const BEAT_MS = 10_000;
 
 /**
- * Whether to ask what became of the open step: the page was opened anew, or nobody was at the bench for a while.
+ * Whether to ask what became of the open step: the page was opened anew, or nothing was touched at the bench
+ * for a while.
  * @param inHandId the step shown, while it is open
  * @param openStepId the step the logbook holds as open
  * @returns whether to ask, and how to say that it is answered

@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { useLogbook } from '../door.tsx';
 
-/** Leafing through the list opens nothing: a step is opened when somebody stays at it. */
+/** Leafing through the list opens nothing: a step is opened when it stays on the screen. */
 const STAYED_MS = 1000;
 
 /**
@@ -14,7 +14,7 @@ export function useOpenStep(inHandId: string | undefined, openStepId: string | u
   useEffect(() => {
     if (inHandId === undefined || inHandId === openStepId) return;
     const timer = setTimeout(() => {
-      // Not written, the question after a break names an earlier step: no reason to trouble anybody now.
+      // Not written, the question after a break names an earlier step: not worth a message now.
       logbook.run({ type: 'open-step', stepId: inHandId }).catch(() => undefined);
     }, STAYED_MS);
     return () => clearTimeout(timer);

@@ -5,7 +5,7 @@ import { graveWords, type ReleaseState, releaseState } from '../../practice/rele
 import { dayText } from '../../words/dayText.ts';
 import { hrefOf } from '../route.ts';
 
-/** The stamp alone, for whoever stands on the release already. */
+/** The stamp alone, for the release screen itself. */
 export function StampOf({ state }: { state: ReleaseState }) {
   switch (state.is) {
     case 'never':

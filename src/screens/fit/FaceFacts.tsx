@@ -7,7 +7,7 @@ import { faceKnown } from '../../words/faceText.ts';
 import { numberText } from '../../words/quantityText.ts';
 import { Facts } from '../part/Facts.tsx';
 
-/** Sizes nobody measured or read on the part, that follow from the standard it names. */
+/** Sizes that follow from the standard the face names, where none was measured or read on the part. */
 function fromStandard(face: Face): string[] {
   return faceKinds[face.kind].dimensions.flatMap(({ key, label }) => {
     const reading = readingOf(face, key);

@@ -7,7 +7,7 @@ import { faceKinds } from '../../standards/faces/faceKinds.ts';
 import { RowList } from '../bike/sections/RowList.tsx';
 import { hrefOf } from '../route.ts';
 
-/** Parts that could be held against others if anybody had written down where they meet them. */
+/** Parts that are not checked because none of their faces is recorded. */
 export function Faceless({ parts }: { parts: readonly PilePart[] }) {
   const bare = parts.filter(({ kind, faces }) => faces.length === 0 && partKinds[kind].faces.length > 0);
   if (bare.length === 0) return null;

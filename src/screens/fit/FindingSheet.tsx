@@ -41,7 +41,10 @@ function WhyNotOthers({ finding, parts }: Pick<FindingSheetProps, 'finding' | 'p
   );
 }
 
-/** What comes apart again may stand chosen; a change for good nobody chooses but the mechanic. */
+/**
+ * A fix that comes apart again may be chosen beforehand; a permanent change is only ever chosen by the
+ * mechanic.
+ */
 const offeredFirst = ({ bridges: [best] }: Finding): string | undefined =>
   best?.reversible ? best.bridgeId : undefined;
 

@@ -20,7 +20,7 @@ function useTabToLeave(): boolean {
   return toLeave;
 }
 
-/** What somebody reads who opens the logbook for the first time: what it is for, and what it cannot do for them. */
+/** The first screen of an empty logbook: what it is for, and what it cannot do. */
 export function FirstWords({ state, load }: Demo) {
   const toLeave = useTabToLeave();
   return (

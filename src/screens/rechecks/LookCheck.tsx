@@ -13,7 +13,7 @@ const BY_HAND = 'Judged by hand; no figure is known';
 
 /**
  * A re-check by hand, ear and eye: as it should be, or a finding in words.
- * @param props.byHand a bolt nobody has a figure for: what the hand judges is logged as just that
+ * @param props.byHand a bolt without a figure: it is checked by hand and logged as such
  */
 export function LookCheck(props: RecheckProps & { byHand?: true }) {
   const { view, recheck, joint, settings, onAnswered, byHand } = props;

@@ -13,7 +13,7 @@ export interface RecheckProps {
   place: { at: number; of: number } | undefined;
   toolId: string | undefined;
   onTool: (toolId: string | undefined) => void;
-  /** Told after the commit. A finding stays in sight until somebody has read what to do. */
+  /** Told after the commit. A finding stays in sight until it is dismissed. */
   onAnswered: (entries: Entry[]) => void;
   onBack: () => void;
 }

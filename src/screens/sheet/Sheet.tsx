@@ -16,7 +16,7 @@ import { useSheet } from './useSheet.ts';
 
 const MINUTE_MS = 60_000;
 
-/** The bike as it was at an instant, for paper or for whoever takes it over: joints, figures, parts, releases. */
+/** The bike as it was at an instant, for paper or for its next owner: joints, figures, parts, releases. */
 export function BuildSheet({ bikeId }: { bikeId: Id }) {
   const logbook = useLogbook();
   // Until the end of this minute, so that what was logged a moment ago is on it.

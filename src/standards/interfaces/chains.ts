@@ -1,7 +1,7 @@
 import type { InterfaceRow, SizeSpan } from '../faces/interfaceRow.ts';
 
 export interface ChainRow extends InterfaceRow {
-  /** Diameter of the rollers, mm; null where nobody printed it. */
+  /** Diameter of the rollers, mm; null where it is not printed. */
   rollerMm: number | null;
 }
 

@@ -14,7 +14,7 @@ const size = (
   known: InterfaceRow['known'],
 ): InterfaceRow => ({
   id,
-  // Clamps go by their size at the bench: "old" or "widest" alone tells nobody which one is meant.
+  // Clamps go by their size at the bench: "old" or "widest" alone is not clear.
   label: [`${sizeMm} mm`, met].filter(Boolean).join(', '),
   faces: {
     ...Object.fromEntries(inside.map((kind) => [kind, { boreMm: sizeMm }])),

@@ -1,7 +1,7 @@
 import type { InterfaceRow } from '../faces/interfaceRow.ts';
 
 export interface RingMountRow extends InterfaceRow {
-  /** Smallest ring that clears the bolts, teeth; null where nobody has looked it up. */
+  /** Smallest ring that clears the bolts, teeth; null where it was not looked up. */
   leastTeethCount: number | null;
   /** Rings with still fewer teeth that exist all the same, teeth: their bolts thread into the ring, or it sits off the plane. */
   rareTeethCount?: number;

@@ -2,9 +2,9 @@ import type { EmbedmentRow } from '../../mechanics/screws/settling.ts';
 import { founded } from '../known.ts';
 
 /**
- * Guide values for what surfaces give when they bed into one another, µm. VDI 2230-1, table of embedment, from
- * memory and not read again. Paint, anodising, grit paste, plastic and carbon stand outside the table: they
- * give more, and nobody says how much.
+ * Guide values for what surfaces give when they bed into one another, µm. VDI 2230-1, table of embedment,
+ * from memory and not read again. Paint, anodising, grit paste, plastic and carbon stand outside the table:
+ * they give more, and no source says how much.
  */
 export const embedment: readonly EmbedmentRow[] = [
   { roughness: 'fine', load: 'tension', threadUm: 3, perHeadUm: 2.5, perInnerUm: 1.5 },

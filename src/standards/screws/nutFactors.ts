@@ -51,7 +51,7 @@ export const nutFactorDefaults: readonly NutFactorDefault[] = [
     nutFactor: { lo: 0.12, mid: 0.17, hi: 0.22 },
     ...within(1),
   },
-  // Nobody wrote down what is on the thread: everything between wax and dry zinc.
+  // What is on the thread was not recorded: everything between wax and dry zinc.
   { surface: 'any', lubricant: 'unknown', nutFactor: { lo: 0.12, mid: 0.19, hi: 0.3 }, ...within(0) },
 ];
 

@@ -6,7 +6,7 @@ export type ToolClass = 'click' | 'click-fixed' | 'beam' | 'dial' | 'electronic'
 export interface ToolClassRow extends Founded {
   readonly toolClass: ToolClass;
   readonly label: string;
-  /** Absent where nothing is promised. */
+  /** Absent where the class states no error. */
   readonly tolerance?: ToolTolerance;
   readonly check?: CheckInterval;
   /** Scatter of the preload to expect even with a perfect thread, as a fraction. */

@@ -43,7 +43,7 @@ export interface BandQuestion {
 
 export type BandMatch =
   | { readonly is: 'one'; readonly row: TorqueBandRow }
-  /** Nobody printed a figure for such a joint, or none for this thread. */
+  /** No printed figure for such a joint, or none for this thread. */
   | { readonly is: 'none' }
   | { readonly is: 'ask'; readonly what: 'thread' | 'variant'; readonly rows: readonly TorqueBandRow[] };
 

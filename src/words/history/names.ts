@@ -1,6 +1,6 @@
 import type { Id } from '../../journal/entries.ts';
 
-/** How things are called in sentences and on sheets; undefined where nobody knows the name any more. */
+/** How things are called in sentences and on sheets; undefined where the name is no longer known. */
 export interface Names {
   bike(id: Id): string | undefined;
   /** Name and label together, so that the part can be found on the shelf. */

@@ -4,7 +4,7 @@ import type { Names } from './names.ts';
 /** For each of some types of entry, the sentence it becomes. */
 export type Sentences<T extends EntryType> = { [K in T]: (entry: EntryOf<K>, names: Names) => string };
 
-/** Names with a word in place of every name nobody knows any more. */
+/** Names, with a word in place of every name that is no longer known. */
 export const called = (names: Names) => ({
   bike: (id: Id) => names.bike(id) ?? 'a bike no longer named',
   part: (id: Id) => names.part(id) ?? 'a part no longer named',

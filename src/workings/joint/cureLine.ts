@@ -6,7 +6,7 @@ import { bandText, missing, type Saying, type WorkingLine } from './line.ts';
 
 /** Clearance of an ordinary screw in its thread, mm: the gap the curves were drawn for. */
 const THREAD_GAP_MM = 0.05;
-/** A workshop nobody measured; own judgement. */
+/** A workshop whose temperature was not measured; own judgement. */
 const ROOM_C = 20;
 
 /** Why no cure can be counted on. */

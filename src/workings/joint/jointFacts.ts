@@ -47,7 +47,7 @@ export interface ToolFacts {
   leverMm?: number | undefined;
 }
 
-/** Everything the computations of a joint may need; what nobody wrote down is left out. */
+/** Everything the computations of a joint may need; what was not recorded is left out. */
 export interface JointFacts {
   kind: JointKind;
   screws: readonly ScrewFacts[];

@@ -107,7 +107,7 @@ export function jointPreload(facts: JointFacts): JointPreload {
   };
 }
 
-/** Everything a screw of nobody knows what will be asked for, so that it is taken out once. */
+/** Everything that is asked about an unknown screw, so that it is taken out once. */
 const screwAsks = (facts: JointFacts, screw: ScrewFacts): MissingInput[] => [
   missing('screw'),
   ...(screw.propertyClass === undefined ? [missing('property-class')] : []),
@@ -134,7 +134,7 @@ const useWords = {
   'beyond-proof': { tone: 'stop', word: 'Mostly beyond its proof load' },
 } as const;
 
-/** What can be said of a screw by its head: a class, no mark at all, or that nobody looked yet. */
+/** What can be said of a screw by its head: a class, no mark at all, or not looked at yet. */
 function classesOf({ screw, propertyClass }: ScrewFacts) {
   const row = propertyClasses.find((each) => each.propertyClass === propertyClass);
   const rows = row ? [row] : unmarkedClasses(screw ?? 'unknown');

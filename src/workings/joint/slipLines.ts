@@ -71,7 +71,7 @@ function raiseText({ lever, gain }: LeverEffect, say: Saying): string {
   return gain > 0 ? `${words}: ${say.number(gain * 100, 0)} % more` : `${words}: nothing`;
 }
 
-/** A rise nobody can measure leaves no arm that lowering the bar would shorten. */
+/** Without a measurable rise there is no arm that lowering the bar would shorten. */
 const NO_RISE_MM = 0.1;
 
 function raises(facts: JointFacts, tubeMm: number, say: Saying): string[] {

@@ -15,7 +15,7 @@ test.each([
 test.each([
   ['cure', 'Cured'],
   ['adhesive', 'Cured'],
-  // Somebody has to look at the tyre, and at what the person waits for.
+  // A tyre needs a look, and so does a wait of the person's own.
   ['seal', undefined],
   ['other', undefined],
 ])('%s, its time over, is %s', (kind, word) => {

@@ -16,7 +16,7 @@ export interface ReasonSheetProps {
   onClose: () => void;
 }
 
-/** Asks why, with a tap; writing is for whoever wants to say more. */
+/** Asks why, with a tap; words are optional. */
 export function ReasonSheet({ title, presets, act, save, onReason, onClose }: ReasonSheetProps) {
   const [words, setWords] = useState('');
   return (

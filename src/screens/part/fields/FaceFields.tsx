@@ -100,7 +100,7 @@ function standardHint({ remark, others = [], known }: InterfaceRow): string | un
   return words === '' ? undefined : words;
 }
 
-/** What is asked of one face, in the order a hand measures; folded until somebody wants it. */
+/** What is asked of one face, in the order a hand measures; folded until it is opened. */
 export function FaceFields({ face, chosen, open, wrong, between = false, onFace }: FaceFieldsProps) {
   const kindRow: FaceKindRow = faceKinds[face.kind];
   const standards = standardsFor(face.kind);

@@ -16,7 +16,7 @@ export interface SoapSheetProps {
   onClose: () => void;
 }
 
-/** Where soap shows air coming out. One tap is enough; words are for whoever wants to find the place again. */
+/** Where soap shows air coming out. One tap is enough; words are optional. */
 export function SoapSheet({ save, onSoaped, onClose }: SoapSheetProps) {
   const [words, setWords] = useState('');
   const withWords = words.trim() ? { words: words.trim() } : {};

@@ -50,7 +50,7 @@ export const bytesOf = (text: string): Bytes => new TextEncoder().encode(text);
 
 const SUMS = 'checksums.sha256';
 
-/** With checksums that are right again: somebody who changes an archive can compute them too. */
+/** With checksums that are right again: a changed archive can have them too. */
 export function signed(files: Files): Files {
   const others = files.filter(([path]) => path !== SUMS);
   const lines = others.map(

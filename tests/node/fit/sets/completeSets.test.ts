@@ -204,7 +204,7 @@ describe('[F2] oracle: every choice of a small pile, checked as a whole', () => 
       .map(({ slot }) => slot)
       .filter((slot) => best.length > 0 && best.every(({ missing }) => missing.includes(slot)));
     expect(never).toEqual(expect.arrayContaining(toBuy.map(({ slot }) => slot)));
-    // Whether a fork to be bought asks for a brake is nobody's to say; everything else has to be named.
+    // Whether a fork to be bought asks for a brake is not known; everything else has to be named.
     const brake = slots.filter(({ restsOn }) => restsOn).map(({ slot }) => slot);
     expect(toBuy.map(({ slot }) => slot).filter((slot) => !brake.includes(slot))).toEqual(
       never.filter((slot) => !brake.includes(slot)),

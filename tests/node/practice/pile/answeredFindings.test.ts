@@ -44,7 +44,7 @@ describe('[L5] what the fit check leaves open', () => {
     await writePile(logbook);
     const seen = await fitLines(logbook);
     const open = checkPile(pile);
-    // And one line for the joints that nobody has logged.
+    // And one line for the joints that are not logged.
     expect(seen).toHaveLength(open.findings.length + open.toMeasure.length + 1);
     expect(seen).toContain('Fit: Chainline: How straight the chain runs is not known yet.');
     expect(seen).toContain(

@@ -23,7 +23,7 @@ test('examples', () => {
   expect(bandFor('rotor', { thread: 'M5' })).toMatchObject({ is: 'one', row: { variant: 'six bolts' } });
 });
 
-// The manuals print inch-pounds; our newton metres must be those, not somebody's conversion of them.
+// The manuals print inch-pounds; our newton metres must be those, not a rounded conversion of them.
 describe('bands printed in in·lbf', () => {
   test.each([
     ['bar-clamp', 'heavy stem, two bolts', 174, 260, 'bicycle manual 3667378 p. 77'],
