@@ -43,11 +43,7 @@ export function BuildSheet({ bikeId }: { bikeId: Id }) {
           <Button kind="main" icon="printer" disabled={lines.length === 0} onPress={() => print()}>
             Print
           </Button>
-          <Button
-            icon="save"
-            disabled={lines.length === 0}
-            onPress={() => saveText(`${title}.txt`, sheetText(lines))}
-          >
+          <Button icon="save" disabled={lines.length === 0} onPress={() => saveText(title, sheetText(lines))}>
             Keep as text
           </Button>
         </>
