@@ -36,15 +36,17 @@ let open = group();
 const each =
   (add) =>
   (cases) =>
-  (title, body, ...rest) => {
+  (title, ...rest) => {
+    const body = rest.find((one) => typeof one === 'function');
     for (const one of cases) {
       const given = Array.isArray(one) ? one : [one];
-      add(title, () => body(...given), ...rest);
+      add(title, () => body(...given));
     }
   };
 
-export function test(title, body) {
-  open.steps.push({ title, body });
+/** A test may have options between its title and its body, such as more time; they change nothing here. */
+export function test(title, ...rest) {
+  open.steps.push({ title, body: rest.find((one) => typeof one === 'function') });
 }
 test.each = each(test);
 export const it = test;
