@@ -15,6 +15,7 @@ export type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage, NoQuestio
 /** The part of the door that writes; loaded when it is first needed. */
 export interface Writer {
   append: typeof import('./store/append.ts')['append'];
+  copies: typeof import('./store/copies.ts');
   rebuildIfOld: typeof import('./store/rebuild.ts')['rebuildIfOld'];
   asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
   releaseNow: typeof import('./store/deepViews.ts')['releaseNow'];
@@ -48,6 +49,18 @@ export interface StoryLine {
   photos?: Photo[];
 }
 
+/** What a copy is written from, and what goes into the logbook out of one. */
+export interface CopyDoor {
+  /** Every entry as it is stored, in batches. */
+  entries(): AsyncIterable<readonly Entry[]>;
+  photos(): AsyncIterable<Photo>;
+  entriesUnder(ids: readonly Id[]): Promise<ReadonlyMap<Id, Entry>>;
+  photoUnder(photoId: Id): Promise<Photo | undefined>;
+  keepPhoto(photo: Photo): Promise<void>;
+  /** Takes in all of them that are new, or nothing; tells how many were new. */
+  takeIn(entries: readonly Entry[], onProgress: (share: number) => void): Promise<number>;
+}
+
 export interface Logbook {
   /**
    * Carries out a command, or a list of them: all of it or none. Resolves after the commit; rejects when the store
@@ -71,6 +84,7 @@ export interface Logbook {
    */
   runStory(story: readonly StoryLine[]): Promise<Done | Refused>;
   removeDemo(): Promise<DemoRemoval>;
+  copies: CopyDoor;
   /** Resolves when the store is open, or is known not to open: see `state`. */
   opened: Promise<void>;
   now(): number;
@@ -166,6 +180,39 @@ export function logbookFor(options: Options = {}): Logbook {
   const readers = readersFor(now, theWriter);
   const opened = openFirst();
 
+  /** One question to the store at a time, so that what is asked for slowly holds nothing up. */
+  const inCopies = async <T>(work: (copies: Writer['copies'], db: Database) => Promise<T>): Promise<T> => {
+    const { copies } = await theWriter();
+    return withDatabase((db) => work(copies, db));
+  };
+  const copies: CopyDoor = {
+    async *entries() {
+      for (let seq = 0; ; ) {
+        const { entries, last } = await inCopies((store, db) => store.entriesAfter(db, seq));
+        if (entries.length === 0) return;
+        yield entries;
+        seq = last;
+      }
+    },
+    async *photos() {
+      for (let photoId: Id | undefined; ; ) {
+        const photo = await inCopies((store, db) => store.photoAfter(db, photoId));
+        if (!photo) return;
+        yield photo;
+        photoId = photo.photoId;
+      }
+    },
+    entriesUnder: (ids) => inCopies((store, db) => store.entriesUnder(db, ids)),
+    photoUnder: (photoId) => inCopies((store, db) => store.photoUnder(db, photoId)),
+    keepPhoto: (photo) => inCopies((store, db) => store.keepPhoto(db, photo)),
+    async takeIn(entries, onProgress) {
+      const added = await inCopies((store, db) => store.takeIn(db, entries, onProgress));
+      homes.clear();
+      announce();
+      return added;
+    },
+  };
+
   async function run(list: readonly GivenCommand[]): Promise<Done | Refused> {
     const { append } = await theWriter();
     const result = await withDatabase((db) => append(db, homes, list, { zone: zone(), newId }));
@@ -207,6 +254,7 @@ export function logbookFor(options: Options = {}): Logbook {
       announce();
       return result;
     },
+    copies,
     opened,
     now,
     newId,

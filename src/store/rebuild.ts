@@ -1,8 +1,9 @@
+import type { IDBPTransaction } from 'idb';
 import type { Entry } from '../journal/entries.ts';
 import { foldWhole } from '../journal/foldWhole.ts';
 import { VIEWS_VERSION } from '../journal/rows.ts';
 import { readable, upcast } from '../journal/upcasts.ts';
-import { type Database, type JournalLine, VIEWS_META } from './database.ts';
+import { type Database, type JournalLine, type Schema, VIEWS_META } from './database.ts';
 import { viewsAreCurrent } from './read.ts';
 
 /** Lines read, and rows put, in one go: enough to be quick, few enough to tell how far it is. */
@@ -18,13 +19,29 @@ const READING = 0.4;
  */
 export async function rebuildIfOld(db: Database, onProgress: (share: number) => void): Promise<boolean> {
   if (await viewsAreCurrent(db)) return false;
-  const tx = db.transaction(['journal', 'views', 'meta'], 'readwrite', { durability: 'strict' });
+  const tx: FoldTransaction = db.transaction(['journal', 'views', 'meta'], 'readwrite', {
+    durability: 'strict',
+  });
   tx.done.catch(() => {});
-  const [journal, views, meta] = [tx.objectStore('journal'), tx.objectStore('views'), tx.objectStore('meta')];
+  const meta = tx.objectStore('meta');
   if ((await meta.get(VIEWS_META))?.value === VIEWS_VERSION) {
     await tx.done;
     return false;
   }
+  await foldStored(tx, onProgress);
+  await meta.put({ name: VIEWS_META, value: VIEWS_VERSION });
+  tx.commit();
+  await tx.done;
+  onProgress(1);
+  return true;
+}
+
+/** A transaction in which the rows can be folded anew from the journal. */
+export type FoldTransaction = IDBPTransaction<Schema, ('journal' | 'views' | 'meta')[], 'readwrite'>;
+
+/** Replaces every row, and the places of every line, by what the journal of the transaction gives. */
+export async function foldStored(tx: FoldTransaction, onProgress: (share: number) => void): Promise<void> {
+  const [journal, views] = [tx.objectStore('journal'), tx.objectStore('views')];
   const total = Math.max(1, await journal.count());
   const entries: Entry[] = [];
   const eachBatch = async (work: (lines: JournalLine[]) => Promise<void> | void) => {
@@ -61,9 +78,4 @@ export async function rebuildIfOld(db: Database, onProgress: (share: number) => 
     });
     await Promise.all(moved.map((line) => journal.put(line)));
   });
-  await meta.put({ name: VIEWS_META, value: VIEWS_VERSION });
-  tx.commit();
-  await tx.done;
-  onProgress(1);
-  return true;
 }

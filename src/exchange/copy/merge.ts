@@ -4,7 +4,7 @@ import { upcast } from '../../journal/upcasts.ts';
 import type { RefusedFile } from '../../words/fileRefusals.ts';
 
 /** The content of an entry as text that does not depend on the order its fields were put in. */
-export function contentOf(entry: Entry): string {
+export function comparableText(entry: Entry): string {
   return JSON.stringify(upcast(entry), (_field, value: unknown) =>
     typeof value === 'object' && value !== null && !Array.isArray(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : Number(a > b))))
@@ -14,7 +14,7 @@ export function contentOf(entry: Entry): string {
 
 /** Whether two entries of one id say the same; an older version says the same as what it becomes. */
 export const sameContent = (a: Entry, b: Entry): boolean =>
-  JSON.stringify(a) === JSON.stringify(b) || contentOf(a) === contentOf(b);
+  JSON.stringify(a) === JSON.stringify(b) || comparableText(a) === comparableText(b);
 
 export type Merged = { entries: Entry[] } | RefusedFile;
 

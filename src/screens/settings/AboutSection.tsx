@@ -10,6 +10,7 @@ const licences: readonly [what: string, licence: string][] = [
   ['preact', 'MIT'],
   ['idb', 'ISC'],
   ['date-fns', 'MIT'],
+  ['fflate', 'MIT'],
   ['uuid', 'MIT'],
   ['workbox-window', 'MIT'],
   ['Atkinson Hyperlegible Next, the typeface', 'SIL Open Font License 1.1'],

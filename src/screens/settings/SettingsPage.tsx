@@ -7,6 +7,7 @@ import { useRun, useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { AboutSection } from './AboutSection.tsx';
+import { CopySection } from './copies/CopySection.tsx';
 import { DemoSection } from './DemoSection.tsx';
 import { DoerSection } from './DoerSection.tsx';
 import { LookSection } from './LookSection.tsx';
@@ -37,6 +38,7 @@ export function SettingsPage() {
           <SpansSection settings={settings} change={change} />
           <PhoneSection />
           <SizeSection />
+          <CopySection />
           <DemoSection />
           <AboutSection />
         </div>

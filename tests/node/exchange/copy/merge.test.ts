@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { contentOf, merge, sameContent } from '../../../../src/exchange/copy/merge.ts';
+import { comparableText, merge, sameContent } from '../../../../src/exchange/copy/merge.ts';
 import type { Entry } from '../../../../src/journal/entries.ts';
 import { inOrder } from '../../../../src/journal/order.ts';
 import { allEntries, idOf } from '../entriesOfEveryKind.ts';
@@ -88,7 +88,7 @@ describe('merging two journals', () => {
   test('fields in another order are the same content', () => {
     const turned = Object.fromEntries(Object.entries(a).reverse()) as unknown as Entry;
     expect(sameContent(a, turned)).toBe(true);
-    expect(contentOf(turned)).toBe(contentOf(a));
+    expect(comparableText(turned)).toBe(comparableText(a));
     expect(merge([a], [turned])).toEqual({ entries: [a] });
   });
 });

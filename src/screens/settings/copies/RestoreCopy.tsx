@@ -1,0 +1,137 @@
+import { useRef, useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { TextField } from '../../../controls/fields/TextField.tsx';
+import { Notice } from '../../../controls/frames/Notice.tsx';
+import type { Copy, CopyProgress } from '../../../exchange/copy/copy.ts';
+import type { WouldAdd } from '../../../exchange/copy/dryRun.ts';
+import { addCopy, readCopy } from '../../../exchange/copy/restore.ts';
+import { copyCounts, wouldAddWords } from '../../../words/copyWords.ts';
+import { fileSentence, type RefusedFile } from '../../../words/fileRefusals.ts';
+import { useLogbook } from '../../door.tsx';
+
+type Restoring =
+  | { is: 'idle' }
+  | { is: 'running'; title: string }
+  | { is: 'locked'; file: File; refused: RefusedFile }
+  | { is: 'ready'; copy: Copy; would: WouldAdd }
+  | { is: 'added'; entries: number }
+  | { is: 'refused'; sentence: string };
+
+/** Reads a copy, says what it would add, and adds it when that is wanted. */
+export function RestoreCopy() {
+  const { copies } = useLogbook();
+  const [state, setState] = useState<Restoring>({ is: 'idle' });
+  const [passphrase, setPassphrase] = useState('');
+  const stop = useRef<AbortController | undefined>(undefined);
+  const chosen = useRef<HTMLInputElement>(null);
+
+  const work = async (
+    title: string,
+    step: (signal: AbortSignal, tell: (title: string) => void) => Promise<Restoring>,
+  ) => {
+    const controller = new AbortController();
+    stop.current = controller;
+    setState({ is: 'running', title });
+    try {
+      setState(await step(controller.signal, (now) => setState({ is: 'running', title: now })));
+    } catch (thrown) {
+      if (controller.signal.aborted) setState({ is: 'idle' });
+      else setState({ is: 'refused', sentence: `Not read: ${String((thrown as Error)?.message ?? thrown)}` });
+    }
+  };
+  const look = (file: File) =>
+    work('Checking the copy', async (signal, tell) => {
+      const onProgress = (done: CopyProgress) => tell(`Checked: ${copyCounts(done)}`);
+      const read = await readCopy(file, copies, { passphrase, signal, onProgress });
+      if (!('refused' in read)) return { is: 'ready', ...read };
+      if (read.refused === 'passphrase-missing' || read.refused === 'passphrase-wrong')
+        return { is: 'locked', file, refused: read };
+      return { is: 'refused', sentence: fileSentence(read) };
+    });
+  const add = (copy: Copy) =>
+    work('Adding', async (signal, tell) => {
+      const onProgress = (share: number) => tell(`Adding: ${Math.round(share * 100)} %`);
+      const added = await addCopy(copy, copies, { signal, onProgress });
+      return 'refused' in added
+        ? { is: 'refused', sentence: fileSentence(added) }
+        : { is: 'added', entries: added.entries };
+    });
+  const cancel = (
+    <Button
+      onPress={() => {
+        stop.current?.abort();
+        setState({ is: 'idle' });
+      }}
+    >
+      Cancel
+    </Button>
+  );
+  switch (state.is) {
+    case 'running':
+      return (
+        <Notice kind="note" title={state.title} action={cancel}>
+          Nothing is added until the whole copy is checked.
+        </Notice>
+      );
+    case 'locked':
+      return (
+        <Notice kind="caution" title={fileSentence(state.refused)} action={cancel}>
+          <TextField label="Passphrase of the copy" value={passphrase} onInput={setPassphrase} />
+          <Button icon="lock" onPress={() => void look(state.file)}>
+            Open
+          </Button>
+        </Notice>
+      );
+    case 'ready':
+      return (
+        <Notice
+          kind="note"
+          title={wouldAddWords(state.would)}
+          action={
+            <>
+              {state.would.newEntries + state.would.newPhotos > 0 && (
+                <Button icon="plus" onPress={() => void add(state.copy)}>
+                  Add to this logbook
+                </Button>
+              )}
+              {cancel}
+            </>
+          }
+        >
+          What is already here stays as it is.
+        </Notice>
+      );
+    default:
+      return (
+        <>
+          {state.is === 'added' && (
+            <Notice kind="note" title={copyCounts({ entries: state.entries }, 'added')} />
+          )}
+          {state.is === 'refused' && (
+            <Notice kind="error" title={state.sentence}>
+              Nothing was added.
+            </Notice>
+          )}
+          <input
+            ref={chosen}
+            type="file"
+            hidden
+            aria-label="Copy to restore"
+            onChange={(event) => {
+              const file = event.currentTarget.files?.[0];
+              event.currentTarget.value = '';
+              if (file) void look(file);
+            }}
+          />
+          <Button
+            wide
+            icon="open"
+            under="Checked first, then you decide"
+            onPress={() => chosen.current?.click()}
+          >
+            Restore from a copy
+          </Button>
+        </>
+      );
+  }
+}

@@ -1,0 +1,112 @@
+import { useRef, useState } from 'preact/hooks';
+import { Button } from '../../../controls/Button.tsx';
+import { TextField } from '../../../controls/fields/TextField.tsx';
+import { Notice } from '../../../controls/frames/Notice.tsx';
+import { writeArchive } from '../../../exchange/archive/writeArchive.ts';
+import type { CopyProgress } from '../../../exchange/copy/copy.ts';
+import { writeJournalText } from '../../../exchange/text/writeJournalText.ts';
+import { copyCounts, copyName } from '../../../words/copyWords.ts';
+import { useLogbook } from '../../door.tsx';
+import { copyContent } from './copyContent.ts';
+import { canShare, download, newFile, share } from './keepFile.ts';
+
+type Saving =
+  | { is: 'idle' }
+  | { is: 'running'; done: CopyProgress }
+  | { is: 'saved'; counts: string; text?: File }
+  | { is: 'failed'; why: string };
+
+const nothing: CopyProgress = { entries: 0, photos: 0, bytes: 0 };
+
+/** Saves the whole logbook as one file, or the journal as a text that every share sheet takes. */
+export function SaveCopy() {
+  const logbook = useLogbook();
+  const [passphrase, setPassphrase] = useState('');
+  const [saving, setSaving] = useState<Saving>({ is: 'idle' });
+  const stop = useRef<AbortController | undefined>(undefined);
+  const work = async (
+    save: (work: { signal: AbortSignal; onProgress(done: CopyProgress): void }) => Promise<Saving>,
+  ) => {
+    const controller = new AbortController();
+    stop.current = controller;
+    setSaving({ is: 'running', done: nothing });
+    const onProgress = (done: CopyProgress) => setSaving({ is: 'running', done });
+    try {
+      setSaving(await save({ signal: controller.signal, onProgress }));
+    } catch (thrown) {
+      if (controller.signal.aborted) setSaving({ is: 'idle' });
+      else setSaving({ is: 'failed', why: String((thrown as Error)?.message ?? thrown) });
+    }
+  };
+  const saveArchive = () =>
+    work(async (how) => {
+      const locked = passphrase !== '';
+      const name = copyName(logbook.now(), locked ? 'pinchbolt' : 'zip');
+      const file = await newFile(name, locked ? 'application/octet-stream' : 'application/zip');
+      if (!file) return { is: 'idle' };
+      const written = await writeArchive(copyContent(logbook), file.stream, { ...how, passphrase });
+      const whole = file.finish();
+      if (whole) download(whole);
+      return { is: 'saved', counts: copyCounts(written) };
+    });
+  const makeText = () =>
+    work(async (how) => {
+      const pieces: Blob[] = [];
+      const stream = new WritableStream<Uint8Array<ArrayBuffer>>({
+        write: (piece) => void pieces.push(new Blob([piece])),
+      });
+      const content = { entries: logbook.copies.entries(), madeAtMs: logbook.now() };
+      const written = await writeJournalText(content, stream, how);
+      const text = new File(pieces, copyName(logbook.now(), 'txt'), { type: 'text/plain' });
+      // The share sheet opens on a tap of its own: the one that began this is used up by now.
+      if (!canShare(text)) download(text);
+      return { is: 'saved', counts: copyCounts(written), ...(canShare(text) ? { text } : {}) };
+    });
+  if (saving.is === 'running')
+    return (
+      <Notice
+        kind="note"
+        title={`Saving: ${copyCounts(saving.done)}`}
+        action={<Button onPress={() => stop.current?.abort()}>Cancel</Button>}
+      >
+        You can go on working meanwhile.
+      </Notice>
+    );
+  const text = saving.is === 'saved' ? saving.text : undefined;
+  return (
+    <>
+      {saving.is === 'saved' && (
+        <Notice
+          kind="note"
+          title={`Copied: ${saving.counts}`}
+          action={
+            text && (
+              <Button icon="share" onPress={() => void share(text)}>
+                Share
+              </Button>
+            )
+          }
+        >
+          Keep it off this phone.
+        </Notice>
+      )}
+      {saving.is === 'failed' && (
+        <Notice kind="error" title="The copy was not saved">
+          {`${saving.why} Try again, or choose another place.`}
+        </Notice>
+      )}
+      <TextField
+        label="Passphrase"
+        hint="Optional. If you lose it, the copy cannot be opened."
+        value={passphrase}
+        onInput={setPassphrase}
+      />
+      <Button wide icon="save" under="Everything, photos included" onPress={() => void saveArchive()}>
+        Save a copy
+      </Button>
+      <Button wide icon="share" under="Without photos, not locked" onPress={() => void makeText()}>
+        Share the log as text
+      </Button>
+    </>
+  );
+}
