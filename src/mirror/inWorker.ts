@@ -1,7 +1,7 @@
 import type { Files } from './files.ts';
 
 /** What a page asks of the worker that writes. */
-export interface Asked {
+export interface AskedOfWriter {
   number: number;
   act: keyof Files | 'able';
   name: string;
@@ -28,11 +28,11 @@ export function filesIn(worker: Worker): Files & { able(): Promise<void> } {
       failed(new Error('the worker that writes the mirror does not run'));
     open.clear();
   });
-  const ask = (act: Asked['act'], name: string, bytes: Uint8Array) =>
+  const ask = (act: AskedOfWriter['act'], name: string, bytes: Uint8Array) =>
     new Promise<void>((done, failed) => {
       asked += 1;
       open.set(asked, { done, failed });
-      worker.postMessage({ number: asked, act, name, bytes } satisfies Asked);
+      worker.postMessage({ number: asked, act, name, bytes } satisfies AskedOfWriter);
     });
   return {
     append: (name, bytes) => ask('append', name, bytes),

@@ -1,10 +1,10 @@
 import { mirrorFolder, syncFiles } from './files.ts';
-import type { Answered, Asked } from './inWorker.ts';
+import type { Answered, AskedOfWriter } from './inWorker.ts';
 
 /** The dedicated worker: one file is written at a time, in the order it was asked for. */
 let before: Promise<unknown> = mirrorFolder();
 
-async function act({ act, name, bytes }: Asked): Promise<void> {
+async function act({ act, name, bytes }: AskedOfWriter): Promise<void> {
   const folder = await mirrorFolder();
   if (!folder) throw new Error('no private files');
   const files = syncFiles(folder);
@@ -12,7 +12,7 @@ async function act({ act, name, bytes }: Asked): Promise<void> {
   await files[act === 'able' ? 'write' : act](name, bytes);
 }
 
-self.addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+self.addEventListener('message', ({ data }: MessageEvent<AskedOfWriter>) => {
   before = before.then(async () => {
     const answer: Answered = { number: data.number };
     await act(data).catch((thrown) => {
