@@ -1,6 +1,6 @@
 import type { Command } from '../journal/commands.ts';
+import { DEMO } from '../journal/demoIds.ts';
 import type { Between, Target } from '../journal/entries.ts';
-import { DEMO } from '../journal/facts.ts';
 import type { TorqueUnit, Typed } from '../mechanics/units.ts';
 
 export const id = (name: string): string => `${DEMO}${name}`;

@@ -5,11 +5,6 @@ import { kinds } from './kinds/kinds.ts';
 import { releaseStands } from './kinds/ofChecks.ts';
 import type { RowKind } from './rows.ts';
 
-/** Ids of what the demo brings begin with this, so that it can be told from what is the person's own. */
-export const DEMO = 'demo-';
-
-export const isDemo = (id: Id): boolean => id.startsWith(DEMO);
-
 /** The bike a place names, if it names one. */
 export function bikeOfPlace(place: Place): Id | undefined {
   return place.on === 'bike' ? place.bikeId : undefined;

@@ -1,5 +1,5 @@
+import { isDemo } from './demoIds.ts';
 import type { Id } from './entries.ts';
-import { isDemo } from './facts.ts';
 import type { PartRow } from './rows.ts';
 
 const asWritten = (label: string): string => label.trim().toLowerCase();

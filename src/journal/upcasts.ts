@@ -1,5 +1,4 @@
-import { ENTRY_VERSION, type Entry } from './entries.ts';
-import { kinds } from './kinds/kinds.ts';
+import { ENTRY_VERSION, type Entry, entryTypes } from './entries.ts';
 
 type Stored = Record<string, unknown> & { v: number };
 
@@ -18,7 +17,7 @@ export const upcasts: ((entry: Stored) => Stored)[] = [
 
 /** Whether this version can read an entry: neither newer than it, nor of a kind that it does not know. */
 export function readable(stored: Entry): boolean {
-  return stored.v <= ENTRY_VERSION && Object.hasOwn(kinds, stored.type);
+  return stored.v <= ENTRY_VERSION && Object.hasOwn(entryTypes, stored.type);
 }
 
 /**

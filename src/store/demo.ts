@@ -1,5 +1,5 @@
+import { DEMO, isDemo } from '../journal/demoIds.ts';
 import type { Entry, EntryHead, Id } from '../journal/entries.ts';
-import { DEMO, isDemo } from '../journal/facts.ts';
 import type { Row } from '../journal/rows.ts';
 import type { Database, JournalLine } from './database.ts';
 

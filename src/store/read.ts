@@ -2,7 +2,7 @@ import type { DueLine, HistoryLine, HistoryMark, HistoryPage } from '../journal/
 import type { Photo } from '../journal/commands.ts';
 import { asItReads } from '../journal/effective.ts';
 import type { Id, Settings } from '../journal/entries.ts';
-import { FIRST_SETTINGS } from '../journal/kinds/ofLogbook.ts';
+import { FIRST_SETTINGS } from '../journal/firstSettings.ts';
 import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
 import { titleToday } from '../journal/titleToday.ts';
 import { readable, upcast } from '../journal/upcasts.ts';

@@ -1,6 +1,7 @@
 import * as about from '../checks/about.ts';
 import { amount, either, exactly, flag, maybe, reason, record, text } from '../checks/field.ts';
-import type { EntryOf, Settings } from '../entries.ts';
+import type { EntryOf } from '../entries.ts';
+import { FIRST_SETTINGS } from '../firstSettings.ts';
 import { anId, fixed, grows, type Kind, perhapsId, remarkField } from './kind.ts';
 
 export const noteAdded: Kind<'note-added'> = {
@@ -33,17 +34,6 @@ export const entryCorrected: Kind<'entry-corrected'> = {
   },
   facts: [],
   stands: true,
-};
-
-/** Until one is chosen: metric, and the phone's own light or dark. */
-export const FIRST_SETTINGS: Settings = {
-  torqueUnit: 'N.m',
-  pressureUnit: 'bar',
-  lengthUnit: 'mm',
-  temperatureUnit: 'Cel',
-  distanceUnit: 'km',
-  theme: 'as-the-phone',
-  doer: '',
 };
 
 export const settingsChanged: Kind<'settings-changed'> = {
