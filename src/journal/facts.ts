@@ -23,6 +23,8 @@ export function bikesOf(entry: Entry): Id[] {
 export function revokedBike(entry: Entry): Id | undefined {
   if (entry.type === 'joint-described') return entry.revokes ? entry.bikeId : undefined;
   if ((entry as { matters?: boolean }).matters !== true) return undefined;
+  // A look that found everything as it was changes nothing.
+  if (entry.type === 'torque-found' && entry.outcome === 'held') return undefined;
   return entry.type === 'part-moved' ? bikeOfPlace(entry.from) : bikesOf(entry)[0];
 }
 

@@ -69,7 +69,8 @@ export function reduceAnew(key: string, facts: readonly Entry[]): Row | undefine
     first > 0 ? [counted[first] as Entry, ...counted.slice(0, first), ...counted.slice(first + 1)] : counted;
   let row: Row | undefined;
   for (const entry of inTurn) row = reduce(key, row, entry);
-  return row && first > 0 ? { ...row, early: first } : row;
+  const early = counted.slice(0, Math.max(0, first)).filter((entry) => !isCorrection(entry)).length;
+  return row && early > 0 ? { ...row, early } : row;
 }
 
 function rowAt(rows: Rows, key: string): Row | undefined {

@@ -1,5 +1,5 @@
 import type { AsBuilt, Ridden } from '../journal/answers.ts';
-import { effective } from '../journal/effective.ts';
+import { effective, isCorrection } from '../journal/effective.ts';
 import type { Entry, EntryOf, Id, OpenItem } from '../journal/entries.ts';
 import { fitAtHand } from '../journal/fitAtHand.ts';
 import { foldWhole } from '../journal/foldWhole.ts';
@@ -42,8 +42,10 @@ export async function asBuilt(db: Database, bikeId: Id, atMs: number): Promise<A
   );
   await Promise.all([...partIds].map((partId) => readAt(`p:${partId}`)));
   const entries = [...lines.values()].flatMap(({ entry }) => (readable(entry) ? [upcast(entry)] : []));
-  // As they read today, and a correction acts only from when it was written.
-  const counted = effective(entries).filter((entry) => entry.happenedAtMs <= atMs);
+  // As they read today; of a correction only that it was made is left, which may have revoked a release then.
+  const counted = effective(entries)
+    .filter((entry) => entry.happenedAtMs <= atMs)
+    .map((entry) => (isCorrection(entry) ? { ...entry, becomes: {} } : entry));
   const { rows } = foldWhole(counted);
   const releases = rows.get('release', bikeId)?.releases ?? [];
   return {

@@ -5,7 +5,7 @@ import type { Entry, EntryBody, EntryOf, Id } from '../entries.ts';
 import { begunKey, revokedBike } from '../facts.ts';
 import { type Rows, rootOf } from '../fold.ts';
 import { kinds } from '../kinds/kinds.ts';
-import { releaseStands } from '../kinds/ofChecks.ts';
+import { standing } from '../order.ts';
 import { AHEAD_MS, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
 
 /** How long undo is offered; two seconds of grace for a slow tap. */
@@ -38,8 +38,9 @@ function builtUpon(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
 }
 
 /**
- * A correction revokes a release that stands on what is corrected. Where the entry itself had revoked it, there is
- * nothing more to revoke; once that entry is struck out, the release stands again.
+ * A correction of what a release was signed on revokes it. What happened after the release revokes by itself, as it
+ * reads; once it is struck out, the release stands again.
+ * @param becomes what the entry reads like from now on
  */
 function correction(
   rows: Rows,
@@ -48,12 +49,13 @@ function correction(
   remarksOnly: boolean,
 ): EntryBody {
   const revokes = revokedBike(entry);
-  const bike = revokes === undefined || remarksOnly ? undefined : rows.get('bike', revokes);
+  const release = revokes === undefined || remarksOnly ? undefined : rows.get('bike', revokes)?.release;
+  const moved = typeof becomes?.['happenedAtMs'] === 'number' ? becomes['happenedAtMs'] : standing(entry).ms;
   return present({
     type: 'entry-corrected',
     ...{ corrects: entry.id, reason, undo, becomes },
     bikeId: revokes ?? (entry as { bikeId?: Id }).bikeId,
-    matters: bike && releaseStands(bike) ? true : undefined,
+    matters: release && Math.min(standing(entry).ms, moved) <= release.atMs ? true : undefined,
   });
 }
 

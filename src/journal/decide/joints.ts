@@ -78,15 +78,22 @@ export function refuseWithoutParts(rows: Rows, joint: JointRow): void {
   }
 }
 
+/**
+ * What a command may end: what began by the instant it tells of. One that is given now ends all that runs, also what a
+ * clock that ran ahead has put into the future.
+ */
+export const startedBy = ({ happenedAtMs }: { happenedAtMs?: number }): number =>
+  happenedAtMs ?? Number.POSITIVE_INFINITY;
+
 /** A joint comes apart, and with it end the waits and re-checks that were about it. */
-export function apart(rows: Rows, joint: JointRow, why: string): EntryBody[] {
+export function apart(rows: Rows, joint: JointRow, why: string, atMs: number): EntryBody[] {
   const { jointId, bikeId, matters } = joint;
   const about = <R extends { jointId?: Id }>(row: R) => row.jointId === jointId;
   return [
     { type: 'joint-taken-apart', jointId, bikeId, why, matters },
     ...rows
       .group('wait', `wait@${bikeId}`)
-      .filter(about)
+      .filter((row) => about(row) && row.startedAtMs <= atMs)
       .map(
         ({ waitId }): EntryBody => ({
           type: 'wait-ended',
@@ -98,7 +105,7 @@ export function apart(rows: Rows, joint: JointRow, why: string): EntryBody[] {
       ),
     ...rows
       .group('recheck', `recheck@${bikeId}`)
-      .filter(about)
+      .filter((row) => about(row) && row.setAtMs <= atMs)
       .map(
         ({ recheckId }): EntryBody => ({
           type: 'recheck-dropped',
@@ -114,5 +121,5 @@ export function apart(rows: Rows, joint: JointRow, why: string): EntryBody[] {
 export function takeJointApart(rows: Rows, command: CommandOf<'take-joint-apart'>): Ruling {
   const joint = jointOf(rows, command.jointId);
   if (joint.state === 'apart') refuse('joint-apart', joint.name);
-  return apart(rows, joint, words(command.why, 'reason-missing'));
+  return apart(rows, joint, words(command.why, 'reason-missing'), startedBy(command));
 }

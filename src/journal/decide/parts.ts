@@ -3,7 +3,7 @@ import type { EntryBody, Id, OneWayChange, Place } from '../entries.ts';
 import { bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
 import type { PartRow } from '../rows.ts';
-import { apart, partsOf } from './joints.ts';
+import { apart, partsOf, startedBy } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -87,7 +87,7 @@ export function movePart(rows: Rows, command: CommandOf<'move-part'>, now: Circu
   const matters = joints.some((joint) => joint.matters) || undefined;
   const { why, condition } = command;
   return [
-    ...joints.flatMap((joint) => apart(rows, joint, `${part.name} taken off`)),
+    ...joints.flatMap((joint) => apart(rows, joint, `${part.name} taken off`, startedBy(command))),
     present({ type: 'part-moved', partId: part.partId, from: part.place, to, why, condition, matters }),
     ...inspectionsMoved(rows, part, bikeOfPlace(to), now, command.happenedAtMs ?? now.nowMs),
   ];

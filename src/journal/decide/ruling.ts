@@ -95,6 +95,15 @@ function newestIn(rows: Rows, bodies: readonly EntryBody[]): number {
   const begun = new Set(bodies.map((body) => begunKey(body as Entry)));
   const keys = new Set(bodies.flatMap((body) => factKeys(body as Entry)));
   const held = [...keys].flatMap((key) => (begun.has(key) ? [] : (rows.get(...splitKey(key))?.lastMs ?? [])));
+  // A ride counts for every task and every limit of its bike that is open.
+  for (const body of bodies) {
+    if (body.type !== 'ride-logged') continue;
+    const open = [
+      ...rows.group('recheck', `recheck@${body.bikeId}`),
+      ...rows.group('defect', `defect@${body.bikeId}`),
+    ];
+    held.push(...open.map(({ lastMs }) => lastMs));
+  }
   return Math.max(Number.NEGATIVE_INFINITY, ...held);
 }
 

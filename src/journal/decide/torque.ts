@@ -4,7 +4,7 @@ import type { CommandOf, LockerOn } from '../commands.ts';
 import type { EntryBody, Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
-import { refuseWithoutParts } from './joints.ts';
+import { refuseWithoutParts, startedBy } from './joints.ts';
 import { type Circumstances, freshId, jointOf, present, type Ruling, refuse, stepOf } from './ruling.ts';
 
 /** The tool as it stands today, to be kept inside the entry. */
@@ -33,8 +33,11 @@ export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now:
     ...{ note, photoIds, matters },
   });
   const fresh = locker ?? (between === 'threadlocker' && !wetSince(joint) ? unnamedLocker(joint) : undefined);
-  return fresh ? [...lockerOn(rows, joint, fresh, now), torque] : [torque];
+  return fresh ? [...lockerOn(rows, joint, { ...fresh, ...when(command) }, now), torque] : [torque];
 }
+
+const when = ({ happenedAtMs }: { happenedAtMs?: number }) =>
+  happenedAtMs === undefined ? {} : { happenedAtMs };
 
 /** Whether threadlocker went on since the joint was last tightened: this torque closes it up, and adds no more. */
 function wetSince({ locked, applied }: JointRow): boolean {
@@ -66,13 +69,13 @@ const USUAL_C = 20;
 function lockerOn(
   rows: Rows,
   joint: JointRow,
-  locker: LockerOn & { stepId?: Id; waitId?: Id; note?: string; photoIds?: Id[] },
+  locker: LockerOn & { stepId?: Id; waitId?: Id; note?: string; photoIds?: Id[]; happenedAtMs?: number },
   now: Circumstances,
 ): EntryBody[] {
   const { jointId, bikeId, matters, name: title } = joint;
   const { stepId, grade, surface, primer, temperature, waitMs, note, photoIds } = locker;
   return [
-    ...curesEnded(rows, joint),
+    ...curesEnded(rows, joint, startedBy(locker)),
     present({
       type: 'locker-applied',
       ...{ jointId, bikeId, stepId, waitId: freshId(rows, 'wait', locker.waitId, now), title },
@@ -81,10 +84,10 @@ function lockerOn(
   ];
 }
 
-function curesEnded(rows: Rows, { jointId, bikeId }: JointRow): EntryBody[] {
+function curesEnded(rows: Rows, { jointId, bikeId }: JointRow, byMs: number): EntryBody[] {
   return rows
     .group('wait', `wait@${bikeId}`)
-    .filter((wait) => wait.jointId === jointId && wait.waitKind === 'cure')
+    .filter((wait) => wait.jointId === jointId && wait.waitKind === 'cure' && wait.startedAtMs <= byMs)
     .map(({ waitId }) => ({ type: 'wait-ended', waitId, bikeId, jointId, outcome: 'no-longer-needed' }));
 }
 

@@ -2,7 +2,7 @@ import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { WaitRow } from '../rows.ts';
-import { refuseWithoutParts } from './joints.ts';
+import { refuseWithoutParts, startedBy } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -90,7 +90,11 @@ export function markSeal(rows: Rows, command: CommandOf<'mark-seal'>, now: Circu
   ];
   const open = rows
     .group('wait', `wait@${bikeId}`)
-    .filter((wait) => wait.jointId === jointId && wait.waitKind === 'seal' && wait.endedAtMs === undefined);
+    // A look written down late cannot have ended what began after it.
+    .filter(
+      (wait) =>
+        wait.jointId === jointId && wait.waitKind === 'seal' && wait.startedAtMs <= startedBy(command),
+    );
   if (reads || mark.mark === 'verdict' || lookAgainMs !== undefined) {
     for (const { waitId } of open) {
       entries.push({ type: 'wait-ended', waitId, bikeId, jointId, outcome: 'looked' });

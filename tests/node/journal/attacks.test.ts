@@ -606,3 +606,127 @@ describe('lists of commands', () => {
     logbook.close();
   });
 });
+
+describe('what a naive second model found', () => {
+  test('[L2] a figure corrected while another entry had revoked still revokes once that one is undone', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId, partIds } = await aBike(logbook);
+    const other = {
+      type: 'make-joint',
+      jointId: 'j2',
+      bikeId: 'b1',
+      name: 'Bar',
+      kind: 'bar-clamp',
+      partIds,
+    } as const;
+    await done(logbook, {
+      ...other,
+      between: [],
+      fasteners: [{ thread: 'M5', count: 2, hand: 'right' }],
+      targets: [],
+    });
+    const [first] = await torque(logbook, jointId, 5);
+    await torque(logbook, 'j2', 5);
+    await release(logbook, 'b1');
+    clock.nowMs += MINUTE;
+    const [again] = await torque(logbook, 'j2', 5);
+    const becomes = { applied: nm(7) };
+    await done(logbook, { type: 'correct', entryId: first?.id ?? '', reason: 'misread', becomes });
+    await done(logbook, { type: 'undo', entryIds: [again?.id ?? ''] });
+    expect((await bikeNow(logbook)).bike.revoked).toMatchObject({ because: 'entry-corrected' });
+    logbook.close();
+  });
+
+  test('[J10] between two corrections the sheet reads as the entry reads today', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    await aBike(logbook);
+    const entries = await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 10 });
+    const entryId = entries.find(({ type }) => type === 'ride-logged')?.id ?? '';
+    clock.nowMs += HOUR;
+    await done(logbook, { type: 'correct', entryId, reason: 'x', becomes: { km: 20 } });
+    const between = clock.nowMs + MINUTE;
+    clock.nowMs += HOUR;
+    await done(logbook, { type: 'correct', entryId, reason: 'x', becomes: { km: 30 } });
+    expect((await logbook.read('as-built', { bikeId: 'b1', atMs: between })).rides?.km).toBe(30);
+    logbook.close();
+  });
+
+  test('[R4] a ride after the clock was set back counts for what was set before it', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    await aBike(logbook);
+    const recheck = {
+      type: 'set-recheck',
+      recheckId: 'c1',
+      bikeId: 'b1',
+      kind: 'inspect',
+      title: 'Look',
+    } as const;
+    await done(logbook, { ...recheck, instruction: 'Look at it.', dueRides: 1 });
+    const limit = {
+      type: 'find-defect',
+      bikeId: 'b1',
+      words: 'Loose',
+      area: 'other',
+      decision: 'ride-limited',
+    } as const;
+    await done(logbook, { ...limit, untilKm: 5 });
+    clock.nowMs -= DAY;
+    await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 10 });
+    const { rechecks, defects } = await bikeNow(logbook);
+    expect(rechecks.find(({ recheckId }) => recheckId === 'c1')?.dueAtMs).toBeDefined();
+    expect(defects[0]?.dueAtMs).toBeDefined();
+    logbook.close();
+  });
+
+  test('[W3] a look written down late does not end a wait that began after it', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId } = await aBike(logbook, 'b1', { kind: 'bead', fasteners: [], targets: [] });
+    clock.nowMs += 10 * HOUR;
+    const reading = { pressure: { value: 2, unit: 'bar', typed: '2' } } as const;
+    await done(logbook, {
+      type: 'mark-seal',
+      jointId,
+      mark: { mark: 'reading', reading },
+      lookAgainMs: HOUR,
+    });
+    const late = { happenedAtMs: clock.nowMs - 9 * HOUR };
+    await done(logbook, { type: 'mark-seal', jointId, mark: { mark: 'verdict', verdict: 'leaks' }, ...late });
+    expect((await bikeNow(logbook)).waits).toHaveLength(1);
+    logbook.close();
+  });
+
+  test('[J9] an undo by a clock that was set back makes no entry early', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId } = await aBike(logbook);
+    const [entry] = await torque(logbook, jointId);
+    clock.nowMs -= HOUR;
+    await done(logbook, { type: 'undo', entryIds: [entry?.id ?? ''] });
+    expect((await jointNow(logbook, jointId)).early).toBeUndefined();
+    logbook.close();
+  });
+
+  test('[L2] a re-check that is corrected to "held" revokes no more', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId } = await aBike(logbook);
+    await torque(logbook, jointId);
+    await release(logbook, 'b1');
+    clock.nowMs += MINUTE;
+    const found = {
+      type: 'find-torque',
+      jointId,
+      outcome: 'moved',
+      way: 'tightening',
+      movedAt: nm(4),
+    } as const;
+    const [entry] = await done(logbook, found);
+    expect((await bikeNow(logbook)).bike.revoked).toBeDefined();
+    await done(logbook, {
+      type: 'correct',
+      entryId: entry?.id ?? '',
+      reason: 'x',
+      becomes: { outcome: 'held' },
+    });
+    expect((await bikeNow(logbook)).bike.revoked).toBeUndefined();
+    logbook.close();
+  });
+});

@@ -18,6 +18,8 @@ function bikeOf(entry: Entry): unknown {
 /** [L2] Whether an entry revokes a release that stands. */
 function revokes(entry: Entry): boolean {
   if (entry.type === 'joint-described') return field(entry, 'revokes') === true;
+  // A look that found everything as it was, or reads so by now, changes nothing.
+  if (entry.type === 'torque-found' && entry.outcome === 'held') return false;
   return field(entry, 'matters') === true;
 }
 

@@ -98,8 +98,12 @@ const debts: { [T in CommandType]?: Owed<T> } = {
     const remarks = changed.filter((name) => REMARKS.includes(name));
     if (remarks.length > 0 && remarks.length < changed.length) return [];
     if (remarks.some((name) => name !== 'note')) return [];
-    // Where no release stands there is nothing to revoke.
-    if (!stands(before, field(entry, 'bikeId') as Id)) return [];
+    // What happened after the last release revokes by itself; without a release there is nothing to revoke.
+    const signed = before.read.filter(
+      (one) => is('bike-released')(one) && field(one, 'bikeId') === field(entry, 'bikeId'),
+    );
+    const last = signed.toSorted((a, b) => (comesBefore(a, b) ? -1 : 1)).at(-1);
+    if (!last || !comesBefore(entry, last)) return [];
     return debt(
       'L2 a correction matters where its entry did and more than a remark changes',
       field(entry, 'matters') === true && remarks.length === 0,
@@ -253,6 +257,7 @@ const says: readonly (readonly [name: string, kinds: readonly EntryType[]])[] = 
   ['recheckId', ['recheck-set', 'recheck-changed', 'recheck-dropped', 'recheck-answered', 'torque-found']],
   ['defectId', ['defect-found', 'defect-closed']],
   ['bikeId', ['bike-started', 'bike-released', 'release-withdrawn']],
+  ['bikeId', ['ride-logged']],
 ];
 
 /**

@@ -9,7 +9,7 @@ import { askedAs, type CarriedOut, doubleTap, foreseenRefusals, mustBeDone } fro
 import { House } from './house.ts';
 import { type ModelAnswers, modelAnswers } from './modelAnswers.ts';
 import { unpaid } from './owed.ts';
-import { field, is } from './reading.ts';
+import { field } from './reading.ts';
 
 /** Noon on a day in spring. */
 const START_MS = Date.UTC(2026, 4, 3, 12);
@@ -38,18 +38,6 @@ interface Options {
   stopAtFirst?: boolean;
   /** Throws the instants to look back to, and the order in which another phone gets the entries. */
   dice: Dice;
-}
-
-/**
- * Whether an entry was corrected both by an instant and after it. How it reads at that instant is left open here:
- * the rule says as it reads today.
- */
-function partlyCorrected(all: readonly Entry[], atMs: number): boolean {
-  const fixes = all.filter(is('entry-corrected'));
-  return fixes.some(
-    ({ corrects, writtenAtMs }) =>
-      writtenAtMs <= atMs && fixes.some((other) => other.corrects === corrects && other.writtenAtMs > atMs),
-  );
 }
 
 type Ran = { entries: Entry[] } | { refused: string; about?: string };
@@ -103,7 +91,6 @@ export async function play(next: Next, { stopAtFirst = true, dice }: Options): P
     const bikeId = dice.pick([...model.bikes.keys()]);
     if (!entry || bikeId === undefined) return;
     const atMs = entry.happenedAtMs + dice.below(3) - 1;
-    if (partlyCorrected(all, atMs)) return;
     differ(await compareAsBuilt(at.tab(0), modelAnswers(all, atMs), bikeId, atMs));
   }
 
