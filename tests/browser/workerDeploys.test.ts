@@ -125,8 +125,8 @@ describe('a half-finished deploy', () => {
 
   test('the new page with scripts of the old build: refused', async () => {
     await firstVisit(phone, served.origin);
-    const next = await buildNext(touch('Settings'));
-    writeFileSync(next.path(scriptOf('Settings')), readFileSync(join('dist', scriptOf('Settings'))));
+    const next = await buildNext(touch('SettingsPage'));
+    writeFileSync(next.path(scriptOf('SettingsPage')), readFileSync(join('dist', scriptOf('SettingsPage'))));
     served.serve(next.folder);
     expect(await update()).toBe(false);
     await startOffline('#/settings');
