@@ -1,4 +1,4 @@
-import { readdirSync, rmSync } from 'node:fs';
+import { readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { nextBuild } from './builds.ts';
@@ -130,7 +130,10 @@ describe('an update', () => {
 
   test('that is broken is refused, and the version in use goes on', async () => {
     await firstVisit(phone, served.origin);
-    const next = await nextBuild();
+    // A file that did not change is taken from the version before; a changed one is missing here.
+    const next = await nextBuild((build) =>
+      writeFileSync(build.path('manifest.webmanifest'), '{"name":"Pinchbolt, changed"}'),
+    );
     rmSync(next.path('manifest.webmanifest'));
     served.serve(next.folder);
     await lookForOne();
