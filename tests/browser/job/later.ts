@@ -16,7 +16,7 @@ export function readLater(): void {
       await page.getByRole('list', { name: 'Entries, newest first' }).waitFor();
       await unfold(page, 'Narrow it');
       await choose(page, 'Part', wagtail.stem.name);
-      await page.getByText(/^\d+ found in \d+ entries$/).waitFor();
+      await page.getByText(/^\d+ found in \d+ entries\.$/).waitFor();
       await page.getByLabel('Find words').fill('4,1');
       await page.getByText(/^1 found in/).waitFor();
       await page.getByRole('button', { name: /Stem on steerer.*it moved.*4,1 N·m/ }).waitFor();
