@@ -7,8 +7,8 @@ import * as joints from './decide/joints.ts';
 import * as parts from './decide/parts.ts';
 import * as rechecks from './decide/rechecks.ts';
 import {
-  AHEAD_MS,
   type Circumstances,
+  checkTime,
   headed,
   RefusedCommand,
   type Ruling,
@@ -81,16 +81,6 @@ const deciders: { [T in CommandType]: Decider<T> } = {
   'change-settings': (_rows, { change }) => [{ type: 'settings-changed', change }],
 };
 
-/** Earlier than any bicycle; a slip of the year. */
-const EARLIEST_MS = Date.UTC(1800, 0);
-
-function checkTime({ happenedAtMs }: Command, { nowMs }: Circumstances): void {
-  if (happenedAtMs === undefined) return;
-  if (!Number.isFinite(happenedAtMs)) refuse('not-a-number');
-  if (happenedAtMs > nowMs + AHEAD_MS) refuse('in-the-future');
-  if (happenedAtMs < EARLIEST_MS) refuse('absurd-value', String(happenedAtMs));
-}
-
 /** Whether an entry was taken back, so that the same may be asked again at once. */
 const struckOut = (rows: Rows, entryId: Id): boolean =>
   rows.get('fix', entryId)?.fixes.some(({ becomes, struckOut: undone }) => becomes === null && !undone) ===
@@ -113,7 +103,7 @@ export function decide(
   asked: string | undefined = undefined,
 ): Entry[] | Refused {
   try {
-    checkTime(command, now);
+    checkTime(command.happenedAtMs, now);
     const decider = Object.hasOwn(deciders, command.type) ? deciders[command.type] : refuse('malformed');
     const bodies = (decider as Decider<CommandType>)(rows, command, now);
     for (const body of bodies) checkEntry(rows, body);

@@ -6,7 +6,7 @@ import { begunKey, revokedBike } from '../facts.ts';
 import { type Rows, rootOf } from '../fold.ts';
 import { kinds } from '../kinds/kinds.ts';
 import { standing } from '../order.ts';
-import { AHEAD_MS, type Circumstances, present, type Ruling, refuse, words } from './ruling.ts';
+import { type Circumstances, checkTime, present, type Ruling, refuse, words } from './ruling.ts';
 
 /** How long undo is offered; two seconds of grace for a slow tap. */
 const UNDO_MS = 10_000;
@@ -92,10 +92,7 @@ export function correct(rows: Rows, command: CommandOf<'correct'>, now: Circumst
     const may = field === 'happenedAtMs' || (Object.hasOwn(fields, field) && fields[field]?.as !== 'fixed');
     if (!may || becomes[field] === undefined) refuse('cannot-be-corrected');
   }
-  const { happenedAtMs } = becomes;
-  if (happenedAtMs !== undefined && !(typeof happenedAtMs === 'number' && Number.isFinite(happenedAtMs)))
-    refuse('not-a-number');
-  if (typeof happenedAtMs === 'number' && happenedAtMs > now.nowMs + AHEAD_MS) refuse('in-the-future');
+  checkTime(becomes['happenedAtMs'], now);
   const changed = named.filter(
     (field) => !same(becomes[field], (before as unknown as Record<string, unknown>)[field]),
   );

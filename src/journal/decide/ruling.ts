@@ -29,11 +29,25 @@ export class RefusedCommand extends Error {
 }
 
 /** A clock may run a little ahead of the one that wrote a command; more than this is a mistake. */
-export const AHEAD_MS = 60_000;
+const AHEAD_MS = 60_000;
+
+/** Earlier than any bicycle; a slip of the year. */
+const EARLIEST_MS = Date.UTC(1800, 0);
 
 /** Ends a decision with a named refusal. */
 export function refuse(refused: Refusal, about?: string): never {
   throw new RefusedCommand(refused, about);
+}
+
+/**
+ * Refuses a time at which nothing can have happened, for a command and for a correction alike.
+ * @param happenedAtMs ms UTC, from the year 1800 to now; left out, it is now
+ */
+export function checkTime(happenedAtMs: unknown, { nowMs }: Circumstances): void {
+  if (happenedAtMs === undefined) return;
+  if (typeof happenedAtMs !== 'number' || !Number.isFinite(happenedAtMs)) refuse('not-a-number');
+  if (happenedAtMs > nowMs + AHEAD_MS) refuse('in-the-future');
+  if (happenedAtMs < EARLIEST_MS) refuse('absurd-value', String(happenedAtMs));
 }
 
 export function bikeOf(rows: Rows, bikeId: Id): BikeRow {

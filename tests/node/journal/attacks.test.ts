@@ -79,6 +79,24 @@ describe('corrections', () => {
       { name: '\u200b\u200d' },
       'name-missing',
     ],
+    [
+      'a time before the year 1800',
+      { type: 'log-ride', bikeId: 'b1', km: 5 },
+      { happenedAtMs: Date.UTC(1799, 11, 31) },
+      'absurd-value',
+    ],
+    [
+      'a time that is no number',
+      { type: 'log-ride', bikeId: 'b1', km: 5 },
+      { happenedAtMs: 'Friday' },
+      'not-a-number',
+    ],
+    [
+      'a time in the future',
+      { type: 'log-ride', bikeId: 'b1', km: 5 },
+      { happenedAtMs: Date.UTC(2300, 0) },
+      'in-the-future',
+    ],
   ])('[J10] a correction passes the checks of its command: %s', async (_what, command, becomes, refused) => {
     const { logbook, clock } = await openTestLogbook();
     await aBike(logbook);
@@ -514,8 +532,7 @@ describe('several pages', () => {
     const { bikeId, jointId } = await aBike(logbook);
     await torque(logbook, jointId);
     await done(logbook, { type: 'plan-steps', bikeId });
-    const quiet = { onNewer() {}, onBlocked() {}, onLost() {} };
-    const [one, other] = await Promise.all([openDatabase(name, quiet), openDatabase(name, quiet)]);
+    const [one, other] = await Promise.all([openDatabase(name), openDatabase(name)]);
     const before = await one.getAll('views');
     await one.put('meta', { name: 'views-version', value: 0 });
     for (const row of before) await one.put('views', { ...row, lastMs: -1 });
