@@ -26,6 +26,8 @@ export type LogbookState =
   | { is: 'open' }
   /** Another tab runs a newer version; this one reads and writes no more. */
   | { is: 'newer-version' }
+  /** The store was deleted while this page was open; this page reads and writes no more. */
+  | { is: 'deleted' }
   /** An older tab keeps the store back. */
   | { is: 'blocked' }
   | { is: 'rebuilding'; share: number }
@@ -131,15 +133,22 @@ export function logbookFor(options: Options = {}): Logbook {
   const open = () =>
     openDatabase(options.name ?? 'pinchbolt', {
       onNewer: () => setState({ is: 'newer-version' }),
+      onDeleted: () => setState({ is: 'deleted' }),
+      onMade: () => {
+        // A page that had the store open before finds it gone: the site's data was cleared.
+        if (hadStore) setState({ is: 'deleted' });
+      },
       onBlocked: () => setState({ is: 'blocked' }),
       onLost: () => {
         database = undefined;
       },
     });
   let database: Database | undefined;
+  let hadStore = false;
   async function openFirst(): Promise<void> {
     try {
       database = await open();
+      hadStore = true;
       if (options.loadWriter && !(await stored.viewsAreCurrent(database))) {
         const { rebuildIfOld } = await theWriter();
         await rebuildIfOld(database, (share) => setState({ is: 'rebuilding', share }));
@@ -154,16 +163,23 @@ export function logbookFor(options: Options = {}): Logbook {
   /** Some browsers lose the connection of a page that slept; opening it again is all that is needed. */
   async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
     await opened;
-    if (state.is === 'newer-version') throw new Error('a newer version of the app has the logbook open');
+    refuseIfClosed();
     database ??= await open();
+    refuseIfClosed();
     try {
       return await work(database);
     } catch (thrown) {
       const name = (thrown as DOMException)?.name;
       if (name !== 'InvalidStateError' && name !== 'UnknownError') throw thrown;
       database = await open();
+      refuseIfClosed();
       return work(database);
     }
+  }
+
+  function refuseIfClosed(): void {
+    if (state.is === 'newer-version') throw new Error('a newer version of the app has the logbook open');
+    if (state.is === 'deleted') throw new Error('the logbook was deleted while this page was open');
   }
 
   let writer: Promise<Writer> | undefined;
@@ -271,7 +287,7 @@ export function logbookFor(options: Options = {}): Logbook {
 export async function openDue(
   now: () => number = Date.now,
 ): Promise<Pick<Logbook, 'claimDue' | 'close'> & { overdue(): Promise<number> }> {
-  const db = await openDatabase('pinchbolt', { onNewer() {}, onBlocked() {}, onLost() {} });
+  const db = await openDatabase('pinchbolt');
   return {
     claimDue: () => claimDue(db, now()),
     overdue: async () => (await stored.due(db, now())).length,

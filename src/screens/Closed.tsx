@@ -11,7 +11,7 @@ const looked = {
   failed: 'The server could not be reached. Try again with a connection; what is recorded is safe.',
 } as const;
 
-/** The logbook was changed under this page: a newer version has it, this build is an older one, or it was deleted. */
+/** A newer version of the app has the logbook, or this build is an older one. */
 function NotThisPage({ beside }: { beside: Beside }) {
   const [found, setFound] = useState<keyof typeof looked>();
   const { lookForUpdate, update } = beside;
@@ -38,8 +38,8 @@ function NotThisPage({ beside }: { beside: Beside }) {
       }
     >
       <p>
-        A newer version of the app has opened it, or its data was deleted on this phone. This page writes
-        nothing more. Reload it; if this message comes again, this page is an older version of the app.
+        A newer version of the app has opened it. This page writes nothing more. Reload it; if this message
+        comes again, this page is an older version of the app.
       </p>
       {found && <p role="status">{looked[found]}</p>}
     </Notice>
@@ -49,6 +49,14 @@ function NotThisPage({ beside }: { beside: Beside }) {
 function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
   const reload = <Button onPress={() => location.reload()}>Reload</Button>;
   if (state.is === 'newer-version') return <NotThisPage beside={beside} />;
+  if (state.is === 'deleted') {
+    return (
+      <Notice kind="error" title="The logbook was deleted" action={reload}>
+        The data of this app was deleted on this phone while this page was open. This page writes nothing
+        more. Reload it to begin an empty logbook; a saved copy can be restored in the settings.
+      </Notice>
+    );
+  }
   if (state.is === 'blocked') {
     return (
       <Notice kind="error" title="Another page keeps the logbook closed" action={reload}>

@@ -34,18 +34,22 @@ export type Database = IDBPDatabase<Schema>;
 
 export interface Watchers {
   /** Another tab wants to bring the store to a newer version; this connection is closed. */
-  onNewer(): void;
+  onNewer?(): void;
+  /** The store is being deleted; this connection is closed. */
+  onDeleted?(): void;
+  /** There was no store; an empty one was made. */
+  onMade?(): void;
   /** An older tab keeps the store from being opened. */
-  onBlocked(): void;
+  onBlocked?(): void;
   /** The connection is gone: site data cleared, or the browser lost it. */
-  onLost(): void;
+  onLost?(): void;
 }
 
 /**
  * Opens the store.
  * @throws DOMException `VersionError` when a newer version of the app has written it
  */
-export function openDatabase(name: string, watchers: Watchers): Promise<Database> {
+export function openDatabase(name: string, watchers: Watchers = {}): Promise<Database> {
   return openDB<Schema>(name, DATABASE_VERSION, {
     upgrade(db, oldVersion) {
       const oldStore = Math.floor(oldVersion / ROOM);
@@ -61,13 +65,15 @@ export function openDatabase(name: string, watchers: Watchers): Promise<Database
         const meta = db.createObjectStore('meta', { keyPath: 'name' });
         // An empty store needs no folding; the version is noted with its making.
         meta.put({ name: VIEWS_META, value: VIEWS_VERSION });
+        watchers.onMade?.();
       }
     },
-    blocked: watchers.onBlocked,
-    blocking(_current, _next, event) {
+    blocked: () => watchers.onBlocked?.(),
+    blocking(_current, next, event) {
       (event.target as IDBDatabase).close();
-      watchers.onNewer();
+      if (next === null) watchers.onDeleted?.();
+      else watchers.onNewer?.();
     },
-    terminated: watchers.onLost,
+    terminated: () => watchers.onLost?.(),
   });
 }

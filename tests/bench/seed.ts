@@ -97,7 +97,7 @@ export async function fill(name: string, sizes: Record<string, number>): Promise
   const book = logbookFor({ name, loadWriter: async () => writer });
   await book.opened;
   const { newId } = book;
-  const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
+  const db = await openDatabase(name);
   const startMs = Date.now() - 200 * DAY_MS;
   let seq = await db.count('journal');
   for (const [bikeId, entries] of Object.entries(sizes)) {
@@ -176,7 +176,7 @@ async function bytesOfATap(name: string, book: Logbook, bikeId: Id): Promise<num
     marked: true,
   });
   if (!('entries' in result)) throw new Error(result.refused);
-  const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
+  const db = await openDatabase(name);
   const [entry] = result.entries;
   const line = await db.getFromIndex('journal', 'id', entry?.id ?? '');
   const rows = await Promise.all([db.get('views', `joint/${jointId}`), db.get('views', `bike/${bikeId}`)]);

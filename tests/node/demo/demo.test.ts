@@ -36,7 +36,7 @@ test('[J3] a part of one’s own that was on a bike of the demo outlives it', as
   expect(await logbook.removeDemo()).toMatchObject({ removed: expect.any(Number) });
   expect((await logbook.read('parts', { at: 'shelf' })).map(({ partId }) => partId)).toEqual(['mine']);
   logbook.close();
-  const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
+  const db = await openDatabase(name);
   const rows = await db.getAll('views');
   await db.put('meta', { name: VIEWS_META, value: 0 });
   await rebuildIfOld(db, () => {});

@@ -24,7 +24,7 @@ const add = async (from: Logbook, to: Logbook) => addCopy(await opened(await arc
 
 /** All that a store holds, but for what is of one phone only: the number a line came in under. */
 async function heldBy(name: string) {
-  const db = await openDatabase(name, { onNewer() {}, onBlocked() {}, onLost() {} });
+  const db = await openDatabase(name);
   const lines = await db.getAll('journal');
   const held = {
     entries: lines.map(({ entry }) => entry).sort(inOrder),

@@ -7,8 +7,6 @@ import { openTestLogbook } from '../logbook/openTestLogbook.ts';
 /** The worker's door opens this one and no other. */
 const NAME = 'pinchbolt';
 
-const quiet = { onNewer() {}, onBlocked() {}, onLost() {} };
-
 export type Worker = Awaited<ReturnType<typeof openDue>>;
 
 /** One phone: two tabs and a worker over one store, under one clock. */
@@ -39,7 +37,7 @@ export class House {
   /** A phone with an empty store; the store of the one before is forgotten. */
   static async open(startMs: number): Promise<House> {
     globalThis.indexedDB = new IDBFactory();
-    const store = await openDatabase(NAME, quiet);
+    const store = await openDatabase(NAME);
     let now = () => startMs;
     const house = new House(startMs, store, await openDue(() => now()));
     now = () => house.clock.nowMs;

@@ -127,3 +127,39 @@ test('[X1] a store of a newer version is left alone, and the app says so', async
   await expect(logbook.run({ type: 'start-bike', name: 'x' })).rejects.toThrow(/newer version/);
   logbook.close();
 });
+
+test('a store that is deleted under a page is named as deleted, not as a newer version', async () => {
+  const name = 'deleted-under-a-page';
+  const logbook = logbookFor({ name, loadWriter: async () => writer });
+  await logbook.opened;
+  await new Promise((done) => {
+    indexedDB.deleteDatabase(name).onsuccess = done;
+  });
+  expect(logbook.state()).toEqual({ is: 'deleted' });
+  await expect(logbook.run({ type: 'start-bike', name: 'x' })).rejects.toThrow(/was deleted/);
+  logbook.close();
+});
+
+test('a page whose connection was lost and whose store is gone writes into no new, empty one', async () => {
+  const name = 'cleared-under-a-page';
+  let opened: IDBDatabase | undefined;
+  const { open } = indexedDB;
+  indexedDB.open = (...asked) => {
+    const request = open.apply(indexedDB, asked);
+    request.addEventListener('success', () => {
+      opened ??= request.result;
+    });
+    return request;
+  };
+  const logbook = logbookFor({ name, loadWriter: async () => writer });
+  await logbook.opened;
+  indexedDB.open = open;
+  // A browser that clears the data of a site closes the connection and deletes the store.
+  opened?.close();
+  await new Promise((done) => {
+    indexedDB.deleteDatabase(name).onsuccess = done;
+  });
+  await expect(logbook.run({ type: 'start-bike', name: 'x' })).rejects.toThrow(/was deleted/);
+  expect(logbook.state()).toEqual({ is: 'deleted' });
+  logbook.close();
+});

@@ -23,10 +23,8 @@ function generator(seed: number): () => number {
   };
 }
 
-const quiet = { onNewer() {}, onBlocked() {}, onLost() {} };
-
 async function everything(name: string): Promise<{ rows: Row[]; entries: Entry[] }> {
-  const db = await openDatabase(name, quiet);
+  const db = await openDatabase(name);
   const [rows, lines] = await Promise.all([db.getAll('views'), db.getAll('journal')]);
   db.close();
   return { rows, entries: lines.map(({ entry }) => entry) };
@@ -191,7 +189,7 @@ describe.each(SEEDS)('random commands, seed %i', (seed) => {
     const shuffled = entries.toSorted((a, b) => (a.id.slice(-6) < b.id.slice(-6) ? -1 : 1));
     expect(sorted(foldWhole(shuffled).rows.rows.values())).toEqual(sorted(rows));
 
-    const db = await openDatabase(name, quiet);
+    const db = await openDatabase(name);
     await db.put('meta', { name: 'views-version', value: 0 });
     await rebuildIfOld(db, () => {});
     const rebuilt = await db.getAll('views');
