@@ -1,5 +1,6 @@
 import type { AsBuilt } from '../journal/answers.ts';
-import type { JointRow, WaitRow } from '../journal/rows.ts';
+import type { JointRow, Locked, WaitRow } from '../journal/rows.ts';
+import { bondBroken } from '../planning/bondBroken.ts';
 import { jointKindRow } from '../standards/jointKinds.ts';
 import type { Names } from '../words/history/names.ts';
 import { called } from '../words/history/sentences.ts';
@@ -43,17 +44,47 @@ function workOn({ state, applied, fasteners, targets }: JointRow, { zone }: When
 }
 
 /** The locker and its cure, by the wait as it stands: it may have been changed, cut short, or moved with the clock. */
-function lockerOf({ locked }: JointRow, waits: readonly WaitRow[], { zone, atMs }: When): SheetLine[] {
+function lockerOf(joint: JointRow, waits: readonly WaitRow[], when: When): SheetLine[] {
+  const { locked, lockedBefore = [] } = joint;
   if (!locked) return [];
-  const put = `${locked.grade.replaceAll('-', ' ')}, on ${locked.surface.replaceAll('-', ' ')}, ${locked.primer ? 'with' : 'without'} primer, put on ${whenWords(locked.atMs, zone)}`;
+  const before = lockedBefore.map((one) => field('Locker before', `${putWords(one, when)}, replaced since`));
+  return [...before, lockerNow(joint, locked, waits, when)];
+}
+
+/** What went on which surface, how warm the joint was, and when. */
+function putWords({ grade, surface, primer, temperature, gap, atMs }: Locked, { zone }: When): string {
+  const words = (key: string) => key.replaceAll('-', ' ');
+  return [
+    words(grade),
+    `on ${words(surface)}`,
+    `${primer ? 'with' : 'without'} primer`,
+    ...(gap ? [`gap ${quantityWords(gap)}`] : []),
+    ...(temperature ? [`at ${quantityWords(temperature)}`] : []),
+    `put on ${whenWords(atMs, zone)}`,
+  ].join(', ');
+}
+
+function lockerNow(
+  joint: JointRow,
+  locked: Locked,
+  waits: readonly WaitRow[],
+  { zone, atMs }: When,
+): SheetLine {
+  const put = putWords(locked, { zone, atMs });
   const wait = waits.find(({ waitId }) => waitId === locked.waitId);
+  const broken = bondBroken(joint, wait);
+  if (broken)
+    return loud(
+      'Locker',
+      `${put}; ${broken === 'moved' ? 'the joint moved since' : 'the joint was tightened again after the cure'}, so it holds nothing`,
+    );
   const { endedAtMs, dueAtMs, outcome } = wait ?? {};
   if (endedAtMs !== undefined && outcome === 'cut-short')
-    return [loud('Locker', `${put}, its cure cut short ${whenWords(endedAtMs, zone)}`)];
+    return loud('Locker', `${put}, its cure cut short ${whenWords(endedAtMs, zone)}`);
   const curedAtMs = endedAtMs ?? dueAtMs ?? locked.curedAtMs;
-  if (curedAtMs <= atMs) return [field('Locker', `${put}, cured since ${whenWords(curedAtMs, zone)}`)];
+  if (curedAtMs <= atMs) return field('Locker', `${put}, cured since ${whenWords(curedAtMs, zone)}`);
   const left = `to be left until ${whenWords(curedAtMs, zone)}, ${spanInWords(curedAtMs - atMs)} to go`;
-  return [loud('Locker', `${put}, ${left}`)];
+  return loud('Locker', `${put}, ${left}`);
 }
 
 function foundAt({ found, moved }: JointRow, { zone }: When): SheetLine[] {

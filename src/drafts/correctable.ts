@@ -33,7 +33,7 @@ const fields: Partial<Record<EntryType, Correctable[]>> = {
     note,
   ],
   'hand-tightened': [note],
-  'locker-applied': [note],
+  'locker-applied': [one('temperature', 'Temperature', temperature), one('gap', 'Gap', length), note],
   'seal-marked': [
     one('mark.reading.pressure', 'Pressure', pressure),
     one('mark.reading.temperature', 'Temperature', temperature),

@@ -1,4 +1,4 @@
-import type { AnyUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
+import type { AnyUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
   Described,
@@ -37,6 +37,8 @@ export interface LockerOn {
   surface: string;
   primer: boolean;
   temperature?: Typed<TemperatureUnit>;
+  /** What it fills, measured across: bore less outside. */
+  gap?: Typed<LengthUnit>;
   waitMs: number;
 }
 
@@ -91,6 +93,7 @@ export type Command = Common &
         surface: string;
         primer: boolean;
         temperature?: Typed<TemperatureUnit>;
+        gap?: Typed<LengthUnit>;
         waitMs: number;
         note?: string;
         photoIds?: Id[];
@@ -200,6 +203,10 @@ export type Command = Common &
         photoIds?: Id[];
         /** What it was brought to afterwards, if it was. */
         broughtTo?: Typed<TorqueUnit>;
+        /** What went on its threads before that. */
+        between?: BetweenKind;
+        /** Threadlocker that went on before that: what, on which surface, and how long it waits. */
+        locker?: LockerOn;
         /** Id for the re-check that follows on this one. */
         nextRecheckId?: Id;
       }

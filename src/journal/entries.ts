@@ -1,4 +1,4 @@
-import type { AnyUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
+import type { AnyUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
   Described,
@@ -130,6 +130,8 @@ export type EntryBody =
       primer: boolean;
       /** Of the joint when it went on. */
       temperature?: Typed<TemperatureUnit>;
+      /** What it fills, measured across: bore less outside. */
+      gap?: Typed<LengthUnit>;
       waitMs: number;
       note?: string;
       photoIds?: Id[];

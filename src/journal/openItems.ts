@@ -1,5 +1,7 @@
+import { bondBroken } from '../planning/bondBroken.ts';
 import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { wantsTorque } from '../standards/jointKinds.ts';
+
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
@@ -43,7 +45,11 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
   }
   const wait = joint.locked && rows.get('wait', joint.locked.waitId);
   const cutShort = wait?.endedAtMs !== undefined;
-  if (joint.locked && wait?.dueAtMs !== undefined && wait.dueAtMs > nowMs) {
+  const broken = bondBroken(joint, wait || undefined);
+  if (broken) {
+    const how = broken === 'moved' ? 'moved at a re-check' : 'tightened again after its cure';
+    add('uncured', `${name}: ${how}, threadlocker not put on again since`, matters);
+  } else if (joint.locked && wait?.dueAtMs !== undefined && wait.dueAtMs > nowMs) {
     add('uncured', `${name}: threadlocker not cured`, matters);
   } else if (cutShort && wait.outcome === 'cut-short') {
     add('uncured', `${name}: cure cut short`, matters);

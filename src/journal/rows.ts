@@ -1,4 +1,4 @@
-import type { TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
+import type { LengthUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
   Entry,
@@ -23,7 +23,7 @@ import type { Standing } from './order.ts';
  * Views are rows: each is the reduction of the entries that touch it, and nothing else. They can be
  * thrown away and folded again from the journal; raise this when a shape or a reducer changes.
  */
-export const VIEWS_VERSION = 2;
+export const VIEWS_VERSION = 3;
 
 interface RowHead {
   /** `kind/id`; the store's key. */
@@ -101,8 +101,11 @@ export interface Locked {
   surface: string;
   primer: boolean;
   temperature?: Typed<TemperatureUnit>;
+  gap?: Typed<LengthUnit>;
   waitId: Id;
   curedAtMs: number;
+  /** A re-check met the joint moved or turned: the bond is gone. */
+  brokenAtMs?: number;
 }
 
 export type JointState = 'open' | 'hand-tight' | 'torqued' | 'apart';
@@ -118,6 +121,8 @@ export interface JointRow extends RowHead, JointAbout {
   appliedTimes: number;
   found?: Found;
   locked?: Locked;
+  /** Threadlocker that went on before that, oldest first; each ended the cure of the one before. */
+  lockedBefore?: Locked[];
   /** How often a re-check met it moved or turned since it was last taken apart. */
   moved: number;
   /** When a re-check of it was last set; a torque applied later wants a new one after the next ride. */

@@ -177,6 +177,7 @@ export const entryShapes: { [T in EntryType]: FieldsOf<T> } = {
     surface: text,
     primer: flag,
     temperature: optional(about.temperature),
+    gap: optional(about.length),
     waitMs: about.longestWait,
     ...note,
     matters: flag,

@@ -26,7 +26,7 @@ import {
   refuse,
   words,
 } from './ruling.ts';
-import { snapshotOf } from './torque.ts';
+import { snapshotOf, withLocker } from './torque.ts';
 
 function recheckOf(rows: Rows, recheckId: Id): RecheckRow {
   const recheck = rows.get('recheck', recheckId) ?? refuse('no-such-recheck');
@@ -251,10 +251,23 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
   ];
   if (broughtTo) {
     const bolts = Math.max(1, boltsOf(joint));
+    const { between = command.locker ? ('threadlocker' as const) : undefined } = command;
+    // What moved has no bond left: threadlocker on its threads is a new application.
+    const broken = joint.locked && { ...joint.locked, ...(outcome === 'held' ? {} : { brokenAtMs: atMs }) };
     entries.push(
+      ...withLocker(rows, broken ? { ...joint, locked: broken } : joint, { ...command, between }, now),
       present({
         type: 'torque-applied',
-        ...{ jointId, bikeId, applied: broughtTo, entered: 'keypad' as const, bolts, passes: 1, tool },
+        ...{
+          jointId,
+          bikeId,
+          applied: broughtTo,
+          entered: 'keypad' as const,
+          bolts,
+          passes: 1,
+          tool,
+          between,
+        },
         matters: joint.matters,
       }),
     );

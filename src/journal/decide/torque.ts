@@ -1,7 +1,7 @@
 import { lockerWait, nearDiscBrake } from '../../planning/lockerWait.ts';
 import { toolState } from '../../planning/toolState.ts';
 import type { CommandOf, LockerOn } from '../commands.ts';
-import type { EntryBody, Id, ToolSnapshot } from '../entries.ts';
+import type { BetweenKind, EntryBody, Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
 import { refuseWithoutParts, startedBy } from './joints.ts';
@@ -24,7 +24,7 @@ export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now:
     if (step.kind !== 'torque' || step.jointId !== joint.jointId) refuse('not-a-torque-step', step.title);
     if (step.state === 'done') refuse('already-applied', joint.name);
   }
-  const { applied, entered, between, locker, marked, note, photoIds } = command;
+  const { applied, entered, between, marked, note, photoIds } = command;
   const { jointId, bikeId, matters } = joint;
   const tool = snapshotOf(rows, command.toolId, command.happenedAtMs ?? now.nowMs);
   const torque: EntryBody = present({
@@ -32,16 +32,36 @@ export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now:
     ...{ jointId, bikeId, stepId, applied, entered, bolts, passes, tool, between, marked },
     ...{ note, photoIds, matters },
   });
-  const fresh = locker ?? (between === 'threadlocker' && !wetSince(joint) ? unnamedLocker(joint) : undefined);
-  return fresh ? [...lockerOn(rows, joint, { ...fresh, ...when(command) }, now), torque] : [torque];
+  return [...withLocker(rows, joint, command, now), torque];
 }
 
 const when = ({ happenedAtMs }: { happenedAtMs?: number }) =>
   happenedAtMs === undefined ? {} : { happenedAtMs };
 
-/** Whether threadlocker went on since the joint was last tightened: this torque closes it up, and adds no more. */
-function wetSince({ locked, applied }: JointRow): boolean {
-  return locked !== undefined && locked.atMs > (applied?.atMs ?? Number.NEGATIVE_INFINITY);
+/**
+ * Threadlocker that went on before a torque: named with it, or only known to lie on the threads.
+ * @param command what was tightened, with what was put on its threads
+ */
+export function withLocker(
+  rows: Rows,
+  joint: JointRow,
+  command: { between?: BetweenKind; locker?: LockerOn; happenedAtMs?: number },
+  now: Circumstances,
+): EntryBody[] {
+  const { between, locker, happenedAtMs = now.nowMs } = command;
+  const unsaid = between === 'threadlocker' && !wetStill(rows, joint, happenedAtMs);
+  const fresh = locker ?? (unsaid ? unnamedLocker(joint) : undefined);
+  return fresh ? lockerOn(rows, joint, { ...fresh, ...when(command) }, now) : [];
+}
+
+/**
+ * Whether threadlocker went on since the joint was last tightened and is wet: this torque closes it up, and adds no
+ * more. Once its cure is over, or once the joint was met moved, what goes on is fresh.
+ */
+function wetStill(rows: Rows, { locked, applied }: JointRow, atMs: number): boolean {
+  if (!locked || locked.atMs <= (applied?.atMs ?? Number.NEGATIVE_INFINITY)) return false;
+  const dueAtMs = rows.get('wait', locked.waitId)?.dueAtMs;
+  return locked.brokenAtMs === undefined && dueAtMs !== undefined && dueAtMs > atMs;
 }
 
 export function handTighten(rows: Rows, command: CommandOf<'hand-tighten'>): Ruling {
@@ -73,13 +93,13 @@ function lockerOn(
   now: Circumstances,
 ): EntryBody[] {
   const { jointId, bikeId, matters, name: title } = joint;
-  const { stepId, grade, surface, primer, temperature, waitMs, note, photoIds } = locker;
+  const { stepId, grade, surface, primer, temperature, gap, waitMs, note, photoIds } = locker;
   return [
     ...curesEnded(rows, joint, startedBy(locker)),
     present({
       type: 'locker-applied',
       ...{ jointId, bikeId, stepId, waitId: freshId(rows, 'wait', locker.waitId, now), title },
-      ...{ grade, surface, primer, temperature, waitMs, note, photoIds, matters },
+      ...{ grade, surface, primer, temperature, gap, waitMs, note, photoIds, matters },
     }),
   ];
 }
@@ -104,12 +124,12 @@ export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now:
   }
   if (step?.kind !== 'lock') return refuse('no-such-joint');
   const { bikeId, title } = step;
-  const { grade, surface, primer, temperature, waitMs, note, photoIds } = command;
+  const { grade, surface, primer, temperature, gap, waitMs, note, photoIds } = command;
   const waitId = freshId(rows, 'wait', command.waitId, now);
   return [
     present({
       type: 'locker-applied',
-      ...{ bikeId, stepId: step.stepId, waitId, title, grade, surface, primer, temperature, waitMs },
+      ...{ bikeId, stepId: step.stepId, waitId, title, grade, surface, primer, temperature, gap, waitMs },
       // Without a joint it is not known what hangs on it, so it counts as what matters.
       ...{ note, photoIds, matters: true },
     }),

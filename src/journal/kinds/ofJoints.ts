@@ -1,6 +1,6 @@
 import * as about from '../checks/about.ts';
 import { exactly, flag, list, maybe, name, sentence } from '../checks/field.ts';
-import { torque } from '../checks/quantities.ts';
+import { length, torque } from '../checks/quantities.ts';
 import type { EntryOf, JointAbout } from '../entries.ts';
 import { checkBolts, checkTorque } from '../guards.ts';
 import type { JointRow } from '../rows.ts';
@@ -88,6 +88,7 @@ export const jointTakenApart: Kind<'joint-taken-apart'> = {
       applied: undefined,
       found: undefined,
       locked: undefined,
+      lockedBefore: undefined,
       moved: 0,
     })),
   ],
@@ -164,6 +165,9 @@ export const torqueFound: Kind<'torque-found'> = {
     changes<EntryOf<'torque-found'>, 'joint'>('joint', joint, (row, entry) => ({
       ...row,
       moved: entry.outcome === 'held' ? row.moved : row.moved + 1,
+      ...(row.locked && entry.outcome !== 'held'
+        ? { locked: { ...row.locked, brokenAtMs: entry.happenedAtMs } }
+        : {}),
       found: {
         ...noted(entry),
         outcome: entry.outcome,
@@ -193,6 +197,7 @@ export const lockerApplied: Kind<'locker-applied'> = {
     surface: correctable(sentence),
     primer: correctable(flag),
     temperature: correctable(maybe(about.celsius)),
+    gap: correctable(maybe(length)),
     waitMs: correctable(about.waitMs),
     note: itsNote,
     photoIds: remarkField(about.photoIds),
@@ -201,12 +206,14 @@ export const lockerApplied: Kind<'locker-applied'> = {
   facts: [
     changes<EntryOf<'locker-applied'>, 'joint'>('joint', joint, (row, entry) => ({
       ...row,
+      ...(row.locked ? { lockedBefore: [...(row.lockedBefore ?? []), row.locked] } : {}),
       locked: {
         ...noted(entry),
         grade: entry.grade,
         surface: entry.surface,
         primer: entry.primer,
         ...(entry.temperature ? { temperature: entry.temperature } : {}),
+        ...(entry.gap ? { gap: entry.gap } : {}),
         waitId: entry.waitId,
         curedAtMs: entry.happenedAtMs + entry.waitMs,
       },

@@ -1,39 +1,40 @@
-import type { CommandOf } from '../../journal/commands.ts';
+import type { CommandOf, LockerOn } from '../../journal/commands.ts';
 import type { JointRow, StepRow } from '../../journal/rows.ts';
 import { lockerWait, nearDiscBrake } from '../../planning/lockerWait.ts';
-import { lockerRow } from '../../standards/screws/lockers.ts';
-import type { StepDraft } from './stepDraft.ts';
+import { type LockerGrade, lockerRow } from '../../standards/screws/lockers.ts';
+import type { LockerDraft } from './stepDraft.ts';
 
 /** The wait for what has been chosen, once enough has been. */
 export function lockerWaitOf(
-  draft: StepDraft,
+  draft: LockerDraft,
   nearBrake: boolean,
 ): ReturnType<typeof lockerWait> | undefined {
   const { grade, surface, primer, temperatureC } = draft;
   return grade && surface && lockerWait({ grade, surface, primer, temperatureC, nearDiscBrake: nearBrake });
 }
 
+/** Threadlocker as it was chosen, with its wait; undefined while the choice is incomplete or cannot cure. */
+export function lockerOn(draft: LockerDraft, joint: JointRow | undefined): LockerOn | undefined {
+  const { grade, surface, primer, temperatureC } = draft;
+  const wait = lockerWaitOf(draft, joint !== undefined && nearDiscBrake(joint));
+  if (!wait?.ok || !grade || !surface) return undefined;
+  const temperature = { value: temperatureC, unit: 'Cel', typed: String(temperatureC) } as const;
+  return { grade, surface, primer, temperature, waitMs: wait.waitMs };
+}
+
 /** The command for what was chosen; undefined while the choice is incomplete or cannot cure. */
 export function lockerCommand(
-  draft: StepDraft,
+  draft: LockerDraft,
   joint: JointRow | undefined,
   step: StepRow,
 ): CommandOf<'apply-locker'> | undefined {
-  const wait = lockerWaitOf(draft, joint !== undefined && nearDiscBrake(joint));
-  if (!wait?.ok || !draft.grade || !draft.surface) return undefined;
-  return {
-    type: 'apply-locker',
-    ...(joint ? { jointId: joint.jointId } : {}),
-    stepId: step.stepId,
-    grade: draft.grade,
-    surface: draft.surface,
-    primer: draft.primer,
-    temperature: { value: draft.temperatureC, unit: 'Cel', typed: String(draft.temperatureC) },
-    waitMs: wait.waitMs,
-  };
+  const locker = lockerOn(draft, joint);
+  if (!locker) return undefined;
+  const { stepId } = step;
+  return { type: 'apply-locker', ...(joint ? { jointId: joint.jointId } : {}), stepId, ...locker };
 }
 
 /** What the undo bar says. @example lockerSaid('medium') //=> 'Medium strength on, the wait runs' */
-export function lockerSaid(grade: NonNullable<StepDraft['grade']>): string {
+export function lockerSaid(grade: LockerGrade): string {
   return `${lockerRow(grade).label} on, the wait runs`;
 }

@@ -95,7 +95,7 @@ function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; sav
       )}
       <ThreeFigures joint={joint} parts={parts} unit={unit} />
       <FiguresFold jointId={joint.jointId} />
-      {joint.locked && <LockerSection locked={joint.locked} waits={waits} />}
+      {joint.locked && <LockerSection joint={joint} locked={joint.locked} waits={waits} />}
       <OverTime joint={joint} unit={unit} />
       <MadeOf joint={joint} parts={parts} />
       {rechecks.length > 0 && (
@@ -119,6 +119,7 @@ export function Joint({ jointId }: { jointId: Id }) {
   const { run, save } = useRun();
   const [atKeypad, setAtKeypad] = useState(false);
   const unit = settings.is === 'there' ? settings.value.torqueUnit : 'N.m';
+  const temperatureUnit = settings.is === 'there' ? settings.value.temperatureUnit : 'Cel';
   const joint = seen?.joint;
   const steps = (bench.is === 'there' && bench.value?.steps) || [];
   const stepWaits = steps.some(
@@ -134,7 +135,9 @@ export function Joint({ jointId }: { jointId: Id }) {
     void run({ type: 'hand-tighten', jointId, bolts }, { undo: `${joint.name} left hand-tight` });
   };
   if (joint && atKeypad) {
-    return <TorqueEntry joint={joint} unit={unit} stepWaits={stepWaits} onClose={() => setAtKeypad(false)} />;
+    return (
+      <TorqueEntry {...{ joint, unit, temperatureUnit, stepWaits }} onClose={() => setAtKeypad(false)} />
+    );
   }
   return (
     <Screen

@@ -1,7 +1,8 @@
 import { Countdown } from '../../controls/figures/Countdown.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
-import type { Locked, WaitRow } from '../../journal/rows.ts';
+import type { JointRow, Locked, WaitRow } from '../../journal/rows.ts';
+import { bondBroken } from '../../planning/bondBroken.ts';
 import { cureGrid } from '../../standards/screws/cureGrid.ts';
 import { lockers } from '../../standards/screws/lockers.ts';
 import { whenText } from '../../words/dayText.ts';
@@ -14,12 +15,21 @@ const surfaceText = (surface: string) =>
   Object.entries(cureGrid.surfaces).find(([key]) => key === surface)?.[1].label ?? surface;
 
 /** Threadlocker in the joint, and how far it has cured. */
-export function LockerSection({ locked, waits }: { locked: Locked; waits: WaitRow[] }) {
+export function LockerSection({
+  joint,
+  locked,
+  waits,
+}: {
+  joint: JointRow;
+  locked: Locked;
+  waits: WaitRow[];
+}) {
   const nowMs = useNow(1000);
   const wait = waits.find(({ waitId }) => waitId === locked.waitId);
   const { grade, surface, primer, atMs } = locked;
   // A wait that ended is not among the running ones; what is left then is when the cure was due.
   const dueAtMs = wait?.dueAtMs;
+  const broken = bondBroken(joint, wait);
   const running = dueAtMs !== undefined && dueAtMs > nowMs;
   return (
     <>
@@ -27,10 +37,26 @@ export function LockerSection({ locked, waits }: { locked: Locked; waits: WaitRo
       <ListRow
         title={gradeText(grade)}
         detail={`${whenText(atMs)}, on ${surfaceText(surface).toLowerCase()}${primer ? ', with primer' : ''}`}
-        state={running ? 'waits' : dueAtMs === undefined ? 'noted' : 'due'}
-        stateWord={running ? 'Curing' : dueAtMs === undefined ? 'Wait ended' : 'Time is over: look at it'}
+        state={broken ? 'due' : running ? 'waits' : dueAtMs === undefined ? 'noted' : 'due'}
+        stateWord={
+          broken
+            ? 'Broken: put on again'
+            : running
+              ? 'Curing'
+              : dueAtMs === undefined
+                ? 'Wait ended'
+                : 'Time is over: look at it'
+        }
       />
-      {running && <Countdown label="Cure" dueAtMs={dueAtMs} nowMs={nowMs} sinceMs={wait?.startedAtMs} />}
+      {joint.lockedBefore?.map((one) => (
+        <p key={one.entryId} class="small">
+          Before that: {gradeText(one.grade).toLowerCase()}, {whenText(one.atMs)}. Its cure ended with the
+          next.
+        </p>
+      ))}
+      {running && !broken && (
+        <Countdown label="Cure" dueAtMs={dueAtMs} nowMs={nowMs} sinceMs={wait?.startedAtMs} />
+      )}
       <p class="small">Turning it now breaks the bond. At a re-check, look at the mark instead.</p>
     </>
   );

@@ -8,15 +8,25 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { parseTyped } from '../../mechanics/quantity.ts';
-import { type TorqueUnit, torqueNm, unitLabel, unitsOf } from '../../mechanics/units.ts';
+import {
+  type TemperatureUnit,
+  type TorqueUnit,
+  torqueNm,
+  unitLabel,
+  unitsOf,
+} from '../../mechanics/units.ts';
+import { nearDiscBrake } from '../../planning/lockerWait.ts';
 import { mostNm, rulingTarget } from '../../planning/rulingTarget.ts';
 import { toolState } from '../../planning/toolState.ts';
+import { lockerOn } from '../../practice/bench/lockerCommand.ts';
+import { emptyLockerDraft, type LockerDraft } from '../../practice/bench/stepDraft.ts';
 import { appliedDoubt } from '../../practice/joint/appliedDoubt.ts';
 import { threadDiameterMm } from '../../practice/joint/threadDiameter.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { toolStateWords } from '../../words/history/tradeWords.ts';
 import { withRideAfter } from '../../words/rideAfter.ts';
 import { targetFigureText } from '../../words/targetWords.ts';
+import { LockerForm } from '../bench/locker/LockerForm.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { useDraft } from '../draft.ts';
@@ -24,7 +34,7 @@ import { Waits } from '../Waits.tsx';
 
 const onThread: readonly BetweenKind[] = ['dry', 'grease', 'assembly-paste', 'anti-seize', 'threadlocker'];
 
-interface TorqueDraft {
+interface TorqueDraft extends LockerDraft {
   typed: string;
   unit: TorqueUnit;
   passes: string;
@@ -36,13 +46,14 @@ interface TorqueDraft {
 export interface TorqueEntryProps {
   joint: JointRow;
   unit: TorqueUnit;
+  temperatureUnit: TemperatureUnit;
   /** A step of the plan asks for this torque and is not done. */
   stepWaits: boolean;
   onClose: () => void;
 }
 
 /** A torque given away from the plan: the figure by keypad, with what it was given by and on. */
-export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueEntryProps) {
+export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, onClose }: TorqueEntryProps) {
   const logbook = useLogbook();
   const tools = useView('tools');
   const { run, save } = useRun();
@@ -50,10 +61,16 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
   const [draft, change, clear] = useDraft<TorqueDraft>(`torque:${joint.jointId}`, {
     ...{ typed: '', unit: chosen, passes: '1', toolId: '', marked: false },
     between: joint.applied?.between ?? lies ?? '',
+    ...emptyLockerDraft,
   });
   const { typed, unit, passes, toolId, between, marked } = draft;
   const [wrong, setWrong] = useState<string>();
   const [sure, setSure] = useState(false);
+  const [lockerWrong, setLockerWrong] = useState(false);
+  const { locked, applied } = joint;
+  // Put on since it was last tightened, it is closed up by this torque.
+  const wetNow = locked && locked.brokenAtMs === undefined && locked.atMs > (applied?.atMs ?? 0);
+  const asked = between === 'threadlocker' && !wetNow;
   const ruling = rulingTarget(joint.targets);
   const bolts = Math.max(
     1,
@@ -61,6 +78,8 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
   );
 
   const apply = async () => {
+    const wet = asked ? lockerOn(draft, joint) : undefined;
+    if (asked && !wet) return setLockerWrong(true);
     const torque = parseTyped(typed, unitsOf.torque, unit);
     if (!torque.ok) return setWrong('Type the torque that was given.');
     const doubt = appliedDoubt(torqueNm(torque.quantity.value, unit), {
@@ -82,6 +101,7 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
         passes: Number(passes),
         ...(toolId ? { toolId } : {}),
         ...(between ? { between } : {}),
+        ...(wet ? { locker: wet } : {}),
       },
       { undo: withRideAfter(`${joint.name}: ${typed} ${unitLabel[unit]}`) },
     );
@@ -165,6 +185,25 @@ export function TorqueEntry({ joint, unit: chosen, stepWaits, onClose }: TorqueE
           value={between}
           onChoose={(what) => change({ between: what })}
         />
+        {asked && (
+          <>
+            {lockerWrong && (
+              <Notice kind="error" title="Choose grade and surface">
+                Fresh threadlocker begins its own cure.
+              </Notice>
+            )}
+            <LockerForm
+              draft={draft}
+              change={(chosen) => {
+                setLockerWrong(false);
+                change(chosen);
+              }}
+              nearDiscBrake={nearDiscBrake(joint)}
+              screwed
+              temperatureUnit={temperatureUnit}
+            />
+          </>
+        )}
         <Toggle label="Marked with paint" on={marked} onToggle={(on) => change({ marked: on })} />
       </div>
     </Screen>

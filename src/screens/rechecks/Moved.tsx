@@ -2,16 +2,20 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
+import { Sheet } from '../../controls/frames/Sheet.tsx';
 import { PhotoFull } from '../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/lists/PhotoStrip.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { type AngleUnit, type TorqueUnit, type Typed, unitLabel, unitsOf } from '../../mechanics/units.ts';
+import { nearDiscBrake } from '../../planning/lockerWait.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
+import { lockerOn } from '../../practice/bench/lockerCommand.ts';
 import { keepsMoving, movedAdvice, movedAgain } from '../../practice/rechecks/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { StepNoteSheet } from '../bench/frame/StepNoteSheet.tsx';
 import { Tile } from '../bench/frame/Tile.tsx';
+import { LockerForm } from '../bench/locker/LockerForm.tsx';
 import { NumberPad } from '../bench/torque/NumberPad.tsx';
 import type { Gathered } from '../bench/useStepDraft.ts';
 import { useRun } from '../door.tsx';
@@ -35,7 +39,7 @@ const torqueText = (torque: Torque | undefined) => torque && `${torque.typed}\u0
 export function Moved(props: MovedProps) {
   const { recheck, joint, settings, toolId, gathered, onAnswered, onClose } = props;
   const { jointId, name } = joint;
-  const [pad, setPad] = useState<Pad | 'note' | undefined>('at');
+  const [pad, setPad] = useState<Pad | 'note' | 'locker' | undefined>('at');
   const [typing, setTyping] = useState<{ typed: string; unit: TorqueUnit }>();
   const [degrees, setDegrees] = useState('');
   const [movedAt, setMovedAt] = useState<Torque>();
@@ -47,6 +51,7 @@ export function Moved(props: MovedProps) {
   const ends = ruling.ok ? [ruling.target.torque, ...(ruling.target.upTo ? [ruling.target.upTo] : [])] : [];
   const unit = joint.applied?.applied.unit ?? ends[0]?.unit ?? settings.torqueUnit;
   const advice = movedAt && movedAdvice(joint.applied?.applied, movedAt, joint.moved);
+  const locker = lockerOn(gathered.draft, joint);
   const prints = gathered.photos.map((photo, index) => ({
     id: photo.photoId,
     photo,
@@ -62,6 +67,7 @@ export function Moved(props: MovedProps) {
         way: 'tightening',
         ...(turned ? { turnedDeg: turned.value } : {}),
         ...(broughtTo ? { broughtTo } : {}),
+        ...(broughtTo && locker ? { between: 'threadlocker' as const, locker } : {}),
         ...(toolId ? { toolId } : {}),
         ...gathered.noteAndPhotos(),
       },
@@ -152,6 +158,15 @@ export function Moved(props: MovedProps) {
           <Tile icon="spanner" onPress={() => setPad('to')} value={torqueText(broughtTo)}>
             Brought to
           </Tile>
+          {broughtTo && (
+            <Tile
+              icon="drop"
+              onPress={() => setPad('locker')}
+              value={locker ? 'Fresh, cure begins' : 'None put on'}
+            >
+              {'Thread\u00adlocker'}
+            </Tile>
+          )}
           <Tile icon="undo" onPress={() => setPad('by')} value={turned && `${turned.typed}°`}>
             Turned by
           </Tile>
@@ -179,6 +194,33 @@ export function Moved(props: MovedProps) {
         {prints.length > 0 && <PhotoStrip photos={prints} onOpen={setShown} />}
       </div>
       <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
+      {pad === 'locker' && (
+        <Sheet
+          open
+          title={`Threadlocker: ${name}`}
+          onClose={() => setPad(undefined)}
+          actions={
+            <Button
+              kind="main"
+              size="greasy"
+              icon="drop"
+              disabled={!locker}
+              under={locker ? undefined : 'Choose grade and surface first'}
+              onPress={() => setPad(undefined)}
+            >
+              Take
+            </Button>
+          }
+        >
+          <LockerForm
+            draft={gathered.draft}
+            change={gathered.change}
+            nearDiscBrake={nearDiscBrake(joint)}
+            screwed
+            temperatureUnit={settings.temperatureUnit}
+          />
+        </Sheet>
+      )}
       {pad === 'note' && (
         <StepNoteSheet
           note={gathered.draft.note}

@@ -70,6 +70,7 @@ export const fieldLabels: Record<EntryField, string> = {
   surface: 'Surface',
   primer: 'Primer',
   temperature: 'Temperature',
+  gap: 'Gap',
   waitMs: 'Wait',
   outcome: 'Outcome',
   words: 'Words',

@@ -36,6 +36,10 @@ export const fastenerText = (fasteners: readonly Fastener[]): string =>
     }),
   );
 
+/** What the stuff of a grade is called: a compound for bores, or threadlocker. */
+export const lockerNoun = (grade: string): string =>
+  grade.startsWith('retaining') ? 'Retaining compound' : 'Threadlocker';
+
 /** A target with its source: who says so, of which part, and where it stands. */
 export function targetText({ source, torque, upTo, partId, reference }: Target, names: Names): string {
   const figure = torque ? `${quantityWords(torque)}${upTo ? ` to ${quantityWords(upTo)}` : ''}, ` : '';
@@ -142,8 +146,11 @@ export const sentencesOfJoints: Sentences<
   },
   'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,
-  'locker-applied': ({ jointId, bikeId, title, grade, surface, primer, waitMs, note }, names) =>
-    `Threadlocker, ${grade.replaceAll('-', ' ')}, was put on ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
+  'locker-applied': (
+    { jointId, bikeId, title, grade, surface, primer, temperature, gap, waitMs, note },
+    names,
+  ) =>
+    `${lockerNoun(grade)}, ${grade.replaceAll('-', ' ')}, was put on ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer${gap ? `, gap ${quantityWords(gap)}` : ''}${temperature ? `, at ${quantityWords(temperature)}` : ''}; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
   'seal-marked': ({ jointId, bikeId, mark, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}.${remark('Note', note)}`,
   'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {

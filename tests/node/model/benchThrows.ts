@@ -119,6 +119,8 @@ export const findTorque: Throw = (world) => {
     ...{ type: 'find-torque', jointId, way: mark ? 'mark' : 'tightening' },
     outcome: moved ? (mark ? 'turned' : 'moved') : 'held',
     ...(moved && !mark ? { movedAt: nm(3), ...(dice.chance(0.5) ? { broughtTo: nm(5) } : {}) } : {}),
+    ...(dice.chance(0.2) ? { between: 'threadlocker' } : {}),
+    ...(dice.chance(0.1) ? { locker: lockerOn(dice) } : {}),
     ...(recheckId && dice.chance(0.7) ? { recheckId: taken(world, 'recheckId', recheckId) } : {}),
   };
 };

@@ -45,11 +45,15 @@ function stands(model: ModelAnswers, bikeId: Id): boolean {
 
 const withdrawn = (model: ModelAnswers, bikeId: Id) => model.bikes.get(bikeId)?.release?.withdrawn;
 
-/** [T7] Whether threadlocker went on since the joint was last torqued or taken apart; a nut run on by hand is neither. */
+/**
+ * [T7] Whether threadlocker went on since the joint was last torqued, taken apart or met moved; a nut run on by hand is
+ * none of these.
+ */
 function lockedSinceTightened(jointId: Id, { read }: ModelAnswers): boolean {
   const turned = read
-    .filter(is('torque-applied', 'joint-taken-apart', 'locker-applied'))
-    .filter((entry) => entry.jointId === jointId);
+    .filter(is('torque-applied', 'joint-taken-apart', 'locker-applied', 'torque-found'))
+    .filter((entry) => entry.jointId === jointId)
+    .filter((entry) => entry.type !== 'torque-found' || entry.outcome !== 'held');
   return turned.at(-1)?.type === 'locker-applied';
 }
 
@@ -110,7 +114,10 @@ const debts: { [T in CommandType]?: Owed<T> } = {
       gave.filter(is('entry-corrected')).some(({ matters }) => matters === true),
     );
   },
-  'find-torque': ({ jointId, recheckId, outcome }, { before, after, gave }) => {
+  'find-torque': ({ jointId, recheckId, outcome, broughtTo, between, locker }, { before, after, gave }) => {
+    const wet = broughtTo && outcome !== 'held' && (locker !== undefined || between === 'threadlocker');
+    const cure = wet ? debt('T7 a cure begins', 1, gave.filter(is('locker-applied')).length) : [];
+    if (cure.length > 0) return cure;
     if (outcome === 'held') {
       const revoked = gave.some(revoking);
       return debt('L2 a look that found everything as it was does not revoke', false, revoked);

@@ -7,7 +7,7 @@ import type { Band } from '../../../mechanics/band.ts';
 import { convert, type TemperatureUnit, unitLabel } from '../../../mechanics/units.ts';
 import { adviceWords, refusalWords, surfacesBySpeed } from '../../../planning/lockerWait.ts';
 import { lockerWaitOf } from '../../../practice/bench/lockerCommand.ts';
-import type { StepDraft } from '../../../practice/bench/stepDraft.ts';
+import type { LockerDraft } from '../../../practice/bench/stepDraft.ts';
 import { cureGrid } from '../../../standards/screws/cureGrid.ts';
 import { lockers } from '../../../standards/screws/lockers.ts';
 import { numberText } from '../../../words/quantityText.ts';
@@ -17,8 +17,8 @@ const COLDEST_C = -10;
 const HOTTEST_C = 40;
 
 export interface LockerFormProps {
-  draft: StepDraft;
-  change: (changed: Partial<StepDraft>) => void;
+  draft: LockerDraft;
+  change: (changed: Partial<LockerDraft>) => void;
   nearDiscBrake: boolean;
   /** A screwed joint has no use for what is made for bores. */
   screwed: boolean;
