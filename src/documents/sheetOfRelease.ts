@@ -33,8 +33,9 @@ function lookedOver({ atMs }: SheetRelease, { inspections, releases }: AsBuilt):
   if (seen.size === 0) return loud('Looked over', 'nothing on record');
   const groups = [...seen.values()].map(({ groupId, items }) => {
     const title = rideCheck.find(({ id }) => id === groupId)?.title ?? groupId;
-    const bad = items.filter(({ ok }) => !ok).length;
-    return `${title} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not as it should be` : ''})`;
+    const absent = items.filter((item) => item.absent).length;
+    const bad = items.filter((item) => !item.ok && !item.absent).length;
+    return `${title} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not as it should be` : ''}${absent > 0 ? `, ${absent} not fitted` : ''})`;
   });
   const missing = rideCheck.filter(({ id }) => !seen.has(id)).map(({ title }) => title);
   const text = `check before riding: ${groups.join(', ')}${missing.length > 0 ? `; not looked over: ${missing.join(', ')}` : ''}`;

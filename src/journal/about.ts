@@ -250,6 +250,16 @@ export interface RecheckAbout {
   kmThen: number;
 }
 
+/** An item of the pre-ride check as it was answered. */
+export interface CheckAnswered {
+  itemId: string;
+  /** As it should be. */
+  ok: boolean;
+  words?: string;
+  /** The bike has no such thing: neither as it should be nor a finding. */
+  absent?: true;
+}
+
 export interface OpenItem {
   what:
     | 'joint-open'
@@ -263,6 +273,7 @@ export interface OpenItem {
     | 'defect'
     | 'check-open'
     | 'check-finding'
+    | 'not-fitted'
     | 'fit-finding'
     | 'moved-twice';
   words: string;

@@ -1,6 +1,7 @@
 import type { AnyUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
+  CheckAnswered,
   Described,
   EntryOf,
   Id,
@@ -146,7 +147,7 @@ export type Command = Common &
         type: 'confirm-ride-check';
         bikeId: Id;
         groupId: string;
-        items: { itemId: string; ok: boolean; words?: string }[];
+        items: CheckAnswered[];
       }
     | {
         type: 'release-bike';
@@ -291,6 +292,8 @@ export type Refusal =
   | 'must-not-be-deferred'
   | 'limit-missing'
   | 'check-incomplete'
+  | 'must-be-done'
+  | 'is-fitted'
   | 'cure-not-started'
   | 'covers-missing'
   | 'not-released'

@@ -1,6 +1,7 @@
 import type { AnyUnit, LengthUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
+  CheckAnswered,
   Described,
   Id,
   JointAbout,
@@ -189,7 +190,7 @@ export type EntryBody =
       type: 'ride-check-confirmed';
       bikeId: Id;
       groupId: string;
-      items: { itemId: string; ok: boolean; words?: string }[];
+      items: CheckAnswered[];
     }
   | {
       type: 'bike-released';

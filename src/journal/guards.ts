@@ -1,5 +1,6 @@
 import { plausibleTorque } from '../mechanics/screws/torquePlausible.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
+import { notFitted } from '../standards/checks/notFitted.ts';
 import { neverDeferred } from '../standards/checks/releaseRules.ts';
 import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { threadNamed } from '../standards/screws/threads.ts';
@@ -71,12 +72,19 @@ type EntryHeadOnly = Pick<
   'id' | 'v' | 'writtenAtMs' | 'happenedAtMs' | 'zone' | 'by' | 'orderMs' | 'asked'
 >;
 
-/** A group of the pre-ride check is answered with all its items, each once, and a finding has its words. */
+/**
+ * A group of the pre-ride check is answered with all its items, each once, and a finding has its words. Not fitted can be
+ * what is a thing.
+ */
 export function checkRideItems(groupId: string, items: EntryOf<'ride-check-confirmed'>['items']): void {
   const wanted = rideCheck.find(({ id }) => id === groupId)?.items ?? refuse('check-incomplete', groupId);
   const given = new Set(items.map(({ itemId }) => itemId));
   const missing = wanted.find(({ id }) => !given.has(id));
   if (missing) refuse('check-incomplete', missing.words);
   if (items.length !== wanted.length) refuse('check-incomplete', groupId);
-  if (items.some(({ ok, words }) => !ok && (words ?? '').trim() === '')) refuse('words-missing');
+  if (items.some(({ ok, absent }) => ok && absent)) refuse('malformed');
+  const act = items.find(({ itemId, absent }) => absent && !notFitted[itemId]);
+  if (act) refuse('must-be-done', wanted.find(({ id }) => id === act.itemId)?.words);
+  if (items.some(({ ok, absent, words }) => !ok && !absent && (words ?? '').trim() === ''))
+    refuse('words-missing');
 }

@@ -1,11 +1,15 @@
+import { brakeItems, fittedHere, type WrittenBike } from '../fit/fittedHere.ts';
+import { rearDrive } from '../fit/mattersHere.ts';
+import { pileOf } from '../fit/pileOf.ts';
 import { bondBroken } from '../planning/bondBroken.ts';
-import { rideCheck } from '../standards/checks/rideCheck.ts';
+import { notFitted } from '../standards/checks/notFitted.ts';
+import { type RideCheckGroup, rideCheck } from '../standards/checks/rideCheck.ts';
 import { wantsTorque } from '../standards/jointKinds.ts';
 
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
-import type { DefectRow, JointRow } from './rows.ts';
+import type { DefectRow, JointRow, RideCheckRow } from './rows.ts';
 
 /** A joint that a re-check met moved or turned, and that nobody has tightened since. */
 function leftAsFound({ state, found, applied }: JointRow): boolean {
@@ -68,23 +72,53 @@ export function mayWait(groupId: string, itemId: string): boolean {
   return items?.find(({ id }) => id === itemId)?.neverDefer === false;
 }
 
-function openChecks(rows: Rows, bikeId: Id): OpenItem[] {
+export const NO_BRAKE = 'No brake at all: neither wheel has one';
+
+/**
+ * Whether the check says of both wheels that they have no brake, and the drive is none either. A fixed wheel slows the
+ * bike by the legs; a bike without anything is stopped by nothing.
+ */
+export function noBrakeAtAll(groups: RideCheckRow['groups'], bike: WrittenBike): boolean {
+  const items = Object.values(groups).flatMap((group) => group.items);
+  const drive = rearDrive(pileOf(bike.parts));
+  const absent = (itemId: string) => items.some((item) => item.itemId === itemId && item.absent);
+  return brakeItems.every(absent) && drive !== 'fixed' && drive !== 'back-pedal';
+}
+
+/** What the check says is not there: named, with what to mind; asked again once the bike has one. */
+function openAbsence(title: string, itemId: string, bike: WrittenBike): OpenItem {
+  const { thing, without, caution } = notFitted[itemId] ?? { thing: itemId, without: 'stands' as const };
+  if (fittedHere(itemId, bike)) {
+    const words = `Pre-ride check not done: ${title}: ${thing}, fitted since it was looked at`;
+    return { what: 'check-open', words, blocks: true };
+  }
+  const words = `Not fitted: ${thing}${caution ? `. ${caution}` : ''}`;
+  return { what: 'not-fitted', words, blocks: without === 'stands' };
+}
+
+function openChecks(rows: Rows, bikeId: Id, bike: WrittenBike): OpenItem[] {
   const groups = rows.get('ridecheck', bikeId)?.groups ?? {};
-  return rideCheck.flatMap((group): OpenItem[] => {
-    const confirmed = groups[group.id];
-    if (!confirmed)
-      return [{ what: 'check-open', words: `Pre-ride check not done: ${group.title}`, blocks: true }];
-    const answered = new Map(confirmed.items.map((one) => [one.itemId, one]));
-    return group.items.flatMap(({ id, words }): OpenItem[] => {
-      const answer = answered.get(id);
-      if (!answer)
-        return [
-          { what: 'check-open', words: `Pre-ride check not done: ${group.title}: ${words}`, blocks: true },
-        ];
-      if (answer.ok) return [];
-      const finding = `${group.title}: ${answer.words?.trim() || words}`;
-      return [{ what: 'check-finding', words: finding, blocks: !mayWait(group.id, id) }];
-    });
+  const brakeless: OpenItem[] = noBrakeAtAll(groups, bike)
+    ? [{ what: 'not-fitted', words: NO_BRAKE, blocks: true }]
+    : [];
+  return [...brakeless, ...rideCheck.flatMap((group): OpenItem[] => openGroup(groups, group, bike))];
+}
+
+function openGroup(groups: RideCheckRow['groups'], group: RideCheckGroup, bike: WrittenBike): OpenItem[] {
+  const confirmed = groups[group.id];
+  if (!confirmed)
+    return [{ what: 'check-open', words: `Pre-ride check not done: ${group.title}`, blocks: true }];
+  const answered = new Map(confirmed.items.map((one) => [one.itemId, one]));
+  return group.items.flatMap(({ id, words }): OpenItem[] => {
+    const answer = answered.get(id);
+    if (!answer)
+      return [
+        { what: 'check-open', words: `Pre-ride check not done: ${group.title}: ${words}`, blocks: true },
+      ];
+    if (answer.ok) return [];
+    if (answer.absent) return [openAbsence(group.title, id, bike)];
+    const finding = `${group.title}: ${answer.words?.trim() || words}`;
+    return [{ what: 'check-finding', words: finding, blocks: !mayWait(group.id, id) }];
   });
 }
 
@@ -159,6 +193,6 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
       joints,
       findings: rows.group('finding', `finding@${bikeId}`),
     }).map((words): OpenItem => ({ what: 'fit-finding', words: `Fit: ${words}`, blocks: false })),
-    ...openChecks(rows, bikeId),
+    ...openChecks(rows, bikeId, { parts: rows.group('part', `part@${bikeId}`), joints }),
   ];
 }

@@ -1,6 +1,7 @@
 import type { LengthUnit, TemperatureUnit, TorqueUnit, Typed } from '../mechanics/units.ts';
 import type {
   BetweenKind,
+  CheckAnswered,
   Entry,
   Id,
   JointAbout,
@@ -221,7 +222,7 @@ export interface RidesRow extends RowHead {
 export interface RideCheckRow extends RowHead {
   is: 'ridecheck';
   bikeId: Id;
-  groups: Record<string, { atMs: number; items: { itemId: string; ok: boolean; words?: string }[] }>;
+  groups: Record<string, { atMs: number; items: CheckAnswered[] }>;
 }
 
 export interface ReleaseRow extends RowHead {

@@ -5,7 +5,7 @@ import { fitAtHand } from '../journal/fitAtHand.ts';
 import { foldWhole } from '../journal/foldWhole.ts';
 import { MemoryRows } from '../journal/memoryRows.ts';
 import { openItems } from '../journal/openItems.ts';
-import type { BikeRow, JointRow, ReleaseRow, RideCheckRow, RidesRow } from '../journal/rows.ts';
+import type { BikeRow, JointRow, PartRow, ReleaseRow, RideCheckRow, RidesRow } from '../journal/rows.ts';
 import { readable, upcast } from '../journal/upcasts.ts';
 import type { Database, JournalLine } from './database.ts';
 import { momentOf } from './read.ts';
@@ -77,6 +77,7 @@ export interface ReleaseNow {
   releases: ReleaseRow['releases'];
   rides: RidesRow | undefined;
   joints: JointRow[];
+  parts: PartRow[];
 }
 
 /**
@@ -87,7 +88,7 @@ export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promi
   const openInPile = await fitAtHand();
   const { row, group } = momentOf(db);
   const at = (kind: string) => `${kind}@${bikeId}`;
-  const [bike, check, releases, rides, joints, ...others] = await Promise.all([
+  const [bike, check, releases, rides, joints, parts, ...others] = await Promise.all([
     row('bike', bikeId),
     row('ridecheck', bikeId),
     row('release', bikeId),
@@ -104,7 +105,7 @@ export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promi
   ]);
   if (!bike) return undefined;
   const rows = new MemoryRows();
-  for (const one of [...joints, ...others.flat(), ...(check ? [check] : [])]) rows.put(one);
+  for (const one of [...joints, ...parts, ...others.flat(), ...(check ? [check] : [])]) rows.put(one);
   const open = openItems(rows, bikeId, nowMs, openInPile);
-  return { bike, open, check, releases: releases?.releases ?? [], rides, joints };
+  return { bike, open, check, releases: releases?.releases ?? [], rides, joints, parts };
 }

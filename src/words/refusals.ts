@@ -50,6 +50,9 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'must-not-be-deferred': (about) => `Not with this open: ${about}. Mend it, then release.`,
   'limit-missing': () => 'Give a limit: a date, a distance or a number of rides.',
   'check-incomplete': () => 'Answer every point of this group first.',
+  'must-be-done': (about) => `This is done on every bike: ${about}.`,
+  'is-fitted': (about) =>
+    `The bike has one by its parts: ${about}. Look at it, or take it off the bike first.`,
   'cure-not-started': (about) => `${about}: say which threadlocker went on, so that its cure is counted.`,
   'covers-missing': () => 'Say what this release covers.',
   'not-released': (about) => `${about} is not released.`,

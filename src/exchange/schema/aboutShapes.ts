@@ -317,7 +317,7 @@ export const openItem = record<OpenItem>({
   what: oneOf({
     ...{ 'joint-open': 1, 'hand-tight': 1, 'no-torque-source': 1, uncured: 1, unsealed: 1 },
     ...{ 'step-open': 1, 'step-skipped': 1, 'recheck-overdue': 1, defect: 1, 'check-open': 1 },
-    ...{ 'check-finding': 1, 'fit-finding': 1, 'moved-twice': 1 },
+    ...{ 'check-finding': 1, 'not-fitted': 1, 'fit-finding': 1, 'moved-twice': 1 },
   }),
   words: text,
   jointId: optional(id),

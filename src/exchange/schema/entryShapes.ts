@@ -1,9 +1,9 @@
 import type {
   BetweenKind,
+  CheckAnswered,
   Described,
   EntryBody,
   EntryHead,
-  EntryOf,
   EntryType,
   JointAbout,
   PartAbout,
@@ -227,10 +227,11 @@ export const entryShapes: { [T in EntryType]: FieldsOf<T> } = {
     ...onBike,
     groupId: text,
     items: listOf(
-      record<EntryOf<'ride-check-confirmed'>['items'][number]>({
+      record<CheckAnswered>({
         itemId: text,
         ok: flag,
         words: optional(text),
+        absent: optional(exactly(true)),
       }),
     ),
   },

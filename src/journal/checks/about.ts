@@ -321,6 +321,7 @@ export const openItem: Check = object<OpenItem>({
     defect: 1,
     'check-open': 1,
     'check-finding': 1,
+    'not-fitted': 1,
     'fit-finding': 1,
     'moved-twice': 1,
   }),

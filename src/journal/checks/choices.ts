@@ -1,4 +1,4 @@
-import type { Settings, ToolAbout } from '../about.ts';
+import type { CheckAnswered, Settings, ToolAbout } from '../about.ts';
 import type { EntryOf } from '../entries.ts';
 import {
   amount,
@@ -69,10 +69,11 @@ export const findingOutcome: Check = oneOf<EntryOf<'finding-noted'>['outcome']>(
 });
 
 export const checkItems: Check = list(
-  object<EntryOf<'ride-check-confirmed'>['items'][number]>({
+  object<CheckAnswered>({
     itemId: id,
     ok: flag,
     words: maybe(text),
+    absent: maybe(exactly(true)),
   }),
   100,
 );

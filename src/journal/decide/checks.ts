@@ -1,8 +1,10 @@
+import { fittedHere } from '../../fit/fittedHere.ts';
+import { notFitted } from '../../standards/checks/notFitted.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import { releaseStands } from '../kinds/ofChecks.ts';
-import { mayWait, openItems } from '../openItems.ts';
+import { mayWait, NO_BRAKE, noBrakeAtAll, openItems } from '../openItems.ts';
 import type { BikeRow } from '../rows.ts';
 import { bikeOf, type Circumstances, freshId, present, type Ruling, refuse, words } from './ruling.ts';
 
@@ -39,14 +41,28 @@ export function closeDefect(rows: Rows, command: CommandOf<'close-defect'>): Rul
 
 export function confirmRideCheck(rows: Rows, command: CommandOf<'confirm-ride-check'>): Ruling {
   const bike = bikeOf(rows, command.bikeId);
-  const { groupId } = command;
-  const grave = command.items.flatMap(({ itemId, ok, words: text }) => {
+  const { groupId, happenedAtMs } = command;
+  const parts = rows.group('part', `part@${bike.bikeId}`);
+  const joints = rows.group('joint', `joint@${bike.bikeId}`);
+  // What is on the bike now says nothing of a look that is written down late.
+  const there =
+    happenedAtMs === undefined &&
+    command.items.find(({ itemId, absent }) => absent && fittedHere(itemId, { parts, joints }));
+  if (there) refuse('is-fitted', notFitted[there.itemId]?.thing ?? there.itemId);
+  const grave = command.items.flatMap(({ itemId, ok, absent, words: text }) => {
     if (ok) return [];
+    if (absent) return notFitted[itemId]?.without === 'stands' ? [`no ${notFitted[itemId].thing}`] : [];
     const finding = words(text, 'words-missing');
     return mayWait(groupId, itemId) ? [] : [finding];
   });
   const items = command.items.map((item) => present(item));
-  return [{ type: 'ride-check-confirmed', bikeId: bike.bikeId, groupId, items }, ...takenBack(bike, grave)];
+  const { groups = {} } = rows.get('ridecheck', bike.bikeId) ?? {};
+  const now = { ...groups, [groupId]: { atMs: 0, items } };
+  const brakeless = noBrakeAtAll(now, { parts, joints }) ? [NO_BRAKE] : [];
+  return [
+    { type: 'ride-check-confirmed', bikeId: bike.bikeId, groupId, items },
+    ...takenBack(bike, [...grave, ...brakeless]),
+  ];
 }
 
 /** A release says what is open word for word; what may never be put off stops it. */

@@ -4,6 +4,7 @@ import type { OpenItem } from '../../journal/entries.ts';
 const order: readonly OpenItem['what'][] = [
   'defect',
   'check-finding',
+  'not-fitted',
   'hand-tight',
   'joint-open',
   'moved-twice',

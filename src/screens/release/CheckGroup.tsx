@@ -3,15 +3,17 @@ import './release.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
+import { fittedHere } from '../../fit/fittedHere.ts';
 import type { Id } from '../../journal/entries.ts';
-import type { RideCheckRow } from '../../journal/rows.ts';
+import type { PartRow, RideCheckRow } from '../../journal/rows.ts';
 import {
   answeredCount,
-  answersOf,
   type CheckAnswers,
   confirmedItems,
+  firstAnswers,
 } from '../../practice/release/checkAnswers.ts';
 import { defectKind } from '../../practice/release/defectKind.ts';
+import { notFitted } from '../../standards/checks/notFitted.ts';
 import type { RideCheckGroup, RideCheckItem } from '../../standards/checks/rideCheck.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { AskSheet } from '../bike/sheets/AskSheet.tsx';
@@ -24,6 +26,7 @@ import { CheckItem } from './CheckItem.tsx';
 export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
   bikeId: Id;
   group: RideCheckGroup;
+  parts: readonly PartRow[];
   confirmed: RideCheckRow['groups'][string] | undefined;
   onConfirmed: () => void;
   onBack: () => void;
@@ -33,9 +36,9 @@ const wordsMissing: SaveState = { is: 'refused', refused: 'words-missing', sente
 
 /** One group of the pre-ride check: look at each thing, answer, then confirm the lot with one tap. */
 export function CheckGroup(props: CheckGroupProps) {
-  const { bikeId, group, confirmed, joints, kmSoFar, unit, onConfirmed, onBack } = props;
+  const { bikeId, group, confirmed, joints, parts, kmSoFar, unit, onConfirmed, onBack } = props;
   const [draft, change, clear] = useDraft<{ answers: CheckAnswers }>(`check:${bikeId}:${group.id}`, {
-    answers: answersOf(confirmed),
+    answers: firstAnswers(group, confirmed, { parts, joints }),
   });
   const [asked, setAsked] = useState<RideCheckItem>();
   const [defect, setDefect] = useState<RideCheckItem>();
@@ -46,9 +49,12 @@ export function CheckGroup(props: CheckGroupProps) {
   const all = done === group.items.length;
   const answer = (itemId: string, given: CheckAnswers[string]) =>
     change({ answers: { ...answers, [itemId]: given } });
+  // What the bike has by its parts can be a finding, but not missing.
+  const mayLack = (itemId: string) =>
+    notFitted[itemId] !== undefined && !fittedHere(itemId, { parts, joints });
   const wordsFor = ({ id }: RideCheckItem) => {
     const given = answers[id];
-    return given?.ok === false ? given.words : '';
+    return given && 'words' in given ? given.words : '';
   };
   const confirm = async () => {
     if (!all || save.is === 'saving') return;
@@ -95,6 +101,7 @@ export function CheckGroup(props: CheckGroupProps) {
               setWordless(false);
               setAsked(item);
             }}
+            onAbsent={mayLack(item.id) ? () => answer(item.id, { ok: false, absent: true }) : undefined}
             onDefect={() => setDefect(item)}
           />
         ))}

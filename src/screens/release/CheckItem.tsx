@@ -2,6 +2,7 @@ import { useId } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Icon } from '../../controls/Icon.tsx';
 import type { CheckAnswer } from '../../practice/release/checkAnswers.ts';
+import { notFitted } from '../../standards/checks/notFitted.ts';
 import type { RideCheckItem } from '../../standards/checks/rideCheck.ts';
 
 export interface CheckItemProps {
@@ -9,15 +10,19 @@ export interface CheckItemProps {
   answer: CheckAnswer | undefined;
   onOk: () => void;
   onFinding: () => void;
+  /** The bike has no such thing; left out where it has. */
+  onAbsent: (() => void) | undefined;
   /** Writes the finding down as a defect too. */
   onDefect: () => void;
 }
 
 /** One thing to look at: the state that is wanted, and two answers. */
-export function CheckItem({ item, answer, onOk, onFinding, onDefect }: CheckItemProps) {
+export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }: CheckItemProps) {
   const id = useId();
   const ok = answer?.ok === true;
-  const bad = answer?.ok === false;
+  const absent = answer !== undefined && 'absent' in answer;
+  const bad = answer !== undefined && 'words' in answer;
+  const { caution } = notFitted[item.id] ?? {};
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row in every browser
     <div class={`check-item${answer ? '' : ' check-item-open'}`} role="group" aria-labelledby={id}>
@@ -37,8 +42,14 @@ export function CheckItem({ item, answer, onOk, onFinding, onDefect }: CheckItem
         >
           Finding
         </Button>
+        {onAbsent && (
+          <Button size="greasy" icon={absent ? 'minus' : 'ring'} pressed={absent} onPress={onAbsent}>
+            Not fitted
+          </Button>
+        )}
       </div>
-      {answer?.ok === false && (
+      {absent && <p class="bench-read">The release names it.{caution ? ` ${caution}` : ''}</p>}
+      {bad && (
         <p class="bench-loud">
           <Icon name="warning" sizePx={24} />
           <span>

@@ -38,7 +38,7 @@ export function Release({ bikeId }: { bikeId: Id }) {
       </Screen>
     );
   }
-  const { bike, check, rides, joints, open } = view;
+  const { bike, check, rides, joints, parts, open } = view;
   const { distanceUnit: unit, doer } = chosen.value;
   if (page.at === 'group') {
     const { group } = page;
@@ -47,7 +47,7 @@ export function Release({ bikeId }: { bikeId: Id }) {
     return (
       <CheckGroup
         key={group.id}
-        {...{ bikeId, group, joints, unit }}
+        {...{ bikeId, group, joints, parts, unit }}
         kmSoFar={rides?.km ?? 0}
         confirmed={groups[group.id]}
         onConfirmed={() => turnTo(following ? { at: 'group', group: following } : { at: 'home' })}

@@ -11,7 +11,7 @@ export function groupMark(
   at: (ms: number) => string,
 ): { state: MarkState; word: string } {
   if (!confirmed) return { state: 'open', word: 'Not done' };
-  const found = confirmed.items.filter(({ ok }) => !ok).length;
+  const found = confirmed.items.filter(({ ok, absent }) => !ok && !absent).length;
   if (found > 0) return { state: 'held', word: found === 1 ? '1 finding' : `${found} findings` };
   return { state: 'done', word: `Confirmed ${at(confirmed.atMs)}` };
 }

@@ -46,7 +46,7 @@ export const recheckInstructions: Record<InstructionKind, { title: string; words
   headset: {
     title: recheckTitles.headset,
     words:
-      'Hold the front brake and rock. On play: open the stem clamp, take up the top cap, close the clamp again, and write the new stem torque down.',
+      'Hold the front wheel, by its brake or against a wall, and rock. On play: open the stem clamp, take up the top cap, close the clamp again, and write the new stem torque down.',
   },
   spokes: {
     title: recheckTitles.spokes,

@@ -95,7 +95,7 @@ export const rideCheck: readonly RideCheckGroup[] = [
         'headset',
         'steering',
         'now',
-        'Front brake held and bike rocked: no knock; bars swing freely from side to side',
+        'Front wheel held, by its brake or against a wall, and the bike rocked: no knock; bars swing freely',
       ),
       item('stem', 'steering', 'now', 'Front wheel held between the knees: the bars do not twist against it'),
       item('bar', 'steering', 'now', 'Bar does not roll in its clamp; face-plate gaps even'),

@@ -1,3 +1,4 @@
+import { notFitted } from '../../standards/checks/notFitted.ts';
 import { countWords, dayWords, listWords, numberWords, remark } from '../phrases.ts';
 import { called, type Sentences } from './sentences.ts';
 
@@ -53,12 +54,17 @@ export const sentencesOfBikes: Sentences<
     return `On ${name.bike(bikeId)}, ${name.defect(defectId)} was put right.${remark('How', how)}`;
   },
   'ride-check-confirmed': ({ bikeId, groupId, items }, names) => {
-    const found = items.filter(({ ok }) => !ok);
+    const found = items.filter(({ ok, absent }) => !ok && !absent);
+    const absent = items.filter((item) => item.absent);
+    const without =
+      absent.length > 0
+        ? remark('Not fitted', absent.map(({ itemId }) => notFitted[itemId]?.thing ?? itemId).join('; '))
+        : '';
     const looked = `${called(names).bike(bikeId)} was looked over before riding, ${groupId.replaceAll('-', ' ')}`;
     const words = found.map((item) => item.words?.trim() || item.itemId.replaceAll('-', ' '));
     return found.length === 0
-      ? `${looked}: ${countWords(items.length, 'point')}, each as it should be.`
-      : `${looked}: ${found.length} of ${countWords(items.length, 'point')} not as it should be.${remark('Found', words.join('; '))}`;
+      ? `${looked}: ${countWords(items.length - absent.length, 'point')}, each as it should be.${without}`
+      : `${looked}: ${found.length} of ${countWords(items.length - absent.length, 'point')} not as it should be.${remark('Found', words.join('; '))}${without}`;
   },
   'bike-released': ({ bikeId, statement, covers, by, open, restrictions }, names) => {
     const items =

@@ -105,8 +105,14 @@ export const confirmGroup: Throw = (world) => {
   const group = world.dice.pick(rideCheck);
   if (bikeId === undefined || !group) return undefined;
   const bad = world.dice.chance(0.2) ? world.dice.pick(group.items)?.id : undefined;
+  // A rack is what a bike may lack, a drop is what is done.
+  const lacking = world.dice.chance(0.3) ? ['rack-and-guards'] : world.dice.chance(0.05) ? ['drop'] : [];
   const items = group.items.map(({ id }) =>
-    id === bad ? { itemId: id, ok: false, words: 'bad' } : { itemId: id, ok: true },
+    lacking.includes(id)
+      ? { itemId: id, ok: false, absent: true }
+      : id === bad
+        ? { itemId: id, ok: false, words: 'bad' }
+        : { itemId: id, ok: true },
   );
   return {
     ...{ type: 'confirm-ride-check', bikeId, groupId: group.id },

@@ -161,12 +161,21 @@ const judges: Judges = {
     const bike = model.bikes.get(bikeId);
     return bike && (!bike.release || bike.release.withdrawn) && 'not-released';
   },
-  'confirm-ride-check': ({ groupId, items }) => {
+  'confirm-ride-check': ({ bikeId, groupId, items }, { model }) => {
     const group = rideCheck.find(({ id }) => id === groupId);
     if (!group) return 'unknown group';
     const once = new Set(items.map(({ itemId }) => itemId));
     const whole = group.items.every(({ id }) => once.has(id)) && once.size === items.length;
-    return !whole && 'check-incomplete';
+    const absent = (id: string) => items.some(({ itemId, absent: none }) => itemId === id && none);
+    const racked = [...model.joints.values()].some(
+      (joint) =>
+        joint.bikeId === bikeId && joint.state !== 'apart' && ['rack', 'mudguard'].includes(joint.kind),
+    );
+    return (
+      (!whole && 'check-incomplete') ||
+      (absent('drop') && 'L8 must-be-done') ||
+      (absent('rack-and-guards') && racked && 'L8 is-fitted')
+    );
   },
   'log-ride': ({ km, minutes }) => km === undefined && minutes === undefined && 'ride-empty',
   'shift-waits': (command, { model }) => {
