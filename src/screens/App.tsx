@@ -139,9 +139,7 @@ export function App({ logbook, watchBeside }: AppProps) {
               </Notice>
             </Card>
           ) : Screen === 'loading' ? (
-            <p class="app-loading" role="status">
-              One moment…
-            </p>
+            <p role="status">One moment…</p>
           ) : (
             <Crash key={location.hash}>
               <Screen key={JSON.stringify(names)} {...names} />

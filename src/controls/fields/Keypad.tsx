@@ -69,7 +69,7 @@ export function Keypad<U extends AnyUnit>({
   );
   return (
     <div class="keypad">
-      <label class="keypad-label">
+      <label>
         <span class="caption">{label}</span>
         <span class="keypad-shown">
           <input

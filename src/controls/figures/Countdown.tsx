@@ -21,7 +21,7 @@ export function Countdown({ label, dueAtMs, nowMs, sinceMs }: CountdownProps) {
   const span = timeLeftText(Math.abs(leftMs));
   const gone = sinceMs === undefined ? undefined : (nowMs - sinceMs) / (dueAtMs - sinceMs);
   return (
-    <div class={over ? 'countdown countdown-over' : 'countdown'} role="timer" aria-live="off">
+    <div class={over ? 'countdown-over' : undefined} role="timer" aria-live="off">
       <BigNumber
         label={over ? `${label}: over since` : `${label}: left`}
         value={span.value}

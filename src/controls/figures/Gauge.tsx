@@ -32,7 +32,7 @@ export function Gauge({ label, value, text, band, scale, bandText, judged = true
   const where = value === undefined ? 'none' : value < band.lo ? 'low' : value > band.hi ? 'high' : 'in';
   const shown = gaugeWords[where];
   return (
-    <div class={where === 'low' || where === 'high' ? 'gauge gauge-out' : 'gauge'}>
+    <div class={where === 'low' || where === 'high' ? 'gauge-out' : undefined}>
       <div class="gauge-head">
         <span class="caption">{label}</span>
         <span class={`gauge-word gauge-${where}`}>

@@ -1,3 +1,4 @@
+import './awake.css';
 import { useEffect, useState } from 'preact/hooks';
 import { Icon } from '../../controls/Icon.tsx';
 import { type AwakeState, keepAwake } from '../../sensing/wakeLock.ts';
@@ -12,13 +13,13 @@ export function Awake() {
   if (state === 'released') return null;
   if (state === 'held')
     return (
-      <p class="bench-awake small">
+      <p class="awake small">
         <Icon name="sun" sizePx={20} />
         The screen stays on
       </p>
     );
   return (
-    <p class="bench-awake bench-loud" role="status">
+    <p class="awake loud" role="status">
       <Icon name="moon" sizePx={24} />
       {state === 'lost'
         ? 'The screen may go dark: the phone has stopped keeping it on. What you count stays.'

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/figures/Stamp.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import type { AnyUnit, Typed } from '../../mechanics/units.ts';
 import { whenText } from '../../words/dayText.ts';
 import { quantityText } from '../../words/quantityText.ts';
@@ -11,7 +12,6 @@ import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
 import { ReasonSheet, reopenReasons } from './frame/ReasonSheet.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
-import { Tile } from './frame/Tile.tsx';
 import type { StepProps } from './stepProps.ts';
 import { stepMark, stepWords } from './stepWords.ts';
 
@@ -111,13 +111,13 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
           <div>
             <Stamp kind="applied" {...(word ? { word } : {})} line={lines[0]} />
             {lines.slice(1).map((line) => (
-              <p key={line} class="bench-read">
+              <p key={line} class="far">
                 {line}
               </p>
             ))}
           </div>
         )}
-        {joint?.state === 'hand-tight' && <p class="bench-loud">The joint is hand-tight now.</p>}
+        {joint?.state === 'hand-tight' && <p class="loud">The joint is hand-tight now.</p>}
         <div class="tiles">
           {!skipped && (
             <Tile icon="pencil" href={hrefOf({ at: 'history', place })}>

@@ -68,14 +68,10 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
       </h2>
       {left.length > 0 && <ul class="bench-list">{left.map(row)}</ul>}
       {running.length > 0 && (
-        <p class="bench-read">
-          Still waiting: {running.map(nameOf).join(', ')}. Look at the times before you ride.
-        </p>
+        <p class="far">Still waiting: {running.map(nameOf).join(', ')}. Look at the times before you ride.</p>
       )}
       {left.length > 0 && done > 0 && <p class="small">{done} logged.</p>}
-      <p class="bench-read">
-        Logged means written down. Whether it is safe, look and feel before the release.
-      </p>
+      <p class="far">Logged means written down. Whether it is safe, look and feel before the release.</p>
     </BenchFrame>
   );
 }

@@ -1,3 +1,4 @@
+import './frame/acts.css';
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { StepRow } from '../../journal/rows.ts';
@@ -44,7 +45,7 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
       index={index}
       onShow={onShow}
       actions={
-        <div class="bench-acts">
+        <div class="acts">
           <SaveLine save={save} />
           <Button
             wide
@@ -66,10 +67,8 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
     >
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
         <p class="bench-ask">Was it done before the break?</p>
-        {anyCounted(draft) && (
-          <p class="bench-read">Some bolts were counted off. The count is still there.</p>
-        )}
-        {step.detail && <p class="bench-read">{step.detail}</p>}
+        {anyCounted(draft) && <p class="far">Some bolts were counted off. The count is still there.</p>}
+        {step.detail && <p class="far">{step.detail}</p>}
       </StepCard>
     </BenchFrame>
   );

@@ -2,12 +2,12 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import type { IconName } from '../../controls/Icon.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import { type AnyUnit, type Typed, unitLabel, unitsOf } from '../../mechanics/units.ts';
 import { useRun } from '../door.tsx';
 import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
-import { Tile } from './frame/Tile.tsx';
 import type { StepProps } from './stepProps.ts';
 import { Extras } from './torque/Extras.tsx';
 import { NumberPad } from './torque/NumberPad.tsx';
@@ -101,7 +101,7 @@ export function MeasureStep(props: StepProps) {
       }
     >
       <StepCard title={step.title} icon="ruler" state="open" caption="Measure">
-        {step.detail && <p class="bench-read">{step.detail}</p>}
+        {step.detail && <p class="far">{step.detail}</p>}
         {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every browser */}
         <div class="tiles" role="group" aria-label="What is measured">
           {tabs.map(({ value, label, icon }) => (

@@ -1,11 +1,11 @@
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
-import { Tile } from './frame/Tile.tsx';
 import { useSteadyTap } from './steadyTap.ts';
 import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';
@@ -82,9 +82,9 @@ export function PlainStep(props: StepProps) {
       }
     >
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
-        {step.detail && <p class="bench-read">{step.detail}</p>}
+        {step.detail && <p class="far">{step.detail}</p>}
         {step.kind === 'cut' && (
-          <p class="bench-read">What is cut stays cut. Measure before and after, and log both on the part.</p>
+          <p class="far">What is cut stays cut. Measure before and after, and log both on the part.</p>
         )}
         <Extras {...{ step, joint, onLogged, gathered }}>
           {step.kind === 'cut' && step.partId && (

@@ -51,7 +51,7 @@ function Sections({ card }: { card: Card }) {
           They stand first under Joints.
         </Notice>
       )}
-      {about !== '' && <p class="bike-about">{about}</p>}
+      {about !== '' && <p class="as-typed">{about}</p>}
       {demo && <p class="small">Invented, for looking around.</p>}
       <BikePhoto bike={bike} />
       <ListRow icon="tally" title="Plan" detail={planWords(bike)} href={hrefOf({ at: 'plan', bikeId })} />

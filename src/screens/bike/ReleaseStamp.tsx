@@ -1,3 +1,4 @@
+import './releaseStamp.css';
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/figures/Stamp.tsx';
 import type { BikeRow, DefectRow } from '../../journal/rows.ts';
@@ -42,7 +43,7 @@ export function ReleaseStamp({ bike, defects }: { bike: BikeRow; defects: readon
   return (
     <section class="bike-release" aria-label="Release">
       <StampOf state={state} />
-      {why && <p class="bike-why">{why}</p>}
+      {why && <p class="release-why">{why}</p>}
       <Button icon="check" href={hrefOf({ at: 'release', bikeId: bike.bikeId })}>
         Release
       </Button>

@@ -1,3 +1,4 @@
+import { Facts } from '../../controls/lists/Facts.tsx';
 import type { Face } from '../../fit/faces/face.ts';
 import { readingOf } from '../../fit/faces/reading.ts';
 import type { Finding } from '../../fit/finding.ts';
@@ -5,7 +6,6 @@ import type { PilePart } from '../../fit/pile.ts';
 import { faceKinds } from '../../standards/faces/faceKinds.ts';
 import { faceKnown } from '../../words/faceText.ts';
 import { numberText } from '../../words/quantityText.ts';
-import { Facts } from '../part/Facts.tsx';
 
 /** Sizes that follow from the standard the face names, where none was measured or read on the part. */
 function fromStandard(face: Face): string[] {

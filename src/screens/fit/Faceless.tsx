@@ -1,10 +1,10 @@
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import { partKinds } from '../../fit/partKinds.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { faceKinds } from '../../standards/faces/faceKinds.ts';
-import { RowList } from '../bike/sections/RowList.tsx';
 import { hrefOf } from '../route.ts';
 
 /** Parts that are not checked because none of their faces is recorded. */

@@ -1,11 +1,11 @@
 import { Fold } from '../../controls/lists/Fold.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
 import { alreadyBetween } from '../../fit/topicJoints.ts';
 import type { FindingRow, JointRow } from '../../journal/rows.ts';
 import { type FindingGroup, findingRowOf } from '../../practice/pile/findingGroups.ts';
 import { groupWords } from '../../words/fitWords.ts';
-import { RowList } from '../bike/sections/RowList.tsx';
 import { FindingLine } from './FindingLine.tsx';
 
 export interface FindingsProps {

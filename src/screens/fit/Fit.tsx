@@ -1,5 +1,4 @@
 import { Absent } from '../Absent.tsx';
-import '../part/part.css';
 import './fit.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';

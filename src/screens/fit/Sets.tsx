@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
+import { Facts } from '../../controls/lists/Facts.tsx';
 import { Filters } from '../../controls/lists/Filters.tsx';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
@@ -13,7 +14,6 @@ import { sentenceCase } from '../../words/sentenceCase.ts';
 import { buyWords, costWords, slotWords, unjudgedBrakes } from '../../words/setWords.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
-import { Facts } from '../part/Facts.tsx';
 import { hrefOf } from '../route.ts';
 import { useSets } from './useSets.ts';
 
@@ -62,7 +62,7 @@ function OneSet({ set, bikeId, parts, onBike }: OneSetProps) {
       ))}
       <SaveNotice save={save} />
       {taken > 0 && (
-        <div class="bike-acts">
+        <div class="buttons">
           <Button
             icon="shelf"
             onPress={() => run(commands, { undo: 'Taken from the shelf' })}
@@ -86,7 +86,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
   const found = useSets(frame, shelf, { tie, key: pileKey });
   if (!frame || more.length > 0)
     return (
-      <p class="part-lead">
+      <p class="lead">
         {frame
           ? 'Two frames are on this bike; put one back on the shelf.'
           : 'Put a frame on this bike: every set begins with it.'}
@@ -125,7 +125,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
         ))}
       {!bare && found.toBuy.length + found.pieces.length > 0 && (
         <section>
-          <h3 class="caption part-lead">To buy: no set can do without</h3>
+          <h3 class="caption lead">To buy: no set can do without</h3>
           {found.toBuy.map((place) => (
             <ListRow
               key={place.slot}

@@ -65,7 +65,7 @@ export function GeneralTable({ kind, parts, unit, screw, onTake }: GeneralTableP
   const figure = (nm: number) => numberText(torqueFromNm(nm, unit), 1);
   return (
     <Fold label="General table" end={bands.length}>
-      <p class="small bike-none">
+      <p class="small lower">
         Printed for joints like this one on other bikes, each for one make and thread. The mark on your part
         goes first. A tap takes a line over as a target.
       </p>

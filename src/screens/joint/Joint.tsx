@@ -1,7 +1,6 @@
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { listWords } from '../../words/phrases.ts';
 import { Absent } from '../Absent.tsx';
-import '../bike/bike.css';
 import './joint.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
@@ -99,7 +98,7 @@ function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; sav
       <OverTime joint={joint} unit={unit} />
       <MadeOf joint={joint} parts={parts} />
       {rechecks.length > 0 && (
-        <p class="bike-acts">
+        <p class="buttons">
           <Button icon="bell" href={hrefOf({ at: 'rechecks', bikeId: joint.bikeId })}>
             {rechecks.length === 1 ? 'One re-check is set' : `${rechecks.length} re-checks are set`}
           </Button>

@@ -19,7 +19,7 @@ export function JointLine({ joint }: { joint: JointRow }) {
           {mark.state === undefined && mark.word}
           {ruling.ok && `Target ${targetFigureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`}
           {joint.moved >= 2 && (
-            <span class="joint-moved">
+            <span class="row-flag">
               <Mark state="held" word={joint.moved === 2 ? 'Moved twice' : `Moved ${joint.moved} times`} />
             </span>
           )}

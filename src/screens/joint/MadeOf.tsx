@@ -49,7 +49,7 @@ export function MadeOf({ joint, parts }: { joint: JointRow; parts: PartRow[] }) 
             .join(', ')}
         />
       ))}
-      {note && <p class="bike-about">{note}</p>}
+      {note && <p class="as-typed">{note}</p>}
     </>
   );
 }

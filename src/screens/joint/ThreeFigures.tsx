@@ -96,7 +96,7 @@ export function ThreeFigures({
       {applied ? (
         <ListRow title={quantityText(applied.applied, unit)} detail={appliedText(applied)} />
       ) : (
-        <p class="bike-none">No torque logged as it stands now.</p>
+        <p class="lower">No torque logged as it stands now.</p>
       )}
       <Ruler label="Found" end={moved > 0 && <b>{moved === 1 ? 'moved once' : `moved ${moved} times`}</b>} />
       {found ? (
@@ -107,7 +107,7 @@ export function ThreeFigures({
           stateWord={foundWord(found)}
         />
       ) : (
-        <p class="bike-none">No re-check yet.</p>
+        <p class="lower">No re-check yet.</p>
       )}
       {moved >= 2 && (
         <Notice kind="caution" title={`It moved at ${moved} re-checks`}>

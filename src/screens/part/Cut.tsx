@@ -1,4 +1,5 @@
 import { Icon, type IconName } from '../../controls/Icon.tsx';
+import { Facts } from '../../controls/lists/Facts.tsx';
 import type { CutKind } from '../../journal/entries.ts';
 import type { PartRow } from '../../journal/rows.ts';
 import { dayText } from '../../words/dayText.ts';
@@ -6,7 +7,6 @@ import { inspectionWords } from '../../words/history/sentencesOfParts.ts';
 import { cutWords } from '../../words/history/tradeWords.ts';
 import { quantityWords } from '../../words/phrases.ts';
 import { Photos } from '../bike/sheets/Photos.tsx';
-import { Facts } from './Facts.tsx';
 
 export const cutIcons: Record<CutKind, IconName> = {
   file: 'file',

@@ -38,7 +38,7 @@ export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
   return (
     <section>
       <Ruler label="Faces" end={<span class="small">may wait</span>} />
-      <p class="small part-lead">Where it meets other parts. The fit check asks for what it still needs.</p>
+      <p class="small lead">Where it meets other parts. The fit check asks for what it still needs.</p>
       {error && (
         <p class="field-error" role="alert">
           {error}

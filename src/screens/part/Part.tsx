@@ -5,19 +5,19 @@ import { Button } from '../../controls/Button.tsx';
 import { Mark } from '../../controls/figures/Mark.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
+import { Facts } from '../../controls/lists/Facts.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import type { BikeRow, JointRow, PartRow } from '../../journal/rows.ts';
 import { kindWords } from '../../words/history/sentencesOfParts.ts';
 import { originWords, placeWords } from '../../words/history/tradeWords.ts';
 import { numberText } from '../../words/quantityText.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
-import { RowList } from '../bike/sections/RowList.tsx';
 import { Photos } from '../bike/sheets/Photos.tsx';
 import { useView } from '../door.tsx';
 import { JointLine } from '../joint/JointLine.tsx';
 import { hrefOf, type Route } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { Cut } from './Cut.tsx';
-import { Facts } from './Facts.tsx';
 import { FacesSeen } from './fields/FacesSeen.tsx';
 import { MeasureAnew } from './fields/MeasureAnew.tsx';
 import { WhereItWas } from './fields/WhereItWas.tsx';
@@ -108,7 +108,7 @@ function KnownPart({ part, bike, joints }: PartView) {
         </>
       }
     >
-      <div class="part-card">
+      <div class="sections">
         {part.label && <p class="part-label">{part.label}</p>}
         <Whereabouts part={part} bike={bike} onMove={() => setMoving(true)} />
         {photoIds.length > 0 && <Photos photoIds={photoIds} alt={part.name} />}

@@ -8,7 +8,7 @@ import { appliedText, foundWord } from '../joint/ThreeFigures.tsx';
 export function AppliedAndFound({ joint, unit }: { joint: JointRow; unit: TorqueUnit }) {
   const { applied, found } = joint;
   return (
-    <div class="recheck-figures bench-read">
+    <div class="recheck-figures far">
       <p>
         Applied: <strong>{applied ? quantityText(applied.applied, unit) : 'no torque logged'}</strong>
         {applied && <span class="small">, {appliedText(applied)}</span>}

@@ -93,7 +93,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
       }
     >
       <div class="stack recheck-later">
-        <div class="bench-presets">
+        <div class="button-presets">
           {presets.map(({ label, more }) => (
             <Button
               key={label}
@@ -106,7 +106,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
           ))}
         </div>
         <TextField label="Why" value={why} onInput={setWhy} maxLength={200} />
-        <div class="bench-presets">
+        <div class="button-presets">
           {reasons.map((reason) => (
             <Button key={reason} size="greasy" pressed={why === reason} onPress={() => setWhy(reason)}>
               {reason}

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
-import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';

@@ -3,13 +3,13 @@ import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Sheet } from '../../controls/frames/Sheet.tsx';
 import { Icon } from '../../controls/Icon.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import type { Entry } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { keepsMoving, movedAgain } from '../../practice/rechecks/movedAdvice.ts';
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { dayText } from '../../words/dayText.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
-import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useStepDraft } from '../bench/useStepDraft.ts';
 import { useRun } from '../door.tsx';
@@ -72,18 +72,16 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
         </BenchActs>
       }
     >
-      <p class="bench-loud">
+      <p class="loud">
         <Icon name="lock" sizePx={24} />
         {locked ? `Do not turn it: threadlocker since ${dayText(locked.atMs)}.` : 'Do not turn it.'}
       </p>
       {applied && !applied.marked && (
-        <p class="bench-read">
-          No paint mark is logged for it. Look for a gap, rust or a bright rim instead.
-        </p>
+        <p class="far">No paint mark is logged for it. Look for a gap, rust or a bright rim instead.</p>
       )}
       <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
       {gathered.photoProblem && (
-        <p class="bench-loud" role="alert">
+        <p class="loud" role="alert">
           {gathered.photoProblem}
         </p>
       )}
@@ -115,7 +113,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
                 {movedAgain}
               </Notice>
             )}
-            <p class="bench-read">
+            <p class="far">
               The bond is broken. Take it out, strip and clean both threads, put threadlocker on afresh,
               tighten to the target, mark it, and let it cure before the bike is ridden.
             </p>

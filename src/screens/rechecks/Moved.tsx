@@ -3,8 +3,10 @@ import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { Sheet } from '../../controls/frames/Sheet.tsx';
+import { Worktop } from '../../controls/frames/Worktop.tsx';
 import { PhotoFull } from '../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../controls/lists/PhotoStrip.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { type AngleUnit, type TorqueUnit, type Typed, unitLabel, unitsOf } from '../../mechanics/units.ts';
 import { nearDiscBrake } from '../../planning/lockerWait.ts';
@@ -14,7 +16,6 @@ import { keepsMoving, movedAdvice, movedAgain } from '../../practice/rechecks/mo
 import { pickPicture } from '../../sensing/pickPicture.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { StepNoteSheet } from '../bench/frame/StepNoteSheet.tsx';
-import { Tile } from '../bench/frame/Tile.tsx';
 import { LockerForm } from '../bench/locker/LockerForm.tsx';
 import { NumberPad } from '../bench/torque/NumberPad.tsx';
 import type { Gathered } from '../bench/useStepDraft.ts';
@@ -143,14 +144,14 @@ export function Moved(props: MovedProps) {
         />
       }
     >
-      <div class="bench">
+      <Worktop>
         {keepsMoving(joint.moved) && (
           <Notice kind="error" title={joint.moved === 1 ? 'The second time it moved' : 'It keeps moving'}>
             {movedAgain}
           </Notice>
         )}
         <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
-        {advice && <p class="bench-read">{advice}</p>}
+        {advice && <p class="far">{advice}</p>}
         <div class="tiles">
           <Tile icon="warning" onPress={() => setPad('at')} value={torqueText(movedAt)}>
             Moved at
@@ -187,12 +188,12 @@ export function Moved(props: MovedProps) {
           </Button>
         )}
         {gathered.photoProblem && (
-          <p class="bench-loud" role="alert">
+          <p class="loud" role="alert">
             {gathered.photoProblem}
           </p>
         )}
         {prints.length > 0 && <PhotoStrip photos={prints} onOpen={setShown} />}
-      </div>
+      </Worktop>
       <PhotoFull photos={prints} index={shown} onIndex={setShown} onClose={() => setShown(undefined)} />
       {pad === 'locker' && (
         <Sheet

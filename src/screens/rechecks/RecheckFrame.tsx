@@ -1,4 +1,3 @@
-import '../bench/bench.css';
 import './rechecks.css';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
@@ -6,13 +5,14 @@ import { Progress } from '../../controls/figures/Progress.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
+import { Worktop } from '../../controls/frames/Worktop.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import { spanLeft } from '../../planning/recheckSpan.ts';
 import { movedAgain } from '../../practice/rechecks/movedAdvice.ts';
 import { lateText } from '../../words/lateText.ts';
 import { leftText } from '../../words/leftText.ts';
 import { Awake } from '../bench/Awake.tsx';
 import { ReasonSheet } from '../bench/frame/ReasonSheet.tsx';
-import { Tile } from '../bench/frame/Tile.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
@@ -63,7 +63,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
   };
   return (
     <Screen title={view.bike.name} route={recheckId} back={onBack} waits={<Waits />} actions={actions}>
-      <div class="bench">
+      <Worktop>
         {place && place.of > 1 && <Progress at={place.at} of={place.of} noun="Due" />}
         {joint && joint.moved >= 2 && (
           <Notice kind="error" title={`It moved at ${joint.moved} re-checks`}>
@@ -82,7 +82,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
           caption={late ? 'Re-check' : 'Re-check, done early'}
         >
           {figure}
-          <p class="bench-read">{instruction}</p>
+          <p class="far">{instruction}</p>
           {children}
           <div class="tiles">
             {tiles}
@@ -100,7 +100,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
           </div>
         </StepCard>
         <Awake />
-      </div>
+      </Worktop>
       {sheet === 'later' && (
         <LaterSheet
           {...{ recheck, nowMs }}

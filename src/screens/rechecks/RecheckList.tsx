@@ -5,6 +5,7 @@ import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { RecheckRow } from '../../journal/rows.ts';
 import type { DistanceUnit } from '../../mechanics/units.ts';
@@ -13,7 +14,6 @@ import type { Sorted } from '../../practice/rechecks/recheckOrder.ts';
 import { lateText } from '../../words/lateText.ts';
 import { leftText } from '../../words/leftText.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
-import { RowList } from '../bike/sections/RowList.tsx';
 import { DefectSheet } from '../bike/sheets/DefectSheet.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
@@ -37,7 +37,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
   const moved = ({ jointId }: RecheckRow) => joints.find((joint) => joint.jointId === jointId)?.moved ?? 0;
   const movedMark = (recheck: RecheckRow) =>
     moved(recheck) >= 2 && (
-      <span class="joint-moved">
+      <span class="row-flag">
         <Mark state="held" word={`Moved at ${moved(recheck)} re-checks`} />
       </span>
     );
@@ -98,7 +98,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
         </>
       )}
       {due.length === 0 && coming.length > 0 && (
-        <p class="recheck-none">Nothing is due. What comes stands below; any of it can be done early.</p>
+        <p class="lower">Nothing is due. What comes stands below; any of it can be done early.</p>
       )}
       {coming.length > 0 && (
         <>

@@ -1,6 +1,4 @@
 import { Absent } from '../Absent.tsx';
-import '../bench/bench.css';
-import '../bike/bike.css';
 import './rechecks.css';
 import { useState } from 'preact/hooks';
 import { Screen } from '../../controls/frames/Screen.tsx';

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { BigNumber } from '../../controls/figures/BigNumber.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
 import { pullFigure } from '../../standards/checks/pullFigure.ts';
 import { targetFigureText } from '../../words/targetWords.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
-import { Tile } from '../bench/frame/Tile.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { TargetTorque } from '../bench/torque/TargetTorque.tsx';
 import { ToolChoiceSheet } from '../bench/torque/ToolChoiceSheet.tsx';

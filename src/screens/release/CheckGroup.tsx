@@ -1,4 +1,3 @@
-import '../bench/bench.css';
 import './release.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
@@ -90,7 +89,7 @@ export function CheckGroup(props: CheckGroupProps) {
         />
       }
     >
-      <div class="check-items">
+      <div>
         {group.items.map((item) => (
           <CheckItem
             key={item.id}

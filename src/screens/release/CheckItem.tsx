@@ -48,9 +48,9 @@ export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }:
           </Button>
         )}
       </div>
-      {absent && <p class="bench-read">The release names it.{caution ? ` ${caution}` : ''}</p>}
+      {absent && <p class="far">The release names it.{caution ? ` ${caution}` : ''}</p>}
       {bad && (
-        <p class="bench-loud">
+        <p class="loud">
           <Icon name="warning" sizePx={24} />
           <span>
             {answer.words}

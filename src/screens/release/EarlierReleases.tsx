@@ -1,8 +1,8 @@
 import { Fold } from '../../controls/lists/Fold.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import type { ReleaseRow } from '../../journal/rows.ts';
 import { whenText } from '../../words/dayText.ts';
 import { statementText } from '../../words/statements.ts';
-import { RowList } from '../bike/sections/RowList.tsx';
 
 type EarlierRelease = ReleaseRow['releases'][number];
 

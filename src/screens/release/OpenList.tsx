@@ -1,6 +1,6 @@
 import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import type { Id, OpenItem } from '../../journal/entries.ts';
-import { RowList } from '../bike/sections/RowList.tsx';
 import { openHref } from './openHref.ts';
 
 export interface OpenListProps {

@@ -24,7 +24,7 @@ const publishedFigureText = ({ value, unit }: PublishedFigure): string => {
 export function PublishedFigures() {
   return (
     <Fold label="Published figures beside it" end={shown.length}>
-      <p class="release-note">{publishedFiguresCaution}</p>
+      <p class="lower">{publishedFiguresCaution}</p>
       {shown.map((figure) => (
         <ListRow
           key={figure.id}

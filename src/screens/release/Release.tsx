@@ -1,10 +1,9 @@
-import { Absent } from '../Absent.tsx';
-import '../bike/bike.css';
 import { useState } from 'preact/hooks';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { Views } from '../../logbook.ts';
 import { type RideCheckGroup, rideCheck } from '../../standards/checks/rideCheck.ts';
+import { Absent } from '../Absent.tsx';
 import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';

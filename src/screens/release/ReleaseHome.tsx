@@ -140,7 +140,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
       )}
       <Fold key="others" label="Also open" end={others.length} open={others.length > 0}>
         {others.length === 0 ? (
-          <p class="release-none">Nothing else is open in the logbook.</p>
+          <p class="lower">Nothing else is open in the logbook.</p>
         ) : (
           <OpenList label="Also open" bikeId={bikeId} items={others} />
         )}

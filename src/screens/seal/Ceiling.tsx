@@ -13,7 +13,7 @@ export function Ceiling({ ceiling, unit }: { ceiling: SealCeiling; unit: Pressur
       </p>
     );
   return (
-    <p class="bench-loud">
+    <p class="loud">
       <Icon name="warning" sizePx={24} />
       {ceiling.reason === 'nothing-printed'
         ? 'No limit is written down for tyre or rim. Read both, and keep to the lower.'

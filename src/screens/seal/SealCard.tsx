@@ -54,15 +54,15 @@ export function SealCard(props: SealCardProps) {
         stateWord={mark.word}
         caption={bikeName}
       >
-        <p class="bench-read">{text.how}</p>
+        <p class="far">{text.how}</p>
         {next === 'seated' && uneven && (
-          <p class="bench-loud">
+          <p class="loud">
             <Icon name="warning" sizePx={24} />
             The bead line was uneven. Let it down, wet the bead, seat it again: more pressure is no cure.
           </p>
         )}
         {dose && (
-          <p class="bench-read">
+          <p class="far">
             {`By its size ${numberText(dose.lo, 0)} to ${numberText(dose.hi, 0)} mL.`}
             <span class="small"> Fitted to published doses; what the bottle says goes first.</span>
           </p>

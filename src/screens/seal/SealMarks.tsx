@@ -1,13 +1,13 @@
 import { Plot } from '../../controls/figures/Plot.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { RowList } from '../../controls/lists/RowList.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { SealRow } from '../../journal/rows.ts';
 import { type PressureUnit, unitLabel } from '../../mechanics/units.ts';
 import { pressurePoints } from '../../practice/seal/pressurePoints.ts';
 import { whenText } from '../../words/dayText.ts';
 import { sealWords } from '../../words/history/sentencesOfJoints.ts';
-import { RowList } from '../bike/sections/RowList.tsx';
 import { hrefOf } from '../route.ts';
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -46,7 +46,7 @@ export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
         }
       />
       {marks.length === 0 ? (
-        <p class="bench-read seal-none">Nothing marked yet. It begins with the seating.</p>
+        <p class="far lower">Nothing marked yet. It begins with the seating.</p>
       ) : (
         <RowList
           label="Marks"

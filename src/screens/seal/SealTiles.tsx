@@ -1,8 +1,8 @@
 import type { IconName } from '../../controls/Icon.tsx';
+import { Tile } from '../../controls/Tile.tsx';
 import type { SealMark } from '../../journal/entries.ts';
 import type { SealRow } from '../../journal/rows.ts';
 import { clockText, dayText } from '../../words/dayText.ts';
-import { Tile } from '../bench/frame/Tile.tsx';
 import { markNames } from './sealText.ts';
 
 const icons: Record<SealMark['mark'], IconName> = {

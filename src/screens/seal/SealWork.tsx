@@ -1,10 +1,9 @@
-import '../bench/bench.css';
-import '../bike/bike.css';
 import './seal.css';
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
+import { Worktop } from '../../controls/frames/Worktop.tsx';
 import type { Id, Reading, SealMark, Settings } from '../../journal/entries.ts';
 import type { Views } from '../../logbook.ts';
 import { LIE_MS } from '../../practice/seal/lookAgain.ts';
@@ -158,7 +157,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
         </BenchActs>
       }
     >
-      <div class="bench">
+      <Worktop>
         <SealCard
           {...{ next, marks, ceiling, wait, nowMs }}
           bikeName={bike?.name ?? 'Seal'}
@@ -171,7 +170,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
         <NextMarkExtras {...{ joint, gathered }} />
         <SealMarks jointId={jointId} marks={marks} unit={settings.pressureUnit} />
         <Awake />
-      </div>
+      </Worktop>
       {open === 'seated' && (
         <SeatedSheet
           {...{ sealantIn, save }}

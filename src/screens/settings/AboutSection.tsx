@@ -44,7 +44,7 @@ export function AboutSection() {
         </div>
       </Fold>
       <Fold label="Version and licences">
-        <p class="bike-none">
+        <p class="lower">
           {shipped
             ? `Version ${shipped.version}, on this phone since ${dayText(shipped.sinceMs)}.`
             : 'Not kept on this phone yet: it comes from the network each time.'}

@@ -41,7 +41,7 @@ export function PhoneSection() {
         />
       ))}
       {refused && <Notice kind="error" title={refused} />}
-      <div class="bike-acts">
+      <div class="buttons">
         {can.persisted === false && (
           <Button icon="lock" onPress={askKeep}>
             Ask it to keep the logbook

@@ -1,4 +1,3 @@
-import '../bike/bike.css';
 import './settings.css';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';

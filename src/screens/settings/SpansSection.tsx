@@ -22,7 +22,7 @@ export function SpansSection({ settings, change }: ChangeProps) {
   const changed = recheckSchedule.filter(own).length;
   return (
     <Fold label="When joints are checked again" end={changed > 0 ? `${changed} own` : recheckSchedule.length}>
-      <p class="small bike-none">
+      <p class="small lower">
         Whichever figure is reached first counts. The table is own judgement on the grounds named with each
         line; no maker stands behind it. Figures changed here count for re-checks set from now on.
       </p>

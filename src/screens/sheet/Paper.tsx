@@ -44,14 +44,14 @@ export function underOneLabel(fields: readonly FieldLine[]): FieldLine[][] {
 /** The sheet itself, as it lies on the screen and on paper. */
 export function Paper({ lines }: { lines: readonly SheetLine[] }) {
   return (
-    <article class="paper">
+    <article>
       {sectionsOf(lines).map(({ title, caution, blocks }, at) => (
         <section key={title ?? at} class="paper-section">
           {title && <h2 class="paper-title">{title}</h2>}
           {blocks.map(({ heading, fields }, index) => (
             <div class={heading ? 'paper-block' : 'paper-block paper-list'} key={index}>
               {heading && <h3 class="paper-heading">{heading}</h3>}
-              <dl class="paper-fields">
+              <dl>
                 {underOneLabel(fields).map((lines, row) => (
                   <div class={lines[0]?.loud ? 'paper-field paper-loud' : 'paper-field'} key={row}>
                     <dt>

@@ -124,7 +124,7 @@ export function ReckoningForm({ reckoning, back }: { reckoning: Reckoning; back:
   const settings = useView('settings');
   return (
     <Screen title={reckoning.label} back={back} waits={<Waits />}>
-      <p class="working-about">{reckoning.about}</p>
+      <p>{reckoning.about}</p>
       {settings.is === 'failed' && <Notice kind="error" title="The settings could not be read. Try again." />}
       {settings.is === 'there' && (
         <Form

@@ -1,4 +1,3 @@
-import '../bench.css';
 import './acts.css';
 import type { ComponentChildren } from 'preact';
 import type { SaveState } from '../../door.tsx';
@@ -15,10 +14,10 @@ export interface ActsProps {
 /** What the thumb does on a screen that is no step of the list: the main action, and what else there is. */
 export function BenchActs({ save, main, children }: ActsProps) {
   return (
-    <div class="bench-acts">
+    <div class="acts">
       <SaveLine save={save} />
       {main}
-      {children && <div class="bench-moves bench-moves-two">{children}</div>}
+      {children && <div class="acts-more acts-two">{children}</div>}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import '../bench.css';
 import type { ComponentChildren } from 'preact';
 import { Progress } from '../../../controls/figures/Progress.tsx';
 import { Screen } from '../../../controls/frames/Screen.tsx';
+import { Worktop } from '../../../controls/frames/Worktop.tsx';
 import { Icon } from '../../../controls/Icon.tsx';
 import type { JointRow, StepRow } from '../../../journal/rows.ts';
 import type { Views } from '../../../logbook.ts';
@@ -71,7 +72,7 @@ export function BenchFrame({ view, index, onShow, actions, children }: BenchFram
       waits={<Waits />}
       actions={actions}
     >
-      <div class="bench">
+      <Worktop>
         {step && <Progress at={index + 1} of={steps.length} open={leftBehind(steps, index)} />}
         <HandTight view={view} onShow={onShow} />
         {children}
@@ -86,7 +87,7 @@ export function BenchFrame({ view, index, onShow, actions, children }: BenchFram
           </p>
         )}
         <Awake />
-      </div>
+      </Worktop>
     </Screen>
   );
 }

@@ -23,7 +23,7 @@ export function ReasonSheet({ title, presets, act, save, onReason, onClose }: Re
     <Sheet open title={title} onClose={onClose}>
       <div class="stack">
         <SaveLine save={save} />
-        <div class="bench-presets">
+        <div class="button-presets">
           {presets.map((preset) => (
             <Button key={preset} size="greasy" onPress={() => onReason(preset)}>
               {preset}

@@ -1,3 +1,4 @@
+import './saveLine.css';
 import { Icon } from '../../../controls/Icon.tsx';
 import type { SaveState } from '../../door.tsx';
 
@@ -5,14 +6,14 @@ import type { SaveState } from '../../door.tsx';
 export function SaveLine({ save }: { save: SaveState }) {
   if (save.is === 'refused' || save.is === 'not-saved')
     return (
-      <p class="bench-save bench-loud" role="alert">
+      <p class="save-line loud" role="alert">
         <Icon name="stop" sizePx={24} />
         {save.sentence}
       </p>
     );
   const words = save.is === 'saving' ? 'Saving…' : save.is === 'saved' ? 'Saved' : '';
   return (
-    <p class={words ? 'bench-save' : 'unseen'} role="status">
+    <p class={words ? 'save-line' : 'unseen'} role="status">
       {save.is === 'saved' && <Icon name="check" sizePx={24} />}
       {words}
     </p>

@@ -1,3 +1,4 @@
+import './acts.css';
 import type { ComponentChildren } from 'preact';
 import { Button } from '../../../controls/Button.tsx';
 import type { SaveState } from '../../door.tsx';
@@ -17,10 +18,10 @@ export interface StepFootProps {
 /** What the thumb does: the main action over the whole width, back and next below it. */
 export function StepFoot({ save, main, middle, onBack, onNext }: StepFootProps) {
   return (
-    <div class="bench-acts">
+    <div class="acts">
       <SaveLine save={save} />
       {main}
-      <div class="bench-moves">
+      <div class="acts-more">
         <Button size="greasy" icon="back" onPress={onBack}>
           Back
         </Button>

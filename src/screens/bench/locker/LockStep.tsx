@@ -63,7 +63,7 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
       }
     >
       <StepCard title={step.title} icon="drop" state="open" caption="Threadlocker">
-        {step.detail && <p class="bench-read">{step.detail}</p>}
+        {step.detail && <p class="far">{step.detail}</p>}
         <LockerForm
           draft={draft}
           change={change}

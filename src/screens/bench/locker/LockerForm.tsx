@@ -1,3 +1,4 @@
+import './lockerForm.css';
 import { Button } from '../../../controls/Button.tsx';
 import { Choice } from '../../../controls/fields/Choice.tsx';
 import { Toggle } from '../../../controls/fields/Toggle.tsx';
@@ -33,7 +34,7 @@ const removals = { 'hand-tools': 'hand tools', heat: 'heat', puller: 'a puller' 
 
 function Cure({ draft, nearDiscBrake }: Pick<LockerFormProps, 'draft' | 'nearDiscBrake'>) {
   const wait = lockerWaitOf(draft, nearDiscBrake);
-  if (!wait) return <p class="bench-read">Choose grade and surface: the wait follows from them.</p>;
+  if (!wait) return <p class="far">Choose grade and surface: the wait follows from them.</p>;
   if (!wait.ok) return <Notice kind="caution" title={refusalWords[wait.reason]} />;
   const { rideHours, fullHours, waitHours, advice } = wait.cure;
   const full = fullHours ? `full after ${hours(fullHours)}` : 'never full on this surface without primer';
@@ -46,7 +47,7 @@ function Cure({ draft, nearDiscBrake }: Pick<LockerFormProps, 'draft' | 'nearDis
         source={`By the curves it holds a ride after ${hours(rideHours)} and is ${full}. The curves are remembered, not measured: so the longer end, and never less than a day.`}
       />
       {advice.map((each) => (
-        <p key={each} class="bench-read">
+        <p key={each} class="far">
           {adviceWords[each]}
         </p>
       ))}
@@ -84,7 +85,7 @@ export function LockerForm({ draft, change, nearDiscBrake, screwed, temperatureU
       />
       <Toggle label="Primer on it first" on={primer} onToggle={(on) => change({ primer: on })} />
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row in every browser */}
-      <div class="bench-stepper" role="group" aria-label="Temperature of the joint">
+      <div class="locker-stepper" role="group" aria-label="Temperature of the joint">
         <Button size="greasy" icon="minus" label="5 degrees cooler" onPress={() => warmer(-STEP_C)}>
           {''}
         </Button>

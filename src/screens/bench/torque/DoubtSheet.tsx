@@ -42,7 +42,7 @@ export function DoubtSheet({ applied, doubt, onLog, onClose }: DoubtSheetProps) 
         </>
       }
     >
-      <p class="bench-read">{sentence(doubt, applied.unit)}</p>
+      <p class="far">{sentence(doubt, applied.unit)}</p>
     </Sheet>
   );
 }

@@ -2,12 +2,12 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { PhotoFull } from '../../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../../controls/lists/PhotoStrip.tsx';
+import { Tile } from '../../../controls/Tile.tsx';
 import { pickPicture } from '../../../sensing/pickPicture.ts';
 import { useRun } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
 import { ReasonSheet, skipReasons } from '../frame/ReasonSheet.tsx';
 import { StepNoteSheet } from '../frame/StepNoteSheet.tsx';
-import { Tile } from '../frame/Tile.tsx';
 import { keepAside } from '../keepAside.ts';
 import type { StepProps } from '../stepProps.ts';
 import type { Gathered } from '../useStepDraft.ts';
@@ -65,7 +65,7 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
         )}
       </div>
       {photoProblem && (
-        <p class="bench-loud" role="alert">
+        <p class="loud" role="alert">
           {photoProblem}
         </p>
       )}

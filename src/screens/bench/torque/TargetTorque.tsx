@@ -1,3 +1,4 @@
+import './targetTorque.css';
 import { BigNumber } from '../../../controls/figures/BigNumber.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import { Icon } from '../../../controls/Icon.tsx';
@@ -36,7 +37,7 @@ export function TargetTorque({ ruling, parts, torqueUnit }: TorqueTargetProps) {
   const warning = standingWarning[standing];
   const others = overruled.map((given) => `${withUnit(given)} (${sourceText(given, nameOf(given))})`);
   return (
-    <div class={target.upTo ? 'bench-range' : undefined}>
+    <div class={target.upTo ? 'target-range' : undefined}>
       <BigNumber
         label="Target"
         value={targetFigureText(target)}
@@ -46,7 +47,7 @@ export function TargetTorque({ ruling, parts, torqueUnit }: TorqueTargetProps) {
         }`}
       />
       {warning && (
-        <p class="bench-loud">
+        <p class="loud">
           <Icon name="warning" sizePx={24} />
           {warning}
         </p>

@@ -19,12 +19,12 @@ export function TorqueCount({ count, of, onCount }: TorqueCountProps) {
   return (
     <div class="bench-count">
       {many ? (
-        <p class="bench-read">{`${count.tight} of ${of} ${noun}`}</p>
+        <p class="far">{`${count.tight} of ${of} ${noun}`}</p>
       ) : (
         <Tally of={of} done={count.tight} noun={noun} />
       )}
       {(many || anyCounted(count)) && (
-        <div class="bench-pair">
+        <div class="button-pair">
           {anyCounted(count) && (
             <Button size="greasy" icon="minus" onPress={() => onCount(boltBack(count, of))}>
               One back

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
+import { Tile } from '../../../controls/Tile.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../../../mechanics/units.ts';
 import { useLogbook } from '../../door.tsx';
 import { FiguresSheet } from '../../workings/FiguresSheet.tsx';
-import { Tile } from '../frame/Tile.tsx';
 import { LockerSheet } from '../locker/LockerSheet.tsx';
 import type { StepProps } from '../stepProps.ts';
 import type { Gathered } from '../useStepDraft.ts';
@@ -34,7 +34,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
   return (
     <>
       {outside && (
-        <p class="bench-loud" role="status">
+        <p class="loud" role="status">
           {tool?.name} does not reach this torque on its scale. Take another.
         </p>
       )}

@@ -40,7 +40,7 @@ export function TorqueMain({ count, of, ends, onBolt, onApplied, onType }: Torqu
       </Button>
     );
   return (
-    <div class="bench-pair">
+    <div class="button-pair">
       {ends.map((end) => (
         <Button key={end.value} size="greasy" under="Applied" onPress={() => onApplied(end)}>
           {torqueSaid(end)}

@@ -121,9 +121,9 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
       >
         <TargetTorque ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
         <TorqueCount count={draft} of={of} onCount={change} />
-        {step.detail && <p class="bench-read">{step.detail}</p>}
+        {step.detail && <p class="far">{step.detail}</p>}
         {joint.applied && (
-          <p class="bench-read">
+          <p class="far">
             Logged before: {torqueSaid(joint.applied.applied)}, {whenText(joint.applied.atMs)}.
           </p>
         )}

@@ -56,7 +56,7 @@ export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: Defec
           onPress={() => setSheet(defect.defectId)}
         />
       ))}
-      <div class="bike-acts">
+      <div class="buttons">
         <Button icon="warning" onPress={() => setSheet('find')}>
           Found a defect
         </Button>

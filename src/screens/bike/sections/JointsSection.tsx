@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { Fold } from '../../../controls/lists/Fold.tsx';
+import { RowList } from '../../../controls/lists/RowList.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { JointRow } from '../../../journal/rows.ts';
 import { jointKindRow } from '../../../standards/jointKinds.ts';
 import { JointLine } from '../../joint/JointLine.tsx';
 import { jointMark } from '../../joint/jointMark.ts';
 import { hrefOf } from '../../route.ts';
-import { RowList } from './RowList.tsx';
 
 /** With none unfinished, so many stand there to lead on. */
 const FEWEST = 4;
@@ -35,7 +35,7 @@ export function JointsSection({ bikeId, joints }: { bikeId: Id; joints: JointRow
       open
     >
       {joints.length === 0 && (
-        <p class="bike-none">
+        <p class="lower">
           No joint yet. A joint is where parts meet: a stem on a steerer, a rotor on a hub. Name each once,
           and the plan, the bench and the re-checks come from it.
         </p>
@@ -46,7 +46,7 @@ export function JointsSection({ bikeId, joints }: { bikeId: Id; joints: JointRow
         keyOf={({ jointId }) => jointId}
         draw={(joint) => <JointLine joint={joint} />}
       />
-      <div class="bike-acts">
+      <div class="buttons">
         {shown.length < joints.length && (
           <Button onPress={() => setAll(true)}>{`Show all ${joints.length}`}</Button>
         )}

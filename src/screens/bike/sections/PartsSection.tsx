@@ -2,12 +2,12 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { Fold } from '../../../controls/lists/Fold.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
+import { RowList } from '../../../controls/lists/RowList.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
 import { partLine } from '../../../words/partLine.ts';
 import { hrefOf } from '../../route.ts';
 import { TakeFromShelf } from '../sheets/TakeFromShelf.tsx';
-import { RowList } from './RowList.tsx';
 
 /** What is on the bike now; more comes from the shelf or is written down new. */
 export function PartsSection({ bikeId, parts }: { bikeId: Id; parts: PartRow[] }) {
@@ -16,7 +16,7 @@ export function PartsSection({ bikeId, parts }: { bikeId: Id; parts: PartRow[] }
   return (
     <Fold label="Parts" end={parts.length} open={parts.length === 0}>
       {parts.length === 0 && (
-        <p class="bike-none">Nothing on it yet. Begin with the frame: the fit check grows with every part.</p>
+        <p class="lower">Nothing on it yet. Begin with the frame: the fit check grows with every part.</p>
       )}
       <RowList
         label="Parts"
@@ -30,7 +30,7 @@ export function PartsSection({ bikeId, parts }: { bikeId: Id; parts: PartRow[] }
           />
         )}
       />
-      <div class="bike-acts">
+      <div class="buttons">
         <Button icon="plus" href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}>
           Add a part
         </Button>

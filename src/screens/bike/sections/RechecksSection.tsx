@@ -1,13 +1,13 @@
 import { Button } from '../../../controls/Button.tsx';
 import { Fold } from '../../../controls/lists/Fold.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
+import { RowList } from '../../../controls/lists/RowList.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { RecheckRow } from '../../../journal/rows.ts';
 import { dayText } from '../../../words/dayText.ts';
 import { lateText } from '../../../words/lateText.ts';
 import { useNow } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
-import { RowList } from './RowList.tsx';
 
 const MINUTE_MS = 60_000;
 /** The rest stands on the page of re-checks. */
@@ -38,7 +38,7 @@ export function RechecksSection({ bikeId, rechecks }: RechecksSectionProps) {
       end={due.length > 0 ? `${due.length} due` : rechecks.length}
       open={due.length > 0}
     >
-      {rechecks.length === 0 && <p class="bike-none">None set. The first ride makes one for every joint.</p>}
+      {rechecks.length === 0 && <p class="lower">None set. The first ride makes one for every joint.</p>}
       <RowList
         label="Re-checks"
         of={sorted.slice(0, SHOWN)}
@@ -58,7 +58,7 @@ export function RechecksSection({ bikeId, rechecks }: RechecksSectionProps) {
         }}
       />
       {rechecks.length > 0 && (
-        <div class="bike-acts">
+        <div class="buttons">
           <Button icon="check" href={href}>
             {due.length > 0 ? `Go through ${due.length}` : `All ${rechecks.length}`}
           </Button>

@@ -20,12 +20,12 @@ export function RidesSection({ bikeId, rides, unit }: RidesSectionProps) {
   const end = count === 0 ? 'None' : `${count}, ${distance}`;
   return (
     <Fold label="Rides" end={end}>
-      <p class="bike-none">
+      <p class="lower">
         {rides?.lastAtMs === undefined
           ? 'Not ridden yet. The first ride brings every joint up for a check.'
           : `First ${dayText(rides.firstAtMs ?? rides.lastAtMs)}, last ${dayText(rides.lastAtMs)}.`}
       </p>
-      <div class="bike-acts">
+      <div class="buttons">
         <Button icon="bike" href={hrefOf({ at: 'ride', bikeId })}>
           Log a ride
         </Button>

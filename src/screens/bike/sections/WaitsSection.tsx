@@ -46,7 +46,7 @@ export function WaitsSection({
           />
         );
       })}
-      <div class="bike-acts">
+      <div class="buttons">
         <Button icon="hourglass" onPress={() => setSheet('start')}>
           Start a wait
         </Button>

@@ -3,11 +3,11 @@ import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
+import { RowList } from '../../../controls/lists/RowList.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { PartRow } from '../../../journal/rows.ts';
 import { partLine } from '../../../words/partLine.ts';
 import { useRun, useView } from '../../door.tsx';
-import { RowList } from '../sections/RowList.tsx';
 import { SaveNotice } from './SaveNotice.tsx';
 
 /** The shelf laid over the card: a tap puts a part on the bike. The sheet stays for the next one. */

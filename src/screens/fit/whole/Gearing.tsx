@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
+import { Facts } from '../../../controls/lists/Facts.tsx';
 import type { PilePart } from '../../../fit/pile.ts';
 import { parseNumber } from '../../../mechanics/quantity.ts';
 import { convert, type DistanceUnit } from '../../../mechanics/units.ts';
 import { drivetrainOf, gearFigures } from '../../../practice/pile/drivetrain.ts';
 import { numberText } from '../../../words/quantityText.ts';
 import { useView } from '../../door.tsx';
-import { Facts } from '../../part/Facts.tsx';
 
 const numberOf = (typed: string): number | undefined => {
   const read = parseNumber(typed);
@@ -52,12 +52,12 @@ export function Gearing({ parts }: { parts: readonly PilePart[] }) {
             ]}
           />
           {drive.wheelMm === undefined ? (
-            <p class="small part-lead">
+            <p class="small lead">
               The rest wants the size of the rear tyre, as printed on it, and which of two tyres is the rear.
             </p>
           ) : (
             <>
-              <p class="small part-lead">
+              <p class="small lead">
                 {`Wheel ${numberText(drive.wheelMm, 0)} mm by the printed tyre size; under a rider it rolls a little less.`}
               </p>
               <div class="fit-pair">
@@ -79,7 +79,7 @@ export function Gearing({ parts }: { parts: readonly PilePart[] }) {
           )}
         </>
       ) : (
-        <p class="part-lead">It wants the teeth of one ring and of one sprocket on this bike.</p>
+        <p class="lead">It wants the teeth of one ring and of one sprocket on this bike.</p>
       )}
     </section>
   );

@@ -2,13 +2,13 @@ import { useState } from 'preact/hooks';
 import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { Toggle } from '../../../controls/fields/Toggle.tsx';
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
+import { Facts } from '../../../controls/lists/Facts.tsx';
 import type { PilePart } from '../../../fit/pile.ts';
 import { axlePositions } from '../../../fit/wholes/axlePosition.ts';
 import { parseNumber } from '../../../mechanics/quantity.ts';
 import { drivetrainOf } from '../../../practice/pile/drivetrain.ts';
 import { cautions } from '../../../standards/checks/releaseRules.ts';
 import { filingWords, moveWords, slotRefusals, stopWords } from '../../../words/slotWords.ts';
-import { Facts } from '../../part/Facts.tsx';
 import { SlotPicture } from './SlotPicture.tsx';
 
 /** A field left empty asks nothing; anything but a number is refused by the reckoning itself. */
@@ -28,7 +28,7 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
     return (
       <section>
         <Ruler label="Axle in its slot" />
-        <p class="part-lead">
+        <p class="lead">
           It wants both ends of the slot in the frame, spindle centre to axle centre, and the teeth of one
           ring and one sprocket.
         </p>
@@ -49,12 +49,10 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
               stopWords(stop, wearPercent).join('\n'),
             ])}
           />
-          {positions.stops.length === 0 && (
-            <p class="part-lead">No whole chain puts the axle into this slot.</p>
-          )}
-          {filingWords(positions) && <p class="part-lead">{filingWords(positions)}</p>}
+          {positions.stops.length === 0 && <p class="lead">No whole chain puts the axle into this slot.</p>}
+          {filingWords(positions) && <p class="lead">{filingWords(positions)}</p>}
           {moveWords(positions).length > 0 && (
-            <p class="small part-lead">{`It moves the axle: ${moveWords(positions).join('; ')}.`}</p>
+            <p class="small lead">{`It moves the axle: ${moveWords(positions).join('; ')}.`}</p>
           )}
         </>
       ) : (
@@ -72,7 +70,7 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
         <NumberField label="Chain wear, per cent" typed={wear} onTyped={setWear} />
         <NumberField label="File the front by" typed={file} unit="mm" onTyped={setFile} />
       </div>
-      {fileFrontMm > 0 && <p class="small part-lead">{cautions['one-way-change']}</p>}
+      {fileFrontMm > 0 && <p class="small lead">{cautions['one-way-change']}</p>}
     </section>
   );
 }

@@ -42,7 +42,7 @@ export function SlotPicture({ positions }: { positions: AxlePositions }) {
     const x = across(tautMm);
     const y = rows[at] === 0 ? LINE - HALF - 14 : LINE + HALF + 26;
     return (
-      <g key={pitches} class={kind === 'even' ? 'slot-even' : 'slot-half'}>
+      <g key={pitches} class={kind === 'even' ? undefined : 'slot-half'}>
         <path class="slot-worn" d={`M${x} ${LINE}H${across(wornMm.hi)}`} />
         <circle cx={x} cy={LINE} r={9} />
         {kind === 'half-link' && <path d={`M${x - 5} ${LINE}H${x + 5}`} />}

@@ -26,7 +26,7 @@ function MissingParts({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'
   return (
     <section>
       <Ruler label="Missing for a bike" end={missing.length} />
-      {missing.length === 0 && <p class="part-lead">Every place it needs to roll has a part.</p>}
+      {missing.length === 0 && <p class="lead">Every place it needs to roll has a part.</p>}
       {missing.map(({ slot, label, suits }) => (
         <ListRow
           key={slot}
@@ -41,7 +41,7 @@ function MissingParts({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'
         />
       ))}
       {bare.length > 0 && (
-        <p class="part-lead">
+        <p class="lead">
           {`No disc caliper at the ${bare.join(' and the ')}. Another kind of brake has no faces here: name it as a part and a joint of its own, and see that local rules on brakes are met.`}
         </p>
       )}
@@ -69,7 +69,7 @@ function OfTopic({ label, topic, picture, check, parts, onOpen }: OfTopicProps) 
       <Ruler label={label} />
       {picture}
       {found.length > PLACES && (
-        <p class="part-lead">Several parts for one place: what is spare belongs on the shelf.</p>
+        <p class="lead">Several parts for one place: what is spare belongs on the shelf.</p>
       )}
       {found.slice(0, PLACES).map((finding) => (
         <ListRow
@@ -88,7 +88,7 @@ export function WholeBike(props: WholeBikeProps) {
   const { bikeId, parts } = props;
   const line = chainlineOf(parts);
   return (
-    <div class="part-card">
+    <div class="sections">
       <MissingParts bikeId={bikeId} parts={parts} />
       <Gearing parts={parts} />
       <Slot parts={parts} />

@@ -1,12 +1,12 @@
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
+import { Facts } from '../../../controls/lists/Facts.tsx';
 import { contradictionFindings } from '../../../fit/contradictions.ts';
 import type { PartKind } from '../../../fit/partKinds.ts';
 import type { PartRow } from '../../../journal/rows.ts';
 import { faceKinds } from '../../../standards/faces/faceKinds.ts';
 import { faceKnown } from '../../../words/faceText.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';
-import { Facts } from '../Facts.tsx';
 
 /** The faces as they are known, and where one says two things that cannot both be true. */
 export function FacesSeen({ part }: { part: PartRow }) {

@@ -1,11 +1,11 @@
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
+import { RowList } from '../../../controls/lists/RowList.tsx';
 import type { PartRow } from '../../../journal/rows.ts';
 import { stays } from '../../../practice/release/stays.ts';
 import { dayText } from '../../../words/dayText.ts';
 import { placeWords } from '../../../words/history/tradeWords.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';
-import { RowList } from '../../bike/sections/RowList.tsx';
 import { useView } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
 

@@ -17,7 +17,7 @@ export function LookAgainChoice({ onSpan, onNone }: LookAgainChoiceProps) {
   const some = hours.ok && hours.value > 0;
   return (
     <div class="stack">
-      <div class="bench-presets seal-presets">
+      <div class="button-presets seal-presets">
         {lookPresets.map(({ label, ms }) => (
           <Button key={label} size="greasy" onPress={() => onSpan(ms)}>
             {label}

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { PhotoFull } from '../../../controls/lists/PhotoFull.tsx';
 import { PhotoStrip } from '../../../controls/lists/PhotoStrip.tsx';
+import { Tile } from '../../../controls/Tile.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
 import { pickPicture } from '../../../sensing/pickPicture.ts';
 import { StepNoteSheet } from '../../bench/frame/StepNoteSheet.tsx';
-import { Tile } from '../../bench/frame/Tile.tsx';
 import type { Gathered } from '../../bench/useStepDraft.ts';
 import { hrefOf } from '../../route.ts';
 
@@ -33,9 +33,9 @@ export function NextMarkExtras({ joint, gathered }: { joint: JointRow; gathered:
           Joint
         </Tile>
       </div>
-      {(prints.length > 0 || note !== '') && <p class="bench-read">Goes with the next mark.</p>}
+      {(prints.length > 0 || note !== '') && <p class="far">Goes with the next mark.</p>}
       {photoProblem && (
-        <p class="bench-loud" role="alert">
+        <p class="loud" role="alert">
           {photoProblem}
         </p>
       )}

@@ -138,7 +138,7 @@ export function ReadingPad(props: ReadingPadProps) {
           onTyped={(text, unit) => change({ temperature: text, temperatureUnit: unit })}
           onDone={log}
         >
-          <div class="bench-pair">
+          <div class="button-pair">
             <Button
               size="greasy"
               icon="minus"

@@ -24,7 +24,7 @@ export function SoapSheet({ save, onSoaped, onClose }: SoapSheetProps) {
     <Sheet open title="What the soap shows" onClose={onClose}>
       <div class="stack">
         <SaveLine save={save} />
-        <div class="bench-presets">
+        <div class="button-presets">
           {places.map((bubbles) => (
             <Button
               key={bubbles}

@@ -70,7 +70,7 @@ export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
         {verdict === 'still-sealing' && (
           <div>
             <p class="field-label">Log it, and look again in</p>
-            <div class="bench-presets seal-presets">
+            <div class="button-presets seal-presets">
               {lookPresets.map((preset) => (
                 <Button key={preset.label} size="greasy" onPress={() => tell(preset.ms)}>
                   {preset.label}

@@ -1,6 +1,6 @@
 import './Tile.css';
 import type { ComponentChildren } from 'preact';
-import { Icon, type IconName } from '../../../controls/Icon.tsx';
+import { Icon, type IconName } from './Icon.tsx';
 
 export interface TileProps {
   icon: IconName;

@@ -1,6 +1,5 @@
-import '../bike.css';
 import type { ComponentChildren } from 'preact';
-import { WindowedList } from '../../../controls/lists/WindowedList.tsx';
+import { WindowedList } from './WindowedList.tsx';
 
 /** Up to here a list is drawn whole. */
 const WHOLE = 24;

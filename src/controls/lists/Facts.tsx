@@ -1,3 +1,4 @@
+import './Facts.css';
 import type { ComponentChildren } from 'preact';
 
 export type CaptionedFact = readonly [caption: string, words: ComponentChildren];
