@@ -1,7 +1,8 @@
 // Doubts the tests: changes one literal or operator at a time and sees whether any test notices.
 //   npm run doubt -- --seed 1 --sample 300            by all tests of the fast half and the outside checks
 //   npm run doubt -- --seed 1 --sample 300 --checks   by the outside checks alone
-//   --only src/standards/screws   keeps to files whose path begins so;  --all takes every change once
+//   --only src/standards/screws          keeps to files whose path begins so
+//   --tests tests/node/fit,tests/node/checks   keeps to those tests: quicker, and what only others notice survives
 import { fork } from 'node:child_process';
 import { readdirSync, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
@@ -21,6 +22,7 @@ const { values } = parseArgs({
     sample: { type: 'string', default: '300' },
     checks: { type: 'boolean', default: false },
     only: { type: 'string', default: '' },
+    tests: { type: 'string', default: 'tests/node' },
     workers: { type: 'string', default: String(Math.min(4, availableParallelism())) },
   },
 });
@@ -113,7 +115,10 @@ async function share(tasks, each) {
 
 const tests = values.checks
   ? [CHECKS]
-  : testsBelow('tests/node').filter((path) => path !== 'tests/node/architecture.test.ts');
+  : values.tests
+      .split(',')
+      .flatMap(testsBelow)
+      .filter((path) => path !== 'tests/node/architecture.test.ts');
 const measured = await share(tests, (bench, file) => bench.ask({ task: 'measure', file }));
 const usable = tests
   .map((file, at) => ({ file, ...measured[at] }))
