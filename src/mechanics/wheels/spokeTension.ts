@@ -39,7 +39,8 @@ export function tensionSpread(readingsN: readonly number[]): SpreadAnswer {
   if (meanN === 0) return { ok: false, reason: 'all-slack' };
   const squares = readingsN.reduce((sum, n) => sum + (n - meanN) ** 2, 0);
   const deviationN = count > 1 ? Math.sqrt(squares / (count - 1)) : null;
-  const awayPercent = readingsN.map((n) => 100 * (n / meanN - 1));
+  // Difference first: 5 % away is 5, not a last bit more.
+  const awayPercent = readingsN.map((n) => (100 * (n - meanN)) / meanN);
   return {
     ok: true,
     spread: {
