@@ -46,11 +46,23 @@ export function stopWords(stop: AxleStop, wearPercent: number): string[] {
   ];
 }
 
-/** What a little more would win at the front. @example filingWords(positions) //=> '8.8 mm more off the front would let 89 pitches in.' */
-export function filingWords({ beyondFront }: AxlePositions): string | undefined {
-  if (!beyondFront) return undefined;
-  const { missingMm, pitches, kind } = beyondFront;
-  return `${mmToTenth(missingMm)} more off the front would let ${pitches} pitches${kind === 'half-link' ? ' with a half-link' : ''} in.`;
+/**
+ * What to file off the front for the next shorter chain, of what it is made up, and what is left then.
+ * @example filingWords(positions)[0] //=> 'File 9.4 mm more off the front, both sides alike, for 89 pitches.'
+ */
+export function filingWords({ beyondFront, filing }: AxlePositions, wearPercent: number): string[] {
+  if (!beyondFront || !filing) return [];
+  const { fileMm, missingMm, slackMm, readingMm, marginMm, leftMm, rearMm } = filing;
+  const half = beyondFront.kind === 'half-link' ? ' with a half-link' : '';
+  const worn = `a chain worn by ${numberText(wearPercent, 2)} %`;
+  return [
+    `File ${mmToTenth(fileMm)} more off the front, both sides alike, for ${filing.pitches} pitches${half}.`,
+    `Of that ${mmToTenth(missingMm)} lets it in at all, ${mmToTenth(slackMm)} is for slack, ${mmToTenth(readingMm)} for what the reading may be off, ${mmToTenth(marginMm)} for the file.`,
+    `Left in front of the axle: ${numberText(leftMm.least, 1)} to ${mmToTenth(leftMm.most)}.`,
+    rearMm < 0
+      ? `Not this chain: ${worn} comes out at the rear by ${mmToTenth(-rearMm)}.`
+      : `At the rear ${worn} still has ${mmToTenth(rearMm)}.`,
+  ];
 }
 
 /** What one change moves the axle by. */

@@ -5,6 +5,8 @@ import { sizedRule } from './sized.ts';
 
 /** Beyond this the end has not enough metal left beside the axle. */
 const FILE_MOST_MM = 4;
+/** Air an axle needs to slide in its slot, mm, whatever the caliper was off. Own judgement. */
+const AIR_MM = 0.1;
 
 /** Axles in slots. */
 export const slotRules: readonly Rule[] = [
@@ -32,9 +34,11 @@ export const slotRules: readonly Rule[] = [
     tight: (slot, axle, { hole, rod }) => {
       const material = traitOf(slot, 'material');
       const fork = traitOf(slot, 'end') === 'front';
-      const byMm = rod.mid - hole.mid;
+      // What is filed is read again with the same caliper, and the axle has to slide.
+      const after = rod.hi + (hole.hi - hole.mid) + AIR_MM;
+      const byMm = after - hole.mid;
       const type = traitOf(axle, 'type');
-      if (fork || byMm > FILE_MOST_MM || type === 'through') return {};
+      if (fork || rod.mid - hole.mid > FILE_MOST_MM || type === 'through') return {};
       if (material !== undefined && material !== 'steel') return {};
       return {
         oneWay: [
@@ -43,8 +47,10 @@ export const slotRules: readonly Rule[] = [
             faceId: slot.faceId,
             key: 'widthMm',
             before: hole.mid,
-            after: rod.mid,
-            sideEffects: [`Each flank loses ${mmText(byMm / 2)}.`],
+            after,
+            sideEffects: [
+              `Each flank loses ${mmText(byMm / 2)}; ${mmText(after - rod.mid)} of air is left beside the axle.`,
+            ],
             caution:
               byMm <= slotFiling.cosmeticMm
                 ? 'A few strokes on the upper flank keep the axle height equal on both sides.'

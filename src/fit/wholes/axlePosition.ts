@@ -7,9 +7,10 @@ import {
   shortestPitches,
 } from '../../mechanics/drive/chainLength.ts';
 import { type AxleMoves, axleMoves } from '../../mechanics/drive/chainMoves.ts';
-import { axleSettingMm } from '../../mechanics/drive/chainSlack.ts';
+import { axleSettingMm, chainSlack, SETTING_LIFT_MM } from '../../mechanics/drive/chainSlack.ts';
 import { axleWornMm, wearToReach } from '../../mechanics/drive/chainWear.ts';
 import { CHAIN_PITCH_MM, TEETH } from '../../mechanics/drive/pitchDiameter.ts';
+import { type FilingAdvice, filingAdvice, LEAST_READING_MM } from './filingAdvice.ts';
 
 /** Where the axle's centre may stand, told as its distance from the spindle's centre, mm. */
 export interface AxleSlot {
@@ -63,6 +64,8 @@ export interface AxlePositions {
   /** nearest lengths beyond the ends; the one in front tells what more filing would win */
   beyondFront: NearChainLength | null;
   beyondRear: NearChainLength | null;
+  /** what to file off the front, beyond what is filed in thought already, to let the nearest length in with its slack */
+  filing: FilingAdvice | null;
   /** what a tooth, a half-link or a pair of links does to the first stop; null when the slot holds none */
   moves: AxleMoves | null;
 }
@@ -83,6 +86,8 @@ export interface AxleQuestion {
   wearPercent?: number;
   /** metal to be filed off the front end, mm, 0 to 30; cannot be undone */
   fileFrontMm?: number;
+  /** what the ends of the slot may be read wrong, mm, 0 to 5 */
+  readingMm?: number;
 }
 
 const MOST_WEAR_PERCENT = 3;
@@ -124,7 +129,7 @@ export function axlePositions(
   sprocketTeeth: number,
   question: AxleQuestion = {},
 ): AxlePositions | { ok: false; reason: AxleRefusal } {
-  const { halfLink = false, wearPercent = 0.75, fileFrontMm = 0 } = question;
+  const { halfLink = false, wearPercent = 0.75, fileFrontMm = 0, readingMm = 0 } = question;
   const drive: ChainDrive = { ringTeeth, sprocketTeeth };
   const reason = refusalOf(slot, drive, wearPercent, fileFrontMm);
   if (reason) return { ok: false, reason };
@@ -144,12 +149,22 @@ export function axlePositions(
     const tautMm = axleFromPitches(drive, pitches);
     return { pitches, kind: kindOf(pitches), tautMm, missingMm: missingFrom(tautMm) };
   };
+  // So near the ring that no slack can be had there is nothing to advise.
+  const slackAt = (pitches: number) =>
+    chainSlack(drive, pitches, closestAxleMm(drive)).liftMm > SETTING_LIFT_MM.hi || null;
+  const beyondFront = miss(first - stepBack, (tautMm) => filedFrontMm - tautMm);
+  const filed = { frontMm: filedFrontMm, rearMm: slot.rearMm };
+  const offMm = Math.max(LEAST_READING_MM, readingMm);
   return {
     ok: true,
     ...slot,
     filedFrontMm,
     stops,
-    beyondFront: miss(first - stepBack, (tautMm) => filedFrontMm - tautMm),
+    beyondFront,
+    filing:
+      beyondFront &&
+      slackAt(beyondFront.pitches) &&
+      filingAdvice(filed, drive, beyondFront.pitches, offMm, wearPercent),
     beyondRear: miss(last + stepOn, (tautMm) => tautMm - slot.rearMm),
     moves: within[0] === undefined ? null : axleMoves(drive, within[0]),
   };

@@ -5,6 +5,7 @@ import { type Finding, finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { onlyFace, type Placed, readAll } from '../placed.ts';
 import { axlePositions } from './axlePosition.ts';
+import type { FilingAdvice } from './filingAdvice.ts';
 
 /** More than this off the front of a slot is a new frame end, not a file. */
 const FILE_MOST_MM = 4;
@@ -18,14 +19,17 @@ const halfLink: Bridge = {
   discouraged: [],
 };
 
-const filing = (slot: Placed, frontMm: number, missingMm: number): Bridge =>
+const filing = (slot: Placed, frontMm: number, { fileMm, leftMm, rearMm, pitches }: FilingAdvice): Bridge =>
   oneWayBridge({
     change: 'file-slot',
     faceId: slot.face.faceId,
     key: 'nearestMm',
     before: frontMm,
-    after: frontMm - missingMm,
-    sideEffects: [`${mmText(missingMm)} off the front of both slots.`],
+    after: frontMm - fileMm,
+    sideEffects: [
+      `${mmText(fileMm)} off the front of both slots, slack, reading and file counted in, for ${pitches} pitches.`,
+      `Left in front of the axle: ${mmText(leftMm.least)} to ${mmText(leftMm.most)}; behind it, with the chain worn, ${mmText(rearMm)}.`,
+    ],
     caution:
       'Both sides alike, and at least a slot width of metal left in front; judged by a frame builder first.',
     source: 'chain geometry; what has to stay is from memory',
@@ -57,7 +61,8 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
   if ('asks' in read) return open('Where the chain puts the axle is not known yet.', read.asks);
   const { front, rear, ring: ringTeeth, sprocket: sprocketTeeth } = read.readings;
   const slotMm = { frontMm: front.mid, rearMm: rear.mid };
-  const even = axlePositions(slotMm, ringTeeth.mid, sprocketTeeth.mid);
+  const readingMm = Math.max(front.hi - front.mid, rear.hi - rear.mid);
+  const even = axlePositions(slotMm, ringTeeth.mid, sprocketTeeth.mid, { readingMm });
   // Figures that cannot be meant are told by the faces' own contradictions and ranges.
   if (!even.ok) return [];
   const [stop] = even.stops;
@@ -74,11 +79,14 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
         : finding('chain-length', faces, { outcome: 'fits', because: `${words}.`, ...rest }),
     ];
   }
-  const odd = axlePositions(slotMm, ringTeeth.mid, sprocketTeeth.mid, { halfLink: true });
-  const nearest = odd.ok ? odd.beyondFront : null;
+  const odd = axlePositions(slotMm, ringTeeth.mid, sprocketTeeth.mid, { halfLink: true, readingMm });
+  const advised = odd.ok ? odd.filing : null;
   const files =
-    nearest && nearest.missingMm <= FILE_MOST_MM && (traitOf(slot.face, 'material') ?? 'steel') === 'steel'
-      ? [filing(slot, front.mid, nearest.missingMm)]
+    advised &&
+    advised.fileMm <= FILE_MOST_MM &&
+    advised.rearMm >= 0 &&
+    (traitOf(slot.face, 'material') ?? 'steel') === 'steel'
+      ? [filing(slot, front.mid, advised)]
       : [];
   if (odd.ok && odd.stops[0])
     return [

@@ -15,7 +15,7 @@ export interface Drivetrain {
   /** Outer diameter of the rear tyre by its designation, mm. */
   wheelMm?: number;
   /** Where the axle's centre may stand, mm from the spindle's centre. */
-  slot?: { frontMm: number; rearMm: number };
+  slot?: { frontMm: number; rearMm: number; readingMm: number };
 }
 
 const teethAt = (parts: readonly PilePart[], kind: 'ring-teeth' | 'sprocket-teeth'): number | undefined => {
@@ -39,9 +39,11 @@ function rearWheelMm(parts: readonly PilePart[]): number | undefined {
 
 function slotOf(parts: readonly PilePart[]): Drivetrain['slot'] {
   const slot = onlyFace(parts, 'axle-slot', 'frame');
-  const frontMm = slot && readingOf(slot.face, 'nearestMm')?.mid;
-  const rearMm = slot && readingOf(slot.face, 'farthestMm')?.mid;
-  return frontMm === undefined || rearMm === undefined ? undefined : { frontMm, rearMm };
+  const front = slot && readingOf(slot.face, 'nearestMm');
+  const rear = slot && readingOf(slot.face, 'farthestMm');
+  if (!front || !rear) return undefined;
+  const readingMm = Math.max(front.hi - front.mid, rear.hi - rear.mid);
+  return { frontMm: front.mid, rearMm: rear.mid, readingMm };
 }
 
 /**

@@ -24,6 +24,7 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
   const [wear, setWear] = useState('0.75');
   const [file, setFile] = useState('');
   const { slot, ringTeeth, sprocketTeeth } = drivetrainOf(parts);
+  const readingMm = slot?.readingMm ?? 0;
   if (!slot || ringTeeth === undefined || sprocketTeeth === undefined)
     return (
       <section>
@@ -36,7 +37,12 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
     );
   const wearPercent = figureOf(wear);
   const fileFrontMm = figureOf(file);
-  const positions = axlePositions(slot, ringTeeth, sprocketTeeth, { halfLink, wearPercent, fileFrontMm });
+  const positions = axlePositions(slot, ringTeeth, sprocketTeeth, {
+    halfLink,
+    wearPercent,
+    fileFrontMm,
+    readingMm,
+  });
   return (
     <section>
       <Ruler label="Axle in its slot" />
@@ -50,7 +56,11 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
             ])}
           />
           {positions.stops.length === 0 && <p class="lead">No whole chain puts the axle into this slot.</p>}
-          {filingWords(positions) && <p class="lead">{filingWords(positions)}</p>}
+          {filingWords(positions, wearPercent).map((words) => (
+            <p key={words} class="lead">
+              {words}
+            </p>
+          ))}
           {moveWords(positions).length > 0 && (
             <p class="small lead">{`It moves the axle: ${moveWords(positions).join('; ')}.`}</p>
           )}

@@ -97,7 +97,7 @@ describe('the whole bike', () => {
       ringTeeth: 36,
       sprocketTeeth: 15,
       wheelMm: 584 + 2 * 47,
-      slot: { frontMm: 398, rearMm: 420 },
+      slot: { frontMm: 398, rearMm: 420, readingMm: expect.any(Number) },
     });
     const figures = gearFigures(drive, { cadence: 60, crankMm: 170 });
     expect(figures?.ratio).toBeCloseTo(2.4, 9);
