@@ -18,11 +18,16 @@ let off = 0;
 let rows = [];
 let kinds = {};
 let weak = 0;
+let synthetic = [];
 try {
   const { outsideChecks } = await server.ssrLoadModule('/tests/fixtures/outside/index.ts');
   const { compare, countByKind } = await server.ssrLoadModule('/tests/fixtures/outside/outsideCheck.ts');
   const { placeOf } = await server.ssrLoadModule('/tests/fixtures/places.ts');
   kinds = countByKind(outsideChecks);
+  const { countSyntheticLeaks, syntheticLines } = await server.ssrLoadModule(
+    '/tests/fixtures/syntheticLeaks.ts',
+  );
+  synthetic = syntheticLines(countSyntheticLeaks(2000, 7));
   rows = outsideChecks.map((check) => {
     const { ours, difference, passed } = compare(check);
     if (!passed) off += 1;
@@ -53,6 +58,10 @@ for (const row of [head, ...rows])
       .join(' | ')
       .trimEnd(),
   );
+for (const { text, passed } of synthetic) {
+  if (!passed) off += 1;
+  console.log(`${passed ? 'pass' : 'OFF '} | ${text}`);
+}
 console.log(
   `${kinds.computed} computed, ${kinds.behaviour} behaviour, ${kinds.copied} copied ` +
     `(a figure typed again is no outside check); ${weak} of the first two stand on a source that cannot be found again`,
