@@ -97,7 +97,7 @@ export interface Logbook {
 const CHANNEL = 'pinchbolt-commits';
 
 /** Under which a view that was read ahead is found again. */
-const keyOf = (view: ViewName, ask: unknown): string => `${view} ${JSON.stringify(ask)}`;
+const aheadKey = (view: ViewName, ask: unknown): string => `${view} ${JSON.stringify(ask)}`;
 
 /**
  * The one door to the data. It is there at once; reading and writing wait until the store is open.
@@ -248,10 +248,10 @@ export function logbookFor(options: Options = {}): Logbook {
     async readAhead(view, ask) {
       const before = commits;
       const value = await withDatabase((db) => readers[view](db, ask));
-      if (commits === before) ahead.set(keyOf(view, ask), value);
+      if (commits === before) ahead.set(aheadKey(view, ask), value);
     },
     peek: <V extends ViewName>(view: V, ask: Views[V]['ask']) =>
-      ahead.get(keyOf(view, ask)) as Views[V]['gives'] | undefined,
+      ahead.get(aheadKey(view, ask)) as Views[V]['gives'] | undefined,
     watch(onChange) {
       watchers.add(onChange);
       return () => watchers.delete(onChange);

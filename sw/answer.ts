@@ -3,7 +3,7 @@ import { answerWith, isShipped, PAGE } from './files.ts';
 
 /** Put in by the build: the page that saves the logbook when the app does not start, and its script. */
 declare const __RESCUE__: { page: string; script: string };
-const rescueFiles = __RESCUE__;
+const rescuePages = __RESCUE__;
 
 const RESCUE_PAGE = '/rescue.html';
 const RESCUE_SCRIPT = '/rescue.js';
@@ -21,12 +21,12 @@ export function respond(sw: ServiceWorkerGlobalScope, event: FetchEvent): void {
 
 /** The rescue page lies in the worker itself: it is there when nothing else is. */
 function rescue(path: string): Promise<Response> | undefined {
-  if (path === RESCUE_SCRIPT) return Promise.resolve(answerWith(rescueFiles.script, path));
+  if (path === RESCUE_SCRIPT) return Promise.resolve(answerWith(rescuePages.script, path));
   if (path === RESCUE_PAGE || path === '/rescue') return rescuePage();
   return undefined;
 }
 
-const rescuePage = async (status = 200) => answerWith(rescueFiles.page, RESCUE_PAGE, status);
+const rescuePage = async (status = 200) => answerWith(rescuePages.page, RESCUE_PAGE, status);
 
 async function page({ pathname }: URL, request: Request): Promise<Response> {
   try {

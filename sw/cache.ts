@@ -50,14 +50,14 @@ export async function install(): Promise<void> {
 }
 
 /** A file was not where it should be, so others may be gone as well. */
-let missing = false;
+let absentFiles = false;
 
 /** A file of this version; one that the browser threw away is fetched again. Rejects when it cannot be had. */
 export async function shippedFile(path: string): Promise<Response> {
   const kept = await (await ownFiles()).match(path);
   if (kept) return kept;
   own = undefined;
-  missing = true;
+  absentFiles = true;
   const fresh = await fetchFile(path);
   await (await ownFiles()).put(path, fresh.clone());
   return fresh;
@@ -99,8 +99,8 @@ export async function tidyUp(sw: ServiceWorkerGlobalScope): Promise<void> {
     tidy = true;
     tidy = await dropSpare(sw);
   }
-  if (!missing) return;
-  missing = false;
+  if (!absentFiles) return;
+  absentFiles = false;
   await fill();
 }
 

@@ -1,4 +1,5 @@
 import type { Command } from '../journal/commands.ts';
+import { boltCount } from '../mechanics/screws/boltCount.ts';
 import { type JointToBuild, stepsFor } from '../planning/stepOrder.ts';
 import { type JointKind, jointKindRow } from '../standards/jointKinds.ts';
 import type { DemoPen } from './demoPen.ts';
@@ -23,9 +24,6 @@ const ways: Partial<Record<JointKind, JointToBuild['way']>> = {
 /** The id of a step, by its joint and what is done there. */
 export const stepIdOf = (jointKey: string, kind: DemoStep['kind']): string => id(`step-${jointKey}-${kind}`);
 
-const boltCountOf = (joint: JointCommand | undefined): number =>
-  joint?.fasteners.reduce((sum, { count }) => sum + count, 0) ?? 0;
-
 /**
  * Writes the steps of a bike down in the order of work, as "plan from the joints" would.
  * @param names names of the parts, by key
@@ -49,7 +47,7 @@ export function planned(
     const jointKey = demoKeyOf(jointId);
     const stepId = stepIdOf(jointKey, step.kind);
     pen.write({ type: 'add-step', bikeId: joint?.bikeId ?? '', stepId, jointId, ...step });
-    return { stepId, kind: step.kind, jointKey, bolts: boltCountOf(joint) };
+    return { stepId, kind: step.kind, jointKey, bolts: boltCount(joint?.fasteners ?? []) };
   });
 }
 

@@ -51,7 +51,7 @@ const tyre = (position: 'front' | 'rear'): PilePart =>
     position,
   );
 
-const valve = (position: 'front' | 'rear'): PilePart =>
+const valvePart = (position: 'front' | 'rear'): PilePart =>
   part(
     `valve-${position}`,
     'valve',
@@ -134,8 +134,8 @@ export const magpiePile: readonly PilePart[] = [
   rim('rear'),
   tyre('front'),
   tyre('rear'),
-  valve('front'),
-  valve('rear'),
+  valvePart('front'),
+  valvePart('rear'),
   part(
     'rotor',
     'rotor',

@@ -19,7 +19,7 @@ export interface SheetCircumstances {
   names: Names;
 }
 
-function standing({ bike }: AsBuilt, zone: string): SheetLine {
+function stateLine({ bike }: AsBuilt, zone: string): SheetLine {
   const { release, revoked } = bike ?? {};
   if (!release) return loud('State', 'not released');
   if (release.withdrawn !== undefined)
@@ -93,7 +93,7 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
   return [
     { is: 'title', text: `${bike.name}, as built` },
     field('As it was on', whenWords(atMs, zone)),
-    standing(built, zone),
+    stateLine(built, zone),
     field('Total time', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
     ...(bike.about.trim() ? [field('About', bike.about.trim())] : []),
     { is: 'caution', text: cautions.release },

@@ -69,7 +69,7 @@ const evidence: Readonly<Record<string, Evidence>> = {
 };
 
 /** Which end a part sits at: as it says itself, or as its kind does. */
-function endOf({ kind, position }: KeptPart): End | undefined {
+function endMatching({ kind, position }: KeptPart): End | undefined {
   if (position) return position;
   if (kind === 'fork' || kind === 'front-hub') return 'front';
   return kind === 'rear-hub' || kind === 'frame' ? 'rear' : undefined;
@@ -94,8 +94,8 @@ export function fittedHere(itemId: string, { parts, joints }: WrittenBike): bool
   if (!end) return together.length > 0 || parts.some(({ kind }) => kinds.includes(kind));
   const met = together.flatMap(({ partIds }) => parts.filter(({ partId }) => partIds.includes(partId)));
   return (
-    parts.some((part) => kinds.includes(part.kind) && endOf(part) === end) ||
-    met.some((part) => endOf(part) === end)
+    parts.some((part) => kinds.includes(part.kind) && endMatching(part) === end) ||
+    met.some((part) => endMatching(part) === end)
   );
 }
 
@@ -113,5 +113,5 @@ export function lackingHere(itemId: string, bike: WrittenBike): boolean {
   if (!mayLack.includes(itemId) || fittedHere(itemId, bike)) return false;
   if (!whole.every((kind) => bike.parts.some((part) => part.kind === kind))) return false;
   const kinds: readonly string[] = evidence[itemId]?.parts ?? [];
-  return !bike.parts.some((part) => kinds.includes(part.kind) && endOf(part) === undefined);
+  return !bike.parts.some((part) => kinds.includes(part.kind) && endMatching(part) === undefined);
 }

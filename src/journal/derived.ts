@@ -4,17 +4,17 @@ import type { BikeRow, DefectRow, RecheckRow, RidesRow, Row } from './rows.ts';
 
 /** What a row takes from other rows, always the same from the same rows, whatever came first. */
 
-type Ride = RidesRow['log'][number];
+type RideFact = RidesRow['log'][number];
 type Counts = Pick<BikeRow, 'steps' | 'stepsDone' | 'stepsSkipped' | 'handTight'>;
 
 const NONE: Counts = { steps: 0, stepsDone: 0, stepsSkipped: 0, handTight: 0 };
 
-const after = (at: Standing) => (ride: Ride) => compareStanding(ride, at) > 0;
-const sumKm = (rides: readonly Ride[]): number => rides.reduce((sum, { km }) => sum + km, 0);
+const after = (at: Standing) => (ride: RideFact) => compareStanding(ride, at) > 0;
+const sumKm = (rides: readonly RideFact[]): number => rides.reduce((sum, { km }) => sum + km, 0);
 
 /** The ride that brought a count or a distance up to its limit, if one did. */
 function reachedBy(
-  rides: readonly Ride[],
+  rides: readonly RideFact[],
   { count, km }: { count?: number | undefined; km?: number | undefined },
 ): number | undefined {
   let ridden = 0;

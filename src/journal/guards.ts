@@ -1,9 +1,10 @@
+import { boltCount } from '../mechanics/screws/boltCount.ts';
 import { plausibleTorque } from '../mechanics/screws/torquePlausible.ts';
 import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
 import { notFitted } from '../standards/checks/notFitted.ts';
 import { neverDeferred } from '../standards/checks/releaseRules.ts';
 import { rideCheck } from '../standards/checks/rideCheck.ts';
-import { threadNamed } from '../standards/screws/threads.ts';
+import { threadDiameterMm } from '../standards/screws/threadDiameter.ts';
 import { refuse } from './decide/ruling.ts';
 import type { EntryOf, Id, ToolAbout } from './entries.ts';
 import type { Rows } from './fold.ts';
@@ -12,31 +13,19 @@ import type { JointRow } from './rows.ts';
 
 /** What holds between an entry and the rest of the logbook, for a new entry and for a corrected one alike. */
 
-/** The bolts of a joint, all fasteners together. */
-export function boltsOf(joint: Pick<JointRow, 'fasteners'>): number {
-  return joint.fasteners.reduce((sum, { count }) => sum + count, 0);
-}
-
-/** The thread of a joint, mm, where it is listed and all its screws share it. */
-function threadOf(joint: JointRow | undefined): number | undefined {
-  const sizes = new Set(joint?.fasteners.map(({ thread }) => threadNamed(thread)?.diameterMm));
-  const [only] = sizes;
-  return sizes.size === 1 ? only : undefined;
-}
-
 /**
  * Refuses a figure that the screws of the joint cannot have been given. What may only be a slip of the unit is asked
  * about on the screen and kept as it was.
  */
 export function checkTorque(joint: JointRow | undefined, { value, unit, typed }: Typed<TorqueUnit>): void {
-  const plausible = plausibleTorque(torqueNm(value, unit), threadOf(joint));
+  const plausible = plausibleTorque(torqueNm(value, unit), threadDiameterMm(joint?.fasteners ?? []));
   if (!plausible.ok && plausible.reason === 'absurd') refuse('absurd-torque', typed);
 }
 
 /** A torque is logged when every bolt of the joint was counted. */
 export function checkBolts(rows: Rows, jointId: Id, bolts: number): void {
   const joint = rows.get('joint', jointId);
-  const all = joint ? boltsOf(joint) : 0;
+  const all = boltCount(joint?.fasteners ?? []);
   if (all > 0 && bolts < all) refuse('bolts-missing', `${bolts} of ${all}`);
 }
 

@@ -56,7 +56,7 @@ const STANDARD_GRAVITY = 9.80665;
 const POUND_FORCE_N = POUND_KG * STANDARD_GRAVITY;
 const INCH_POUND_NM = (POUND_FORCE_N * INCH_MM) / 1000;
 
-type Kind =
+type Measure =
   | 'torque'
   | 'pressure'
   | 'length'
@@ -68,7 +68,7 @@ type Kind =
   | 'angle';
 
 /** Per unit: what it measures, how many base units it holds, what is written on screen, where its zero lies. */
-const units: Record<AnyUnit, readonly [kind: Kind, inBase: number, label: string, zero?: number]> = {
+const units: Record<AnyUnit, readonly [kind: Measure, inBase: number, label: string, zero?: number]> = {
   'N.m': ['torque', 1, 'N·m'],
   '[in_i].[lbf_av]': ['torque', INCH_POUND_NM, 'in·lbf'],
   '[ft_i].[lbf_av]': ['torque', INCH_POUND_NM * 12, 'ft·lbf'],
@@ -105,7 +105,7 @@ export const unitsOf = {
   temperature: ['Cel', '[degF]'],
   mass: ['g', 'kg', '[lb_av]'],
   volume: ['mL', '[foz_us]'],
-} as const satisfies Partial<Record<Kind, readonly AnyUnit[]>>;
+} as const satisfies Partial<Record<Measure, readonly AnyUnit[]>>;
 
 /** How each unit is written for people. */
 export const unitLabel = Object.fromEntries(

@@ -56,7 +56,7 @@ type Content = MirroredLine | MirroredPhoto | Beginning;
 const isLine = (content: Content): content is MirroredLine => 'entry' in content;
 const isPhoto = (content: Content): content is MirroredPhoto => 'hash' in content;
 
-async function hashOf(bytes: ArrayBuffer): Promise<string> {
+async function sha256Hex(bytes: ArrayBuffer): Promise<string> {
   const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
   return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
@@ -166,13 +166,13 @@ export async function openMirror(startWorker?: () => Worker): Promise<Mirror | u
         return { lines: sorted, photos: [...photos.values()], unreadable };
       }),
     async keepPhoto({ buf, photoId, type, widthPx, heightPx }) {
-      const hash = await hashOf(buf);
+      const hash = await sha256Hex(buf);
       await alone(async () => {
-        if (!(await photo(folder, hash))) await files.write(photoFile(hash), new Uint8Array(buf));
+        if (!(await photoBytes(folder, hash))) await files.write(photoFile(hash), new Uint8Array(buf));
         await append([{ photoId, type, widthPx, heightPx, hash }]);
       });
     },
-    readPhoto: (hash) => alone(() => photo(folder, hash)),
+    readPhoto: (hash) => alone(() => photoBytes(folder, hash)),
     startOver: (lines) =>
       alone(async () => {
         const { number, contents } = await current();
@@ -185,11 +185,11 @@ export async function openMirror(startWorker?: () => Worker): Promise<Mirror | u
   };
 }
 
-async function photo(folder: FileSystemDirectoryHandle, hash: string): Promise<ArrayBuffer | undefined> {
+async function photoBytes(folder: FileSystemDirectoryHandle, hash: string): Promise<ArrayBuffer | undefined> {
   try {
     const file = await (await folder.getFileHandle(photoFile(hash))).getFile();
     const bytes = await file.arrayBuffer();
-    return (await hashOf(bytes)) === hash ? bytes : undefined;
+    return (await sha256Hex(bytes)) === hash ? bytes : undefined;
   } catch {
     return undefined;
   }

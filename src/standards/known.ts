@@ -16,7 +16,7 @@ export interface Founded extends Sourced {
   readonly origins: 0 | 1 | 2;
 }
 
-const originWords = { 0: 'no printed origin', 1: 'one origin', 2: 'two origins or more' } as const;
+const originCount = { 0: 'no printed origin', 1: 'one origin', 2: 'two origins or more' } as const;
 
 /**
  * Where a figure that can hurt stands, with the number of origins in the words a screen shows.
@@ -24,7 +24,7 @@ const originWords = { 0: 'no printed origin', 1: 'one origin', 2: 'two origins o
  * @example founded('VDI 2230-1, from memory', 'memory', 0).source //=> 'VDI 2230-1, from memory (no printed origin)'
  */
 export const founded = (source: string, known: Known, origins: Founded['origins']): Founded => ({
-  source: `${source} (${originWords[origins]})`,
+  source: `${source} (${originCount[origins]})`,
   known,
   origins,
 });

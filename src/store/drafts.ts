@@ -4,7 +4,7 @@ import type { Photo } from '../journal/commands.ts';
 /** Words of a form, or the photos taken in it; each lies under a key of its own. */
 type Draft = { key: string; text: string } | { key: string; photos: Photo[] };
 
-interface Schema extends DBSchema {
+interface DraftSchema extends DBSchema {
   drafts: { key: string; value: Draft };
 }
 
@@ -30,10 +30,10 @@ const PHOTOS = 'photos of ';
  * @returns what is there, and the way to keep more
  */
 export async function openDrafts(name = 'pinchbolt-drafts'): Promise<Drafts> {
-  const db = await openDB<Schema>(name, 1, {
+  const db = await openDB<DraftSchema>(name, 1, {
     upgrade: (fresh) => void fresh.createObjectStore('drafts', { keyPath: 'key' }),
   });
-  const left = await readable(db);
+  const left = await readableDrafts(db);
   const write = (change: Promise<unknown>) => void change.catch(() => {});
   return {
     texts: new Map(left.flatMap((one) => ('text' in one ? [[one.key, one.text]] : []))),
@@ -52,12 +52,12 @@ export async function openDrafts(name = 'pinchbolt-drafts'): Promise<Drafts> {
 }
 
 /** Every draft that can be read; one that cannot be read keeps none of the others back. */
-async function readable(db: IDBPDatabase<Schema>): Promise<Draft[]> {
+async function readableDrafts(db: IDBPDatabase<DraftSchema>): Promise<Draft[]> {
   const all = await db.getAll('drafts').catch(() => oneByOne(db));
   return all.filter(isDraft);
 }
 
-async function oneByOne(db: IDBPDatabase<Schema>): Promise<Draft[]> {
+async function oneByOne(db: IDBPDatabase<DraftSchema>): Promise<Draft[]> {
   const read: Draft[] = [];
   for (const key of await db.getAllKeys('drafts')) {
     const draft = await db.get('drafts', key).catch(() => undefined);

@@ -16,14 +16,14 @@ export function copyCounts({ entries, photos = 0 }: { entries: number; photos?: 
 export const copyName = (atMs: number, ending: string): string =>
   `pinchbolt-${new Date(atMs).toISOString().slice(0, 10)}.${ending}`;
 
-interface WouldAdd {
+interface NewInCopy {
   newEntries: number;
   newPhotos: number;
   newBikes: readonly string[];
 }
 
 /** @example wouldAddWords({ newEntries: 0, newPhotos: 0, newBikes: [] }) //=> 'Nothing new in this copy' */
-export function wouldAddWords({ newEntries, newPhotos, newBikes }: WouldAdd): string {
+export function wouldAddWords({ newEntries, newPhotos, newBikes }: NewInCopy): string {
   if (newEntries + newPhotos === 0) return 'Nothing new in this copy';
   const bikes = newBikes.length > 0 ? `; new bikes: ${listWords(newBikes)}` : '';
   return `This copy adds ${copyCounts({ entries: newEntries, photos: newPhotos })}${bikes}`;

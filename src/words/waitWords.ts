@@ -1,4 +1,4 @@
-const kinds: Record<string, string> = { cure: 'Threadlocker', seal: 'Seal', adhesive: 'Adhesive' };
+const waitKinds: Record<string, string> = { cure: 'Threadlocker', seal: 'Seal', adhesive: 'Adhesive' };
 
 /** A cure is done when its time is over; a seal needs a look. Common practice, no source. */
 const cured: Record<string, string> = { cure: 'Cured', adhesive: 'Cured' };
@@ -18,7 +18,7 @@ export const overWord = (kind: string): string | undefined => cured[kind];
  * @example waitWords('seal', 'Rear bead') //=> 'Seal: Rear bead'
  */
 export function waitWords(kind: string, title: string): string {
-  const word = kinds[kind];
+  const word = waitKinds[kind];
   if (word === undefined || title.toLocaleLowerCase().startsWith(word.toLocaleLowerCase())) return title;
   return `${word}: ${title}`;
 }

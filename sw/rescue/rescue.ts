@@ -4,7 +4,7 @@ const DATABASE = 'pinchbolt';
 const BATCH = 500;
 const WAIT_MS = 5000;
 
-type Reading = { blob: Blob; kept: number; lost: number };
+type StoreReading = { blob: Blob; kept: number; lost: number };
 
 function answer<T>(request: IDBRequest<T>): Promise<T> {
   return new Promise((done, failed) => {
@@ -31,7 +31,7 @@ function openLogbook(): Promise<IDBDatabase> {
 }
 
 /** All of one store as lines of JSON. A row that cannot be read is counted, and the rest is read. */
-async function linesOf(name: string, lineOf: (row: unknown) => Promise<string>): Promise<Reading> {
+async function linesOf(name: string, lineOf: (row: unknown) => Promise<string>): Promise<StoreReading> {
   const database = await openLogbook();
   const reading = { parts: [] as Blob[], kept: 0, lost: 0 };
   const store = () => database.transaction(name).objectStore(name);
@@ -81,7 +81,7 @@ function photoLine(row: unknown): Promise<string> {
   });
 }
 
-function download(blob: Blob, name: string): void {
+function offerFile(blob: Blob, name: string): void {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(blob);
   link.download = name;
@@ -104,7 +104,7 @@ function onTap(button: string, line: string, work: (say: (words: string) => void
 function saves(store: string, what: string, lineOf: (row: unknown) => Promise<string>): void {
   onTap(store, 'saved', async (say) => {
     const { blob, kept, lost } = await linesOf(store, lineOf);
-    download(blob, `pinchbolt-${store}-${new Date().toISOString().slice(0, 10)}.jsonl`);
+    offerFile(blob, `pinchbolt-${store}-${new Date().toISOString().slice(0, 10)}.jsonl`);
     say(`${what} in the file: ${kept}.${lost > 0 ? ` Not readable: ${lost}.` : ''}`);
   });
 }

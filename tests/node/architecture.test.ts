@@ -227,6 +227,23 @@ describe('names', () => {
     expect(twice.map(([name, paths]) => `${name}: ${[...paths].join(', ')}`)).toEqual([]);
   });
 
+  test('a name that one file exports means nothing else in another', () => {
+    const own = /^(?:async )?(?:function\*?|const|let|class|interface|type|enum) (\w+)/gm;
+    const outside = sources
+      .map(fromTop)
+      .filter((path) => !fieldWords.some((folder) => path.startsWith(folder)))
+      .map((path) => [path, withoutComments(readFileSync(join(top, path), 'utf8'))] as const);
+    const exportedBy = new Map(
+      outside.flatMap(([path, text]) => [...text.matchAll(exported)].map(([, name = '']) => [name, path])),
+    );
+    const strays = outside.flatMap(([path, text]) =>
+      [...text.matchAll(own)].flatMap(([, name = '']) =>
+        exportedBy.has(name) ? [`${name}: ${path}, exported by ${exportedBy.get(name)}`] : [],
+      ),
+    );
+    expect(strays).toEqual([]);
+  });
+
   test('nothing is called told or said', () => {
     const declared =
       /\b(?:const|let|var|function) (?:told|said|setTold|setSaid)\b|\b(?:told|said)\(|[[{,] ?(?:told|said),/;

@@ -7,7 +7,7 @@ export interface PhotoBytes {
 }
 
 /** A kind that shows a picture and nothing else; bytes that say they are a page or a drawing are shown as no page. */
-const pictureType = (type: string) => (/^image\/(jpeg|png|webp|avif)$/.test(type) ? type : '');
+const mediaType = (type: string) => (/^image\/(jpeg|png|webp|avif)$/.test(type) ? type : '');
 
 /**
  * An address the page can draw a stored picture from; it is given back when the picture leaves the page.
@@ -17,7 +17,7 @@ export function usePhotoUrl(photo: PhotoBytes | undefined): string | undefined {
   const [url, setUrl] = useState<string>();
   useEffect(() => {
     if (!photo || photo.buf.byteLength === 0) return setUrl(undefined);
-    const made = URL.createObjectURL(new Blob([photo.buf], { type: pictureType(photo.type) }));
+    const made = URL.createObjectURL(new Blob([photo.buf], { type: mediaType(photo.type) }));
     setUrl(made);
     return () => URL.revokeObjectURL(made);
   }, [photo]);

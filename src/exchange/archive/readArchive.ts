@@ -169,7 +169,7 @@ export async function readArchive(source: ByteSource, { signal, onProgress }: Wo
     photos,
     astray,
     readEntries: () => entriesOf(files, pieces),
-    readPhotos: () => photosOf(files, photos),
+    readPhotos: () => photoMembers(files, photos),
   };
 }
 
@@ -191,7 +191,7 @@ async function* entriesOf(files: ArchiveFiles, pieces: readonly string[]): Async
     yield linesOf(await files.read(path), path).map((line) => JSON.parse(line) as Entry);
 }
 
-async function* photosOf(files: ArchiveFiles, photos: readonly PhotoListed[]): AsyncGenerator<Photo> {
+async function* photoMembers(files: ArchiveFiles, photos: readonly PhotoListed[]): AsyncGenerator<Photo> {
   for (const { photoId, sha256: sum, type, widthPx, heightPx } of photos) {
     const bytes = await files.read(photoPath(sum, type));
     yield { photoId, buf: bytes.buffer, type, widthPx, heightPx };

@@ -10,13 +10,13 @@ import { entryShapes, shared } from '../schema/entryShapes.ts';
 import { zonesTried } from './knownZone.ts';
 import { implausibleField } from './plausibleEntry.ts';
 
-const checkEntry = compile(entryJson, { defs: shared });
+const lineTrouble = compile(entryJson, { defs: shared });
 
 /** The fields a correction may put anew, by kind of entry. A correction was never held to the limits of numbers. */
-const correctable = new Map<string, Map<string, Check>>();
+const correctableFields = new Map<string, Map<string, Check>>();
 
-function fieldsOf(type: EntryType): Map<string, Check> {
-  let checks = correctable.get(type);
+function bodyFields(type: EntryType): Map<string, Check> {
+  let checks = correctableFields.get(type);
   if (!checks) {
     const fields = Object.entries(entryShapes[type]);
     checks = new Map(
@@ -31,7 +31,7 @@ function fieldsOf(type: EntryType): Map<string, Check> {
     // What an entry is about is never corrected.
     for (const [name, { as }] of Object.entries<Field>(kinds[type].fields))
       if (as === 'fixed') checks.delete(name);
-    correctable.set(type, checks);
+    correctableFields.set(type, checks);
   }
   return checks;
 }
@@ -45,7 +45,7 @@ export interface CorrectionLine {
 
 /** The field of a correction that its kind of entry does not have, or has otherwise; undefined where all is well. */
 export function wrongInCorrection(type: EntryType, becomes: CorrectionLine['becomes']): string | undefined {
-  const fields = fieldsOf(type);
+  const fields = bodyFields(type);
   return Object.entries(becomes ?? {}).find(
     ([name, value]) => fields.get(name)?.(value) !== undefined || !fields.has(name),
   )?.[0];
@@ -75,7 +75,7 @@ export class JournalCheck {
     if (line.length > LINE_CHARS) refuseFile('too-large', where);
     const stored = parsed(line, where);
     const today = broughtUpToDate(stored, where);
-    const fault = checkEntry(today);
+    const fault = lineTrouble(today);
     if (fault !== undefined) refuseFile('entry-wrong', `${where} (${shown(fault)})`);
     const field = implausibleField(today);
     if (field !== undefined) refuseFile('entry-implausible', `${where} (${field})`);

@@ -13,15 +13,15 @@ export interface CheapestSet {
 }
 
 /** A cost that waits to be looked up, with how far apart its entries lie for a step at each place. */
-interface Table extends JointCost {
+interface CostTable extends JointCost {
   strides: readonly number[];
 }
 
 /** A place that was eliminated: the tables that knew it, and the least they can add for each choice around it. */
 interface Bucket {
   place: number;
-  held: readonly Table[];
-  least: Table;
+  held: readonly CostTable[];
+  least: CostTable;
 }
 
 /**
@@ -65,7 +65,7 @@ export function* cheapestChoices(
   }
 }
 
-function tableOf({ places, costs }: JointCost, sizes: readonly number[]): Table {
+function tableOf({ places, costs }: JointCost, sizes: readonly number[]): CostTable {
   const strides: number[] = [];
   places.reduceRight((stride, place, index) => {
     strides[index] = stride;
@@ -74,14 +74,14 @@ function tableOf({ places, costs }: JointCost, sizes: readonly number[]): Table 
   return { places, costs, strides };
 }
 
-function at({ places, strides, costs }: Table, chosen: Int32Array): number {
+function at({ places, strides, costs }: CostTable, chosen: Int32Array): number {
   let index = 0;
   for (let position = 0; position < places.length; position++)
     index += (strides[position] ?? 0) * (chosen[places[position] ?? 0] ?? 0);
   return costs[index] ?? 0;
 }
 
-function sumAt(tables: readonly Table[], chosen: Int32Array): number {
+function sumAt(tables: readonly CostTable[], chosen: Int32Array): number {
   let sum = 0;
   for (const table of tables) sum += at(table, chosen);
   return sum;
@@ -89,7 +89,7 @@ function sumAt(tables: readonly Table[], chosen: Int32Array): number {
 
 /** Takes the places away one after the other; `chosen` is only written on. */
 function eliminate(
-  tables: readonly Table[],
+  tables: readonly CostTable[],
   sizes: readonly number[],
   chosen: Int32Array,
 ): { buckets: Bucket[]; total: number } {
@@ -120,7 +120,7 @@ function eliminate(
 /** Writes the options an entry of a table stands for. */
 function spread(
   index: number,
-  { places, strides }: Table,
+  { places, strides }: CostTable,
   sizes: readonly number[],
   chosen: Int32Array,
 ): void {
@@ -131,7 +131,7 @@ function spread(
 /** The next place to eliminate: the one that leaves the smallest table. */
 function smallestTable(
   left: ReadonlySet<number>,
-  tables: readonly Table[],
+  tables: readonly CostTable[],
   sizes: readonly number[],
 ): { place: number; around: number[] } {
   let best: { place: number; around: number[]; entries: number } | undefined;

@@ -2,7 +2,7 @@ import type { Bridging } from '../bridges/shelfAdapter.ts';
 import type { PileCheck } from '../checkPile.ts';
 
 /** What has to be got for a joint whichever of its shortest ways is taken, of those that come apart again. */
-function piecesOf({ findings }: PileCheck): Bridging[] {
+function piecesBetween({ findings }: PileCheck): Bridging[] {
   return findings
     .filter(({ outcome }) => outcome === 'fits-with')
     .flatMap(({ bridges }) => {
@@ -25,7 +25,7 @@ function piecesOf({ findings }: PileCheck): Bridging[] {
  * @example piecesToBuy(completeSets(shelf, frame).sets.map(({ check }) => check)).map(({ label }) => label) //=> ['bar shim 31.8 → 26']
  */
 export function piecesToBuy(checks: readonly PileCheck[]): Bridging[] {
-  const [first = [], ...others] = checks.map(piecesOf);
+  const [first = [], ...others] = checks.map(piecesBetween);
   return first.filter(({ id }, at) => {
     const so = first.slice(0, at + 1).filter((piece) => piece.id === id).length;
     return others.every((pieces) => pieces.filter((piece) => piece.id === id).length >= so);

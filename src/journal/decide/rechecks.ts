@@ -1,3 +1,4 @@
+import { boltCount } from '../../mechanics/screws/boltCount.ts';
 import { pullFigure } from '../../standards/checks/pullFigure.ts';
 import { pullInstructions } from '../../standards/checks/pullInstructions.ts';
 import {
@@ -10,7 +11,6 @@ import {
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
-import { boltsOf } from '../guards.ts';
 import { compareStanding } from '../order.ts';
 import type { JointRow, RecheckRow } from '../rows.ts';
 import { checkTitle } from '../titleToday.ts';
@@ -250,7 +250,7 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
     }),
   ];
   if (broughtTo) {
-    const bolts = Math.max(1, boltsOf(joint));
+    const bolts = Math.max(1, boltCount(joint.fasteners));
     const { between = command.locker ? ('threadlocker' as const) : undefined } = command;
     // What moved has no bond left: threadlocker on its threads is a new application.
     const broken = joint.locked && { ...joint.locked, ...(outcome === 'held' ? {} : { brokenAtMs: atMs }) };

@@ -51,7 +51,7 @@ export function withLocker(
   const { between, locker, happenedAtMs = now.nowMs } = command;
   const unsaid = between === 'threadlocker' && !wetStill(rows, joint, happenedAtMs);
   const fresh = locker ?? (unsaid ? unnamedLocker(joint) : undefined);
-  return fresh ? lockerOn(rows, joint, { ...fresh, ...when(command) }, now) : [];
+  return fresh ? freshLocker(rows, joint, { ...fresh, ...when(command) }, now) : [];
 }
 
 /**
@@ -86,7 +86,7 @@ function unnamedLocker(joint: JointRow): LockerOn {
 const USUAL_C = 20;
 
 /** Fresh threadlocker: it ends the cure that runs in the joint and begins one of its own. */
-function lockerOn(
+function freshLocker(
   rows: Rows,
   joint: JointRow,
   locker: LockerOn & { stepId?: Id; waitId?: Id; note?: string; photoIds?: Id[]; happenedAtMs?: number },
@@ -120,7 +120,7 @@ export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now:
   if (jointId !== undefined) {
     const joint = jointOf(rows, jointId);
     refuseWithoutParts(rows, joint);
-    return lockerOn(rows, joint, { ...command, stepId }, now);
+    return freshLocker(rows, joint, { ...command, stepId }, now);
   }
   if (step?.kind !== 'lock') return refuse('no-such-joint');
   const { bikeId, title } = step;

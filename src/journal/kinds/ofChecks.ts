@@ -123,12 +123,12 @@ export const releaseWithdrawn: Kind<'release-withdrawn'> = {
 };
 
 /** What became of a finding of the fit check. */
-const finding = ({ bikeId, findingId }: { bikeId: string; findingId: string }) => `${bikeId}:${findingId}`;
+const itsFinding = ({ bikeId, findingId }: { bikeId: string; findingId: string }) => `${bikeId}:${findingId}`;
 
 export const findingAccepted: Kind<'finding-accepted'> = {
   fields: { bikeId: anId, findingId: fixed(short), words: remarkField(text) },
   facts: [
-    grows<EntryOf<'finding-accepted'>, 'finding'>('finding', finding, (_row, entry) => {
+    grows<EntryOf<'finding-accepted'>, 'finding'>('finding', itsFinding, (_row, entry) => {
       const { bikeId, findingId, words } = entry;
       return { group: `finding@${bikeId}`, bikeId, findingId, words, outcome: 'accepted' };
     }),
@@ -141,7 +141,7 @@ export const findingNoted: Kind<'finding-noted'> = {
     outcome: fixed(about.findingOutcome),
   },
   facts: [
-    grows<EntryOf<'finding-noted'>, 'finding'>('finding', finding, (_row, entry) => {
+    grows<EntryOf<'finding-noted'>, 'finding'>('finding', itsFinding, (_row, entry) => {
       const { bikeId, findingId, words, outcome } = entry;
       return { group: `finding@${bikeId}`, bikeId, findingId, words, outcome };
     }),

@@ -22,7 +22,7 @@ import {
 import { finishes } from './ofSteps.ts';
 
 /** A joint: target, applied and found stay three values; none is ever copied from another. */
-const joint = ({ jointId }: { jointId?: string }) => jointId;
+const itsJoint = ({ jointId }: { jointId?: string }) => jointId;
 
 const ABOUT = {
   name: remarkField(name),
@@ -42,7 +42,7 @@ const FIELDS = Object.keys(ABOUT) as (keyof JointAbout)[];
 export const jointMade: Kind<'joint-made'> = {
   fields: { jointId: anId, bikeId: anId, ...ABOUT },
   facts: [
-    begins<EntryOf<'joint-made'>, 'joint'>('joint', joint, (entry) => ({
+    begins<EntryOf<'joint-made'>, 'joint'>('joint', itsJoint, (entry) => ({
       ...(pick(entry as JointAbout, FIELDS) as JointAbout),
       group: `joint@${entry.bikeId}`,
       jointId: entry.jointId,
@@ -72,7 +72,7 @@ export const jointDescribed: Kind<'joint-described'> = {
     extension: correctable(maybe(about.extension)),
   },
   facts: [
-    changes<EntryOf<'joint-described'>, 'joint'>('joint', joint, (row, entry) =>
+    changes<EntryOf<'joint-described'>, 'joint'>('joint', itsJoint, (row, entry) =>
       described<JointAbout, JointRow>(row, entry, FIELDS),
     ),
   ],
@@ -81,7 +81,7 @@ export const jointDescribed: Kind<'joint-described'> = {
 export const jointTakenApart: Kind<'joint-taken-apart'> = {
   fields: { jointId: anId, bikeId: anId, why: itsReason, matters: fixed(flag) },
   facts: [
-    changes<EntryOf<'joint-taken-apart'>, 'joint'>('joint', joint, (row, { why }) => ({
+    changes<EntryOf<'joint-taken-apart'>, 'joint'>('joint', itsJoint, (row, { why }) => ({
       ...row,
       state: 'apart',
       apartWhy: why,
@@ -109,7 +109,7 @@ export const torqueApplied: Kind<'torque-applied'> = {
     matters: fixed(flag),
   },
   facts: [
-    changes<EntryOf<'torque-applied'>, 'joint'>('joint', joint, (row, entry) => ({
+    changes<EntryOf<'torque-applied'>, 'joint'>('joint', itsJoint, (row, entry) => ({
       ...row,
       state: 'torqued',
       apartWhy: undefined,
@@ -141,7 +141,7 @@ export const handTightened: Kind<'hand-tightened'> = {
     matters: fixed(flag),
   },
   facts: [
-    changes<EntryOf<'hand-tightened'>, 'joint'>('joint', joint, (row) => ({
+    changes<EntryOf<'hand-tightened'>, 'joint'>('joint', itsJoint, (row) => ({
       ...row,
       state: 'hand-tight',
       apartWhy: undefined,
@@ -162,7 +162,7 @@ export const torqueFound: Kind<'torque-found'> = {
     matters: fixed(flag),
   },
   facts: [
-    changes<EntryOf<'torque-found'>, 'joint'>('joint', joint, (row, entry) => ({
+    changes<EntryOf<'torque-found'>, 'joint'>('joint', itsJoint, (row, entry) => ({
       ...row,
       moved: entry.outcome === 'held' ? row.moved : row.moved + 1,
       ...(row.locked && entry.outcome !== 'held'
@@ -204,7 +204,7 @@ export const lockerApplied: Kind<'locker-applied'> = {
     matters: fixed(flag),
   },
   facts: [
-    changes<EntryOf<'locker-applied'>, 'joint'>('joint', joint, (row, entry) => ({
+    changes<EntryOf<'locker-applied'>, 'joint'>('joint', itsJoint, (row, entry) => ({
       ...row,
       ...(row.locked ? { lockedBefore: [...(row.lockedBefore ?? []), row.locked] } : {}),
       locked: {

@@ -10,7 +10,7 @@ export type GaugeAnswer =
   | { ok: false; reason: 'table-too-short' | 'table-not-in-order' | 'outside-table' | 'not-a-number' };
 
 /** Does tension run one way along the readings, whichever way the gauge's scale is printed? */
-function inOrder(rows: readonly GaugeRow[]): boolean {
+function rising(rows: readonly GaugeRow[]): boolean {
   const steps = rows
     .slice(1)
     .map((row, at) => [row.reading - rows[at]!.reading, row.tensionN - rows[at]!.tensionN]);
@@ -32,7 +32,7 @@ export function gaugeTension(table: readonly GaugeRow[], reading: number): Gauge
     return { ok: false, reason: 'not-a-number' };
   if (table.length < 2) return { ok: false, reason: 'table-too-short' };
   const rows = [...table].sort((a, b) => a.reading - b.reading);
-  if (!inOrder(rows) || rows[0]!.reading <= 0 || rows.some((row) => row.tensionN < 0))
+  if (!rising(rows) || rows[0]!.reading <= 0 || rows.some((row) => row.tensionN < 0))
     return { ok: false, reason: 'table-not-in-order' };
   const same = rows.find((row) => row.reading === reading);
   if (same) return { ok: true, tensionN: same.tensionN, interpolated: false };

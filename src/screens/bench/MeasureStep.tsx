@@ -13,14 +13,14 @@ import { Extras } from './torque/Extras.tsx';
 import { NumberPad } from './torque/NumberPad.tsx';
 import { useStepDraft } from './useStepDraft.ts';
 
-const kinds = {
+const measureKinds = {
   length: unitsOf.length,
   pressure: unitsOf.pressure,
   force: ['N', 'kgf', '[lbf_av]'],
   mass: unitsOf.mass,
   angle: ['deg'],
 } as const satisfies Record<string, readonly AnyUnit[]>;
-type MeasuredKind = keyof typeof kinds;
+type MeasuredKind = keyof typeof measureKinds;
 
 const tabs: { value: MeasuredKind; label: string; icon: IconName }[] = [
   { value: 'length', label: 'Length', icon: 'ruler' },
@@ -30,7 +30,7 @@ const tabs: { value: MeasuredKind; label: string; icon: IconName }[] = [
   { value: 'angle', label: 'Angle', icon: 'undo' },
 ];
 const kindOf = (unit: AnyUnit): MeasuredKind =>
-  tabs.find(({ value }) => (kinds[value] as readonly AnyUnit[]).includes(unit))?.value ?? 'length';
+  tabs.find(({ value }) => (measureKinds[value] as readonly AnyUnit[]).includes(unit))?.value ?? 'length';
 
 /** A measure taken at the bench, kept as typed with its unit. */
 export function MeasureStep(props: StepProps) {
@@ -69,7 +69,7 @@ export function MeasureStep(props: StepProps) {
         label="Measured"
         typed={draft.typed}
         unit={unit}
-        units={kinds[kind]}
+        units={measureKinds[kind]}
         onTyped={(typed, typedUnit) => change({ typed, unit: typedUnit })}
         save={save}
         onLog={(measured) => void log(measured)}
@@ -109,7 +109,7 @@ export function MeasureStep(props: StepProps) {
               key={value}
               icon={icon}
               pressed={value === kind}
-              onPress={() => change({ unit: kinds[value][0] })}
+              onPress={() => change({ unit: measureKinds[value][0] })}
             >
               {label}
             </Tile>

@@ -29,12 +29,12 @@ export function interrupted(
   return nowMs - last.seenAtMs > AWAY_MS;
 }
 
-const keyOf = (bikeId: string) => `sitting:${bikeId}`;
+const sittingKey = (bikeId: string) => `sitting:${bikeId}`;
 
 /** The sitting remembered for a bike; a browser that keeps none has none. */
 export function lastSitting(bikeId: string): Sitting | undefined {
   try {
-    const text = sessionStorage.getItem(keyOf(bikeId));
+    const text = sessionStorage.getItem(sittingKey(bikeId));
     return text === null ? undefined : (JSON.parse(text) as Sitting);
   } catch {
     return undefined;
@@ -45,7 +45,7 @@ export function lastSitting(bikeId: string): Sitting | undefined {
 export function sitAt(bikeId: string, stepId: string, nowMs: number): void {
   try {
     const sitting: Sitting = { stepId, seenAtMs: nowMs, pageMs: performance.timeOrigin };
-    sessionStorage.setItem(keyOf(bikeId), JSON.stringify(sitting));
+    sessionStorage.setItem(sittingKey(bikeId), JSON.stringify(sitting));
   } catch {
     // Not remembered, the next look asks once too often: the safe side.
   }

@@ -31,7 +31,7 @@ type Card = NonNullable<Views['bike']['gives']>;
 const bridging: readonly string[] = bridgingKinds;
 
 /** Changes when one of the parts does. */
-const keyOf = (parts: readonly PartRow[]): string =>
+const findingKey = (parts: readonly PartRow[]): string =>
   parts.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
 
 function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] }) {
@@ -42,7 +42,7 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
   const [opened, setOpened] = useState<Finding>();
   // What goes between others counts from the shelf in any case: it is what a bridge is made of.
   const chosen = [...card.parts, ...shelf.filter(({ kind }) => withShelf || bridging.includes(kind))];
-  const key = keyOf(chosen);
+  const key = findingKey(chosen);
   const parts = pileOf(chosen);
   const onBike = pileOf(card.parts);
   const check = usePileCheck(parts, key);
@@ -101,7 +101,7 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
             bikeId={bikeId}
             parts={pileOf([...card.parts, ...shelf])}
             onBike={new Set(onBike.map(({ partId }) => partId))}
-            pileKey={keyOf([...card.parts, ...shelf])}
+            pileKey={findingKey([...card.parts, ...shelf])}
           />
         </Fold>
       )}

@@ -5,10 +5,10 @@ import { entryAbout } from '../../words/history/entryAbout.ts';
 import { type Names, partCalled } from '../../words/history/names.ts';
 import { useLogbook } from '../door.tsx';
 
-type Kind = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'defect' | 'tool';
-type Table = Record<Kind, Map<Id, string>>;
+type NamedKind = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'defect' | 'tool';
+type NameTable = Record<NamedKind, Map<Id, string>>;
 
-const emptyTable = (): Table => ({
+const emptyTable = (): NameTable => ({
   bike: new Map(),
   part: new Map(),
   joint: new Map(),
@@ -20,7 +20,7 @@ const emptyTable = (): Table => ({
 });
 
 /** Everything a bike knows by name, in one reading. */
-async function namesOfBike(logbook: Logbook, bikeId: Id, table: Table): Promise<void> {
+async function namesOfBike(logbook: Logbook, bikeId: Id, table: NameTable): Promise<void> {
   const seen = await logbook.read('bike', { bikeId });
   if (!seen) return;
   table.bike.set(bikeId, seen.bike.name);
@@ -33,8 +33,8 @@ async function namesOfBike(logbook: Logbook, bikeId: Id, table: Table): Promise<
 }
 
 /** Names that stand in the entries themselves: of what has long been dropped or closed. */
-function namesInside(entries: readonly Entry[], table: Table): void {
-  const note = (kind: Kind, id: Id, name: string) => {
+function namesInside(entries: readonly Entry[], table: NameTable): void {
+  const note = (kind: NamedKind, id: Id, name: string) => {
     if (!table[kind].has(id)) table[kind].set(id, name);
   };
   for (const entry of entries) {
@@ -47,7 +47,8 @@ function namesInside(entries: readonly Entry[], table: Table): void {
   }
 }
 
-const countNames = (table: Table): number => Object.values(table).reduce((sum, names) => sum + names.size, 0);
+const countNames = (table: NameTable): number =>
+  Object.values(table).reduce((sum, names) => sum + names.size, 0);
 
 /** What is named in entries and on rows, read once each and kept while the screen is open. */
 export function useNames(
@@ -109,7 +110,7 @@ export function useNames(
     read().catch(() => undefined);
   }, [logbook, entries, parts, bikes]);
   return useMemo(() => {
-    const look = (kind: Kind) => (id: Id) => table[kind].get(id);
+    const look = (kind: NamedKind) => (id: Id) => table[kind].get(id);
     return {
       bike: look('bike'),
       part: look('part'),

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { HistoryLine, HistoryMark } from '../../logbook.ts';
 import { useLogbook } from '../door.tsx';
 
-const PAGE = 120;
+const LINES_AT_ONCE = 120;
 /** A page while words or parts are looked for: few readings, yet the screen stays awake between them. */
 const SEARCH_PAGE = 1000;
 
@@ -61,7 +61,7 @@ export function usePages(place: string, searching: boolean): Pages {
   useEffect(() => {
     const again = () => {
       era.current += 1;
-      void read(undefined, Math.max(PAGE, shown.current));
+      void read(undefined, Math.max(LINES_AT_ONCE, shown.current));
     };
     again();
     const stop = logbook.watch(again);
@@ -73,7 +73,7 @@ export function usePages(place: string, searching: boolean): Pages {
 
   const more = useCallback(() => {
     if (!reading.current && next !== 'start' && next !== 'end')
-      void read(next, searching ? SEARCH_PAGE : PAGE);
+      void read(next, searching ? SEARCH_PAGE : LINES_AT_ONCE);
   }, [next, read, searching]);
   return { lines, whole: next === 'end', reading: busy, failed, more };
 }

@@ -10,6 +10,7 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import type { Views } from '../../logbook.ts';
+import { boltCount } from '../../mechanics/screws/boltCount.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
 import { torqueTimes } from '../../practice/joint/torqueTimes.ts';
@@ -127,10 +128,7 @@ export function Joint({ jointId }: { jointId: Id }) {
   const partsAway = seen ? awayFrom(seen) : [];
   const handTighten = () => {
     if (!joint) return;
-    const bolts = Math.max(
-      1,
-      joint.fasteners.reduce((sum, { count }) => sum + count, 0),
-    );
+    const bolts = Math.max(1, boltCount(joint.fasteners));
     void run({ type: 'hand-tighten', jointId, bolts }, { undo: `${joint.name} left hand-tight` });
   };
   if (joint && atKeypad) {

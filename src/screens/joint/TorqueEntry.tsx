@@ -8,6 +8,7 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import type { BetweenKind } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { parseTyped } from '../../mechanics/quantity.ts';
+import { boltCount } from '../../mechanics/screws/boltCount.ts';
 import {
   type TemperatureUnit,
   type TorqueUnit,
@@ -21,7 +22,7 @@ import { toolState } from '../../planning/toolState.ts';
 import { lockerOn } from '../../practice/bench/lockerCommand.ts';
 import { emptyLockerDraft, type LockerDraft } from '../../practice/bench/stepDraft.ts';
 import { appliedDoubt } from '../../practice/joint/appliedDoubt.ts';
-import { threadDiameterMm } from '../../practice/joint/threadDiameter.ts';
+import { threadDiameterMm } from '../../standards/screws/threadDiameter.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { toolStateWords } from '../../words/history/tradeWords.ts';
 import { withRideAfter } from '../../words/rideAfter.ts';
@@ -72,10 +73,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
   const wetNow = locked && locked.brokenAtMs === undefined && locked.atMs > (applied?.atMs ?? 0);
   const asked = between === 'threadlocker' && !wetNow;
   const ruling = rulingTarget(joint.targets);
-  const bolts = Math.max(
-    1,
-    joint.fasteners.reduce((sum, { count }) => sum + count, 0),
-  );
+  const bolts = Math.max(1, boltCount(joint.fasteners));
 
   const apply = async () => {
     const wet = asked ? lockerOn(draft, joint) : undefined;

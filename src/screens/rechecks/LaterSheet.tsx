@@ -29,34 +29,35 @@ export interface LaterSheetProps {
 }
 
 const whole = { rides: '', distance: '', days: '' };
-type Fields = typeof whole;
+type SpanFields = typeof whole;
 
-const fieldsOf = ({ rides, days }: Left): Fields => ({
+const spanFieldsOf = ({ rides, days }: Left): SpanFields => ({
   rides: rides === undefined ? '' : String(rides),
   distance: '',
   days: days === undefined ? '' : String(days),
 });
-const sameFields = (a: Fields, b: Fields) =>
+const sameFields = (a: SpanFields, b: SpanFields) =>
   a.rides === b.rides && a.distance === b.distance && a.days === b.days;
 
 /** Puts a re-check off, or gives it other spans; the reason stays with it. */
 export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: LaterSheetProps) {
   const { run, save } = useRun();
-  const [fields, setFields] = useState<Fields>(whole);
+  const [fields, setFields] = useState<SpanFields>(whole);
   const [why, setWhy] = useState('');
-  const set = (changed: Partial<Fields>) => setFields({ ...fields, ...changed });
+  const set = (changed: Partial<SpanFields>) => setFields({ ...fields, ...changed });
   const typed = Object.entries(fields).filter(([, text]) => text.trim() !== '');
-  const numbers = new Map(typed.map(([name, text]) => [name as keyof Fields, parseNumber(text)]));
-  const wrong = (name: keyof Fields) => {
+  const numbers = new Map(typed.map(([name, text]) => [name as keyof SpanFields, parseNumber(text)]));
+  const wrong = (name: keyof SpanFields) => {
     const number = numbers.get(name);
     return number && (!number.ok || number.value === 0) ? 'Digits, more than nothing.' : undefined;
   };
-  const of = (name: keyof Fields) => {
+  const of = (name: keyof SpanFields) => {
     const number = numbers.get(name);
     return number?.ok ? number.value : undefined;
   };
   const [ridesMore, distance, days] = [of('rides'), of('distance'), of('days')];
-  const ready = typed.length > 0 && (Object.keys(whole) as (keyof Fields)[]).every((name) => !wrong(name));
+  const ready =
+    typed.length > 0 && (Object.keys(whole) as (keyof SpanFields)[]).every((name) => !wrong(name));
   const change = async () => {
     if (!ready || save.is === 'saving') return;
     const more: Left = {
@@ -98,8 +99,8 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
             <Button
               key={label}
               size="greasy"
-              pressed={sameFields(fields, fieldsOf(more))}
-              onPress={() => setFields(fieldsOf(more))}
+              pressed={sameFields(fields, spanFieldsOf(more))}
+              onPress={() => setFields(spanFieldsOf(more))}
             >
               {label}
             </Button>

@@ -8,6 +8,7 @@ import {
 import { worstRiderMomentNm } from '../../mechanics/clamps/clampMoment.ts';
 import type { ClampConstruction } from '../../mechanics/clamps/clampSlip.ts';
 import { marginWorking, slipWorking } from '../../mechanics/clamps/clampWorkings.ts';
+import { boltCount } from '../../mechanics/screws/boltCount.ts';
 import { given } from '../../mechanics/working.ts';
 import type { JointKind } from '../../standards/jointKinds.ts';
 import { clampFriction } from '../../standards/screws/friction.ts';
@@ -34,7 +35,7 @@ const turnsWords = {
 /** The clamp as the computation wants it, or what is lacking. */
 function construction({ clamp, screws }: JointFacts): ClampConstruction | MissingInput {
   if (!clamp) return missing('clamp');
-  const bolts = screws.reduce((sum, { count }) => sum + count, 0);
+  const bolts = boltCount(screws);
   if (clamp.construction !== 'one-slit-stiff') return { kind: clamp.construction, bolts };
   const { tubeArmMm, boltArmMm } = clamp;
   if (!tubeArmMm || !boltArmMm) return missing('clamp-arms');

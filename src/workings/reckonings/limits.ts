@@ -28,7 +28,7 @@ const gradeAsked = (key: string, label: string, first: string): ChoiceAsked => (
   ...{ key, label, first },
   options: grades.map((grade) => ({ value: grade, label: grade })),
 });
-const kinds = {
+const limitKinds = {
   clearance: 'They always go together with play.',
   transition: 'Play or press, as the two parts fall out.',
   interference: 'They always have to be pressed.',
@@ -93,7 +93,7 @@ export const fitByLetters: Reckoning = {
           working: worked(fit.leastUm, 'µm', 'smallest shaft − largest hole', ends, source, known),
         },
       ],
-      remarks: [kinds[fit.kind]],
+      remarks: [limitKinds[fit.kind]],
     };
   },
 };

@@ -17,8 +17,8 @@ import {
   stepInHand,
 } from '../../../src/practice/bench/stepInHand.ts';
 import { appliedDoubt } from '../../../src/practice/joint/appliedDoubt.ts';
-import { threadDiameterMm } from '../../../src/practice/joint/threadDiameter.ts';
 import { AWAY_MS, interrupted } from '../../../src/screens/bench/sitting.ts';
+import { threadDiameterMm } from '../../../src/standards/screws/threadDiameter.ts';
 import { sourceText, targetFigureText } from '../../../src/words/targetWords.ts';
 
 /** Steps by their states: o open, d done, s skipped. */

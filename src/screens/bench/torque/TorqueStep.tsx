@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { StepCard } from '../../../controls/frames/StepCard.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
+import { boltCount } from '../../../mechanics/screws/boltCount.ts';
 import { type TorqueUnit, unitsOf } from '../../../mechanics/units.ts';
 import { rulingTarget } from '../../../planning/rulingTarget.ts';
 import { boltBack, boltTight } from '../../../practice/bench/boltCount.ts';
@@ -29,7 +30,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
   const [typing, setTyping] = useState(false);
   const steady = useSteadyTap();
 
-  const bolts = joint.fasteners.reduce((sum, { count }) => sum + count, 0);
+  const bolts = boltCount(joint.fasteners);
   const of = Math.max(1, bolts);
   const all = draft.tight >= of;
   const ruling = rulingTarget(joint.targets);

@@ -3,7 +3,7 @@ import type { JointRow, StepRow } from '../../../journal/rows.ts';
 import { type TorqueUnit, type Typed, torqueNm, unitLabel } from '../../../mechanics/units.ts';
 import { mostNm, type RulingTarget } from '../../../planning/rulingTarget.ts';
 import { type AppliedDoubt, appliedDoubt } from '../../../practice/joint/appliedDoubt.ts';
-import { threadDiameterMm } from '../../../practice/joint/threadDiameter.ts';
+import { threadDiameterMm } from '../../../standards/screws/threadDiameter.ts';
 import { withRideAfter } from '../../../words/rideAfter.ts';
 import { useRun } from '../../door.tsx';
 import { keepAside } from '../keepAside.ts';

@@ -23,7 +23,7 @@ const twoOfAKind = new Set([
   'cable',
 ]);
 
-const kinds = partKindIds.map((value) => ({
+const kindChoices = partKindIds.map((value) => ({
   value: value as string,
   label: sentenceCase(partKinds[value].label),
 }));
@@ -55,7 +55,7 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
       <SelectField
         label="Kind"
         value={draft.kind === '' ? undefined : draft.kind}
-        options={kinds}
+        options={kindChoices}
         onChoose={(kind) => change({ kind })}
         error={trouble.kind}
       />

@@ -36,12 +36,12 @@ export interface ReadingPadProps {
   onClose: () => void;
 }
 
-type Field = 'pressure' | 'temperature' | 'gauge' | 'look';
+type PadField = 'pressure' | 'temperature' | 'gauge' | 'look';
 
 /** A pressure with big keys, how warm it is, and which gauge; and when to look again. */
 export function ReadingPad(props: ReadingPadProps) {
   const { title, settings, draft, change, gauges, ceilingBar, needed, save, onLog, onClose } = props;
-  const [field, setField] = useState<Field>('pressure');
+  const [field, setField] = useState<PadField>('pressure');
   const [lookMs, setLookMs] = useState<number>();
   const pressureUnit = draft.pressureUnit ?? settings.pressureUnit;
   const temperatureUnit = draft.temperatureUnit ?? settings.temperatureUnit;
@@ -63,7 +63,7 @@ export function ReadingPad(props: ReadingPadProps) {
   const shown = (text: string, unit: string, sign = '') => (text ? `${sign}${text} ${unit}` : unit);
   const fields = (
     <div class="seal-fields">
-      <Filters<Field>
+      <Filters<PadField>
         label="What is typed"
         tabs={[
           { value: 'pressure', label: shown(draft.pressure, unitLabel[pressureUnit]) },

@@ -1,5 +1,4 @@
-import type { Fastener } from '../../journal/entries.ts';
-import { threadNamed } from '../../standards/screws/threads.ts';
+import { threadNamed } from './threads.ts';
 
 /** "M7", "m 7 x 1": a metric thread that stands in no table still tells its diameter. */
 const metric = /^\s*M\s*(\d+(?:[.,]\d+)?)/i;
@@ -19,7 +18,7 @@ function diameterMm(thread: string): number | undefined {
  * @returns nominal diameter, mm, or undefined where it is unknown or not one
  * @example threadDiameterMm([{ thread: 'M5' }]) //=> 5
  */
-export function threadDiameterMm(fasteners: readonly Pick<Fastener, 'thread'>[]): number | undefined {
+export function threadDiameterMm(fasteners: readonly { thread: string }[]): number | undefined {
   const sizes = new Set(fasteners.map(({ thread }) => diameterMm(thread)));
   const [only] = sizes;
   return sizes.size === 1 ? only : undefined;
