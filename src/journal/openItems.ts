@@ -3,13 +3,14 @@ import { rearDrive } from '../fit/mattersHere.ts';
 import { pileOf } from '../fit/pileOf.ts';
 import { bondBroken } from '../planning/bondBroken.ts';
 import { notFitted } from '../standards/checks/notFitted.ts';
+import { gateOf, neverUntouched } from '../standards/checks/releaseGate.ts';
 import { type RideCheckGroup, rideCheck } from '../standards/checks/rideCheck.ts';
 import { wantsTorque } from '../standards/jointKinds.ts';
 
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
-import type { DefectRow, JointRow, RideCheckRow } from './rows.ts';
+import type { DefectRow, JointRow, RideCheckRow, StepRow } from './rows.ts';
 
 /** A joint that a re-check met moved or turned, and that nobody has tightened since. */
 function leftAsFound({ state, found, applied }: JointRow): boolean {
@@ -29,7 +30,7 @@ function openOfBead(rows: Rows, { jointId }: JointRow): { words: string; blocks:
   return verdict === 'holds' ? undefined : { words: 'seal not yet judged to hold', blocks: false };
 }
 
-function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
+function openOfJoint(rows: Rows, joint: JointRow, nowMs: number, workedOn: boolean): OpenItem[] {
   const { jointId, name, matters, state } = joint;
   const items: OpenItem[] = [];
   const add = (what: OpenItem['what'], words: string, blocks: boolean) =>
@@ -40,7 +41,9 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
   }
   if (state === 'hand-tight') add('hand-tight', `${name}: hand-tight only`, matters);
   else if (state === 'open' && wantsTorque(joint)) add('joint-open', `${name}: no torque logged`, matters);
-  else if (leftAsFound(joint)) {
+  else if (state === 'open' && neverUntouched.includes(joint.kind) && !workedOn) {
+    add('joint-open', `${name}: no work logged`, matters);
+  } else if (leftAsFound(joint)) {
     const met = joint.found?.outcome === 'turned' ? 'turned' : 'moved';
     add('joint-open', `${name}: found ${met} at a re-check, not tightened since`, matters);
   }
@@ -64,6 +67,72 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number): OpenItem[] {
     if (bead) add('unsealed', `${name}: ${bead.words}`, bead.blocks);
   }
   return items;
+}
+
+/** A step not done: it stops the bike where the table says so, and is named everywhere else. */
+function openOfStep(rows: Rows, { state, title, kind, why, jointId, partId }: StepRow): OpenItem[] {
+  if (state !== 'open' && state !== 'skipped') return [];
+  const joint = jointId === undefined ? undefined : rows.get('joint', jointId);
+  // What is apart is told by itself.
+  const apart = joint?.state === 'apart';
+  const part = partId === undefined ? undefined : rows.get('part', partId);
+  const gate = gateOf({ jointKind: joint?.kind, partKind: part?.kind }, kind);
+  const proven = gate?.provenByTorque && joint?.state === 'torqued';
+  const blocks = !apart && joint?.matters !== false && !proven && gate?.[state] === 'stops';
+  // Several steps bear the name of one joint; what is to be done tells them apart.
+  const words =
+    state === 'open' ? `Step not done: ${title}, ${kind}` : `Step skipped: ${title}, ${kind}: ${why}`;
+  return [
+    {
+      what: state === 'open' ? 'step-open' : 'step-skipped',
+      words: blocks ? `${words}. ${gate.why}` : words,
+      ...(blocks && jointId ? { jointId } : {}),
+      blocks,
+    },
+  ];
+}
+
+/**
+ * What has still to set, seal or settle, and glue whose time was cut short. Of a bond that is about no joint it is not known
+ * what hangs on it, so it counts as what matters.
+ */
+function openWaits(rows: Rows, bikeId: Id, joints: readonly JointRow[], nowMs: number): OpenItem[] {
+  const matters = (jointId: Id | undefined) =>
+    jointId === undefined || joints.some((one) => one.jointId === jointId && one.matters);
+  const running = rows
+    .group('wait', `wait@${bikeId}`)
+    // What a joint has in it is told with the joint, and what a tyre holds with its seal.
+    .filter(({ waitKind, jointId }) => waitKind !== 'seal' && (waitKind !== 'cure' || jointId === undefined))
+    .filter(({ dueAtMs = 0 }) => dueAtMs > nowMs)
+    .map(
+      ({ title, waitKind, jointId }): OpenItem => ({
+        what: 'uncured',
+        words: `Still waiting: ${title}`,
+        ...(jointId ? { jointId } : {}),
+        blocks: waitKind !== 'other' && matters(jointId),
+      }),
+    );
+  const glued = [
+    ...rows.group('wait', `wait@${bikeId}`),
+    ...rows.group('wait', `wait-over@${bikeId}`),
+  ].filter(({ waitKind }) => waitKind === 'adhesive');
+  const together = joints.filter(({ state }) => state !== 'apart');
+  const cut = together.flatMap(({ jointId, name, matters: grave }): OpenItem[] => {
+    const [last] = glued
+      .filter((wait) => wait.jointId === jointId)
+      .toSorted((a, b) => b.startedAtMs - a.startedAtMs);
+    return last?.outcome === 'cut-short'
+      ? [
+          {
+            what: 'uncured',
+            words: `${name}: the time of its adhesive was cut short`,
+            jointId,
+            blocks: grave,
+          },
+        ]
+      : [];
+  });
+  return [...running, ...cut];
 }
 
 /** Whether a finding at this item of the pre-ride check may be put off until after the ride; unknown ones may not. */
@@ -139,37 +208,12 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
     ...joints
       // A joint apart whose parts have left the bike is history, not an open item.
       .filter((joint) => joint.state !== 'apart' || joint.partIds.every((id) => parts.has(id)))
-      .flatMap((joint) => openOfJoint(rows, joint, nowMs)),
-    ...steps
-      .filter(({ state }) => state === 'open')
-      .map(
-        // Several steps bear the name of one joint; what is to be done tells them apart.
-        ({ title, kind }): OpenItem => ({
-          what: 'step-open',
-          words: `Step not done: ${title}, ${kind}`,
-          blocks: false,
-        }),
-      ),
-    ...steps
-      .filter(({ state }) => state === 'skipped')
-      .map(
-        ({ title, kind, why }): OpenItem => ({
-          what: 'step-skipped',
-          words: `Step skipped: ${title}, ${kind}: ${why}`,
-          blocks: false,
-        }),
-      ),
-    ...rows
-      .group('wait', `wait@${bikeId}`)
-      .filter(({ waitKind, dueAtMs = 0 }) => waitKind !== 'cure' && waitKind !== 'seal' && dueAtMs > nowMs)
-      .map(
-        ({ title, waitKind, jointId }): OpenItem => ({
-          what: 'uncured',
-          words: `Still waiting: ${title}`,
-          ...(jointId ? { jointId } : {}),
-          blocks: waitKind === 'adhesive' && joints.some((one) => one.jointId === jointId && one.matters),
-        }),
-      ),
+      .flatMap((joint) => {
+        const workedOn = steps.some(({ jointId, state }) => jointId === joint.jointId && state === 'done');
+        return openOfJoint(rows, joint, nowMs, workedOn);
+      }),
+    ...steps.flatMap((step) => openOfStep(rows, step)),
+    ...openWaits(rows, bikeId, joints, nowMs),
     ...rows
       .group('recheck', `recheck@${bikeId}`)
       .filter(({ dueAtMs }) => dueAtMs !== undefined && dueAtMs <= nowMs)

@@ -5,8 +5,8 @@ import { hrefOf } from '../route.ts';
 export function openHref({ what, jointId }: OpenItem, bikeId: Id): string | undefined {
   if (what === 'recheck-overdue') return hrefOf({ at: 'rechecks', bikeId });
   if (what === 'unsealed' && jointId) return hrefOf({ at: 'seal', jointId });
-  if (jointId) return hrefOf({ at: 'joint', jointId });
   if (what === 'step-open' || what === 'step-skipped') return hrefOf({ at: 'plan', bikeId });
+  if (jointId) return hrefOf({ at: 'joint', jointId });
   if (what === 'fit-finding') return hrefOf({ at: 'fit', bikeId });
   if (what === 'defect' || what === 'uncured') return hrefOf({ at: 'bike', bikeId });
   return undefined;

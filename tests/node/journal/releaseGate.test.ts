@@ -1,0 +1,138 @@
+import { describe, expect, test } from 'vitest';
+import type { OpenItem } from '../../../src/journal/entries.ts';
+import type { Logbook } from '../../../src/logbook.ts';
+import type { JointKind } from '../../../src/standards/jointKinds.ts';
+import { aBike, torque } from '../logbook/aBike.ts';
+import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
+
+const HOUR = 3_600_000;
+const bare = { between: [], targets: [] };
+const open = async (logbook: Logbook): Promise<OpenItem[]> =>
+  ((await logbook.read('release', { bikeId: 'b1' }))?.open ?? []).filter(
+    ({ what }) => !what.startsWith('check'),
+  );
+const stopping = async (logbook: Logbook) =>
+  (await open(logbook)).filter(({ blocks }) => blocks).map(({ words }) => words);
+
+/** A bike with one joint of a kind and one step about it. */
+async function withStep(kind: JointKind, step: 'fit' | 'press' | 'adjust' | 'torque' | 'lock', name = 'It') {
+  const opened = await openTestLogbook();
+  const { logbook } = opened;
+  await aBike(logbook, 'b1', { ...bare, kind, name, jointId: 'j', fasteners: [] });
+  await done(logbook, { type: 'add-step', stepId: 's', bikeId: 'b1', kind: step, title: name, jointId: 'j' });
+  return opened;
+}
+
+describe('the release gate', () => {
+  test('[L9] a brake hose that was never tightened stops, until work on it is logged', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const fasteners = [{ thread: 'M6', count: 1, hand: 'right' as const }];
+    await aBike(logbook, 'b1', { ...bare, kind: 'cable-anchor', name: 'Hose', jointId: 'j', fasteners });
+    expect(await stopping(logbook)).toEqual(['Hose: no work logged']);
+    clock.nowMs += HOUR;
+    await torque(logbook, 'j', 6, 1);
+    expect(await stopping(logbook)).toEqual([]);
+    logbook.close();
+  });
+
+  test('[L9] a brake that was not bled stops, left open or skipped, and says why', async () => {
+    const { logbook } = await withStep('caliper', 'adjust', 'Bleed the brake');
+    const why = 'A brake that was not bled or adjusted does not hold.';
+    expect(await stopping(logbook)).toEqual([`Step not done: Bleed the brake, adjust. ${why}`]);
+    await done(logbook, { type: 'skip-step', stepId: 's', why: 'no fluid' });
+    expect(await stopping(logbook)).toEqual([`Step skipped: Bleed the brake, adjust: no fluid. ${why}`]);
+    await done(logbook, { type: 'reopen-step', stepId: 's', why: 'fluid came' });
+    await done(logbook, { type: 'finish-step', stepId: 's' });
+    expect(await stopping(logbook)).toEqual([]);
+    logbook.close();
+  });
+
+  test('[L9] a wheel whose tension was skipped stops', async () => {
+    const { logbook } = await withStep('spokes', 'adjust', 'Tension and true');
+    await done(logbook, { type: 'skip-step', stepId: 's', why: 'later' });
+    expect(await stopping(logbook)).toContain(
+      'Step skipped: Tension and true, adjust: later. A wheel that was not brought to tension and true folds.',
+    );
+    logbook.close();
+  });
+
+  test('[L9] a steering joint unfinished stops; once its torque is logged the line in the list does not', async () => {
+    const pressed = await withStep('headset', 'press', 'Headset');
+    expect(await stopping(pressed.logbook)).toContain(
+      'Step not done: Headset, press. Steering with play or tight spots throws the rider.',
+    );
+    pressed.logbook.close();
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId } = await aBike(logbook);
+    await done(logbook, { type: 'add-step', stepId: 's', bikeId: 'b1', kind: 'fit', title: 'Stem', jointId });
+    expect((await stopping(logbook)).some((words) => words.startsWith('Step not done: Stem, fit.'))).toBe(
+      true,
+    );
+    clock.nowMs += HOUR;
+    await torque(logbook, jointId);
+    expect(await stopping(logbook)).toEqual([]);
+    expect((await open(logbook)).map(({ words }) => words)).toEqual(['Step not done: Stem, fit']);
+    logbook.close();
+  });
+
+  test('[L9] a step about a part alone stops by that part; one about nothing, or about a rack, is named', async () => {
+    const { logbook } = await openTestLogbook();
+    await aBike(logbook, 'b1', { ...bare, kind: 'rack', matters: false, fasteners: [], jointId: 'j' });
+    await done(logbook, {
+      ...{
+        type: 'add-part',
+        partId: 'brake',
+        place: { on: 'bike', bikeId: 'b1' },
+        label: 'B',
+        name: 'Brake',
+      },
+      ...{ kind: 'caliper', origin: 'found' },
+    });
+    const add = { type: 'add-step', bikeId: 'b1', kind: 'adjust' } as const;
+    await done(logbook, { ...add, title: 'Bleed', partId: 'brake' });
+    await done(logbook, { ...add, title: 'Rack level', jointId: 'j' });
+    await done(logbook, { ...add, title: 'Ring the bell' });
+    expect((await stopping(logbook)).map((words) => words.split(',')[0])).toEqual(['Step not done: Bleed']);
+    expect(await open(logbook)).toHaveLength(3);
+    logbook.close();
+  });
+
+  test('[L9] an unset bond stops, also where it is about no joint, and one cut short until it is made again', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    await aBike(logbook, 'b1', { ...bare, kind: 'headset', fasteners: [], jointId: 'j' });
+    await done(logbook, {
+      type: 'add-step',
+      stepId: 's',
+      bikeId: 'b1',
+      kind: 'fit',
+      title: 'In',
+      jointId: 'j',
+    });
+    await done(logbook, { type: 'finish-step', stepId: 's' });
+    const glue = { type: 'start-wait', bikeId: 'b1', kind: 'adhesive', waitMs: 24 * HOUR } as const;
+    await done(logbook, { ...glue, waitId: 'w1', title: 'Sleeve in the frame' });
+    await done(logbook, { ...glue, waitId: 'w2', title: 'Cup', jointId: 'j' });
+    expect(await stopping(logbook)).toEqual(['Still waiting: Sleeve in the frame', 'Still waiting: Cup']);
+    await done(logbook, { type: 'end-wait', waitId: 'w2', outcome: 'cut-short' });
+    clock.nowMs += 25 * HOUR;
+    expect(await stopping(logbook)).toEqual(['Stem on steerer: the time of its adhesive was cut short']);
+    await done(logbook, { ...glue, waitId: 'w3', title: 'Cup again', jointId: 'j' });
+    clock.nowMs += 25 * HOUR;
+    expect(await stopping(logbook)).toEqual([]);
+    logbook.close();
+  });
+
+  test('[L9] threadlocker of a step that is about no joint stops until it has cured', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    await aBike(logbook, 'b1', { kind: 'other', matters: false });
+    await done(logbook, { type: 'add-step', stepId: 's', bikeId: 'b1', kind: 'lock', title: 'Lever screw' });
+    await done(logbook, {
+      ...{ type: 'apply-locker', stepId: 's', grade: 'medium', surface: 'steel', primer: false },
+      waitMs: 24 * HOUR,
+    });
+    expect(await stopping(logbook)).toEqual(['Still waiting: Lever screw']);
+    clock.nowMs += 25 * HOUR;
+    expect(await stopping(logbook)).toEqual([]);
+    logbook.close();
+  });
+});
