@@ -25,5 +25,5 @@ export function checkEntry(rows: Rows, entry: EntryBody | Entry, only?: readonly
     const wrong = check(given[key]);
     if (wrong) refuse(wrong.refused, wrong.about);
   }
-  (kinds[entry.type] as Kind<EntryType>).guard?.(rows, entry);
+  (kinds[entry.type] as Kind<EntryType>).guard?.(rows, entry, only);
 }

@@ -118,6 +118,8 @@ export type Command = Common &
         jointId: Id;
         stepId?: Id;
         mark: SealMark;
+        /** It was so, though the pressure is above the limit of tyre or rim. */
+        overLimit?: true;
         note?: string;
         photoIds?: Id[];
         lookAgainMs?: number;
@@ -293,6 +295,7 @@ export type Refusal =
   | 'limit-missing'
   | 'check-incomplete'
   | 'must-be-done'
+  | 'above-the-limit'
   | 'is-fitted'
   | 'cure-not-started'
   | 'covers-missing'

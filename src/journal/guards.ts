@@ -1,12 +1,13 @@
+import { ceilingText, sealCeiling } from '../fit/tyreCeiling.ts';
 import { boltCount } from '../mechanics/screws/boltCount.ts';
 import { plausibleTorque } from '../mechanics/screws/torquePlausible.ts';
-import { type TorqueUnit, type Typed, torqueNm } from '../mechanics/units.ts';
+import { pressureBar, type TorqueUnit, type Typed, torqueNm, unitLabel } from '../mechanics/units.ts';
 import { notFitted } from '../standards/checks/notFitted.ts';
 import { neverDeferred } from '../standards/checks/releaseRules.ts';
 import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { threadDiameterMm } from '../standards/screws/threadDiameter.ts';
 import { refuse } from './decide/ruling.ts';
-import type { EntryOf, Id, ToolAbout } from './entries.ts';
+import type { EntryOf, Id, SealMark, ToolAbout } from './entries.ts';
 import type { Rows } from './fold.ts';
 import { labelHolder } from './labelHolder.ts';
 import type { JointRow } from './rows.ts';
@@ -27,6 +28,17 @@ export function checkBolts(rows: Rows, jointId: Id, bolts: number): void {
   const joint = rows.get('joint', jointId);
   const all = boltCount(joint?.fasteners ?? []);
   if (all > 0 && bolts < all) refuse('bolts-missing', `${bolts} of ${all}`);
+}
+
+/** A pressure above what tyre or rim may see is asked about before it is kept; both figures are said. */
+export function checkPressure(rows: Rows, jointId: Id, mark: SealMark, overLimit: true | undefined): void {
+  const pressure = 'reading' in mark ? mark.reading?.pressure : undefined;
+  const joint = rows.get('joint', jointId);
+  if (!pressure || !joint || overLimit) return;
+  const ceiling = sealCeiling(joint.partIds.flatMap((partId) => rows.get('part', partId) ?? []));
+  if (!ceiling.ok || pressureBar(pressure.value, pressure.unit) <= ceiling.ceilingBar + 1e-9) return;
+  const { typed, unit } = pressure;
+  refuse('above-the-limit', `${typed} ${unitLabel[unit]}, at most ${ceilingText(ceiling.ceilingBar, unit)}`);
 }
 
 /** A label is on one part. */

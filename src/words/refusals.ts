@@ -50,6 +50,8 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'must-not-be-deferred': (about) => `Not with this open: ${about}. Mend it, then release.`,
   'limit-missing': () => 'Give a limit: a date, a distance or a number of rides.',
   'check-incomplete': () => 'Answer every point of this group first.',
+  'above-the-limit': (about) =>
+    `${about}: above the limit of tyre or rim. Let air out, or say that it was so.`,
   'must-be-done': (about) => `This is done on every bike: ${about}.`,
   'is-fitted': (about) =>
     `The bike has one by its parts: ${about}. Look at it, or take it off the bike first.`,

@@ -77,14 +77,14 @@ export function markSeal(rows: Rows, command: CommandOf<'mark-seal'>, now: Circu
   const joint = jointOf(rows, command.jointId);
   refuseWithoutParts(rows, joint);
   const { jointId, bikeId, matters, name } = joint;
-  const { mark, stepId, note, photoIds, lookAgainMs } = command;
+  const { mark, stepId, note, photoIds, lookAgainMs, overLimit } = command;
   // Reading a gauge changes nothing on the wheel; what moves air, sealant or bead does.
   const reads = mark.mark === 'reading' || mark.mark === 'dry-reading';
   const holds = mark.mark === 'verdict' && mark.verdict === 'holds';
   const entries: EntryBody[] = [
     present({
       type: 'seal-marked',
-      ...{ jointId, bikeId, stepId, mark, note, photoIds },
+      ...{ jointId, bikeId, stepId, mark, note, photoIds, overLimit },
       matters: matters && !reads && !holds,
     }),
   ];

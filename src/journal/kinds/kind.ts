@@ -49,8 +49,11 @@ export interface Kind<T extends EntryType> {
   facts: Fact<EntryOf<T>>[];
   /** A statement made at a moment, or what only the logbook writes: answered by a new entry, never corrected. */
   stands?: true;
-  /** What must hold besides, for a new entry and for a corrected one: a refusal is thrown. */
-  guard?(rows: Rows, entry: Extract<EntryBody, { type: T }>): void;
+  /**
+   * What must hold besides, for a new entry and for a corrected one: a refusal is thrown.
+   * @param only the fields that a correction changes
+   */
+  guard?(rows: Rows, entry: Extract<EntryBody, { type: T }>, only?: readonly string[]): void;
 }
 
 /** A row that begins with this entry. */

@@ -1,6 +1,7 @@
 import * as about from '../checks/about.ts';
-import { flag, maybe, short, text } from '../checks/field.ts';
+import { exactly, flag, maybe, short, text } from '../checks/field.ts';
 import type { EntryOf } from '../entries.ts';
+import { checkPressure } from '../guards.ts';
 import type { WaitRow } from '../rows.ts';
 import {
   anId,
@@ -109,6 +110,10 @@ export const sealMarked: Kind<'seal-marked'> = {
     photoIds: remarkField(about.photoIds),
     matters: fixed(flag),
     mark: correctable(about.sealMark),
+    overLimit: correctable(maybe(exactly(true))),
+  },
+  guard: (rows, { jointId, mark, overLimit }, only) => {
+    if (!only || only.includes('mark')) checkPressure(rows, jointId, mark, overLimit);
   },
   facts: [
     grows<EntryOf<'seal-marked'>, 'seal'>(

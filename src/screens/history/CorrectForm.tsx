@@ -54,7 +54,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
     setWrong({ reason: 'Say why; the reason stays beside it.' });
     return false;
   };
-  const correct = async () => {
+  const correct = async (besides: { overLimit?: true } = {}) => {
     if (save.is === 'saving') return;
     const read = readCorrection(entry, draft);
     if (!read.ok) {
@@ -79,7 +79,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       type: 'correct',
       entryId: entry.id,
       reason,
-      becomes: { ...before, ...changed },
+      becomes: { ...before, ...changed, ...besides },
     });
     if (!entries) return;
     clear();
@@ -149,7 +149,12 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
         </p>
       )}
       <SaveNotice save={save} />
-      <Button kind="main" wide disabled={save.is === 'saving'} onPress={correct}>
+      {save.is === 'refused' && save.refused === 'above-the-limit' && (
+        <Button kind="danger" wide icon="warning" onPress={() => void correct({ overLimit: true })}>
+          It was so
+        </Button>
+      )}
+      <Button kind="main" wide disabled={save.is === 'saving'} onPress={() => void correct()}>
         Correct the entry
       </Button>
       <HoldButton

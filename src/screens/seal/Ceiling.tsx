@@ -1,6 +1,7 @@
 import { Icon } from '../../controls/Icon.tsx';
+import type { SealCeiling } from '../../fit/tyreCeiling.ts';
 import type { PressureUnit } from '../../mechanics/units.ts';
-import type { SealCeiling } from '../../practice/seal/tyreOnRim.ts';
+
 import { atMost } from '../../words/atMost.ts';
 
 /** The most it may see, and who says so. */

@@ -4,12 +4,14 @@ import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { Worktop } from '../../controls/frames/Worktop.tsx';
+import { sealCeiling, withSealant } from '../../fit/tyreCeiling.ts';
 import type { Id, Reading, SealMark, Settings } from '../../journal/entries.ts';
 import type { Views } from '../../logbook.ts';
 import { LIE_MS } from '../../practice/seal/lookAgain.ts';
 import { askedBy, sealActs } from '../../practice/seal/sealActs.ts';
 import { nextOfSeal } from '../../practice/seal/sealOrder.ts';
-import { sealantHint, sealCeiling, withSealant } from '../../practice/seal/tyreOnRim.ts';
+import { sealantHint } from '../../practice/seal/tyreOnRim.ts';
+import { unitsOfMarks } from '../../practice/seal/unitsOfMarks.ts';
 import { Awake } from '../bench/Awake.tsx';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
@@ -77,8 +79,8 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
     setSeated(undefined);
     clear();
   };
-  const keep = async (mark: SealMark, lookAgainMs?: number) => {
-    if (!(await log(mark, lookAgainMs))) return;
+  const keep = async (mark: SealMark, lookAgainMs?: number, overLimit?: true) => {
+    if (!(await log(mark, lookAgainMs, overLimit))) return;
     setOpen(undefined);
     setSeated(undefined);
   };
@@ -92,14 +94,15 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
     return (
       <ReadingPad
         title={`${markNames[open]}: ${name}`}
-        {...{ settings, change, save }}
+        {...{ change, save }}
+        settings={{ ...settings, ...unitsOfMarks(marks) }}
         draft={{ ...draft, ...(draft.gauge === undefined && gauges[0] ? { gauge: gauges[0] } : {}) }}
         gauges={[...new Set(gauges)].slice(0, 3)}
         ceilingBar={ceiling.ok ? ceiling.ceilingBar : undefined}
         needed={open !== 'let-down' && open !== 'seated'}
-        onLog={(reading, lookAgainMs) => {
+        onLog={(reading, lookAgainMs, overLimit) => {
           const mark = withReading(open, seated, reading);
-          if (mark) void keep(mark, lookAgainMs);
+          if (mark) void keep(mark, lookAgainMs, overLimit);
         }}
         onClose={shut}
       />

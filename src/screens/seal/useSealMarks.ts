@@ -14,7 +14,7 @@ export interface SealEntry {
   save: SaveState;
   clear(): void;
   /** Logs one mark; true once it is kept. */
-  log(mark: SealMark, lookAgainMs?: number): Promise<boolean>;
+  log(mark: SealMark, lookAgainMs?: number, overLimit?: true): Promise<boolean>;
   /** Sets the next look without a mark; true once it is kept. */
   lookAgain(spanMs: number): Promise<boolean>;
 }
@@ -30,7 +30,7 @@ export function useSealMarks(joint: JointRow, stepId: Id | undefined, wait: Wait
   const [draft, change, clearDraft] = useDraft<SealDraft>(`seal:${jointId}`, noSealDraft);
   const gathered = useStepDraft(`seal-${jointId}`, undefined);
   const { run, save, clear } = useRun();
-  const log = async (mark: SealMark, lookAgainMs?: number) => {
+  const log = async (mark: SealMark, lookAgainMs?: number, overLimit?: true) => {
     if (save.is === 'saving') return false;
     const entries = await run(
       {
@@ -39,6 +39,7 @@ export function useSealMarks(joint: JointRow, stepId: Id | undefined, wait: Wait
         ...(mark.mark === 'seated' && stepId ? { stepId } : {}),
         ...gathered.noteAndPhotos(),
         ...(lookAgainMs === undefined ? {} : { lookAgainMs }),
+        ...(overLimit ? { overLimit } : {}),
       },
       { photos: gathered.photos, undo: `${markNames[mark.mark]}: ${name}` },
     );

@@ -71,6 +71,7 @@ export const fieldLabels: Record<EntryField, string> = {
   primer: 'Primer',
   temperature: 'Temperature',
   gap: 'Gap',
+  overLimit: 'Above the limit',
   waitMs: 'Wait',
   outcome: 'Outcome',
   words: 'Words',

@@ -151,8 +151,8 @@ export const sentencesOfJoints: Sentences<
     names,
   ) =>
     `${lockerNoun(grade)}, ${grade.replaceAll('-', ' ')}, was put on ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer${gap ? `, gap ${quantityWords(gap)}` : ''}${temperature ? `, at ${quantityWords(temperature)}` : ''}; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
-  'seal-marked': ({ jointId, bikeId, mark, note }, names) =>
-    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}.${remark('Note', note)}`,
+  'seal-marked': ({ jointId, bikeId, mark, overLimit, note }, names) =>
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}${overLimit ? ', above the limit, and it was so' : ''}.${remark('Note', note)}`,
   'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {
     const looked = way === 'mark' ? 'by its paint mark' : 'by pulling in the tightening direction';
     const much = [

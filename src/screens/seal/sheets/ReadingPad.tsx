@@ -3,6 +3,7 @@ import { Button } from '../../../controls/Button.tsx';
 import { Keypad } from '../../../controls/fields/Keypad.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Screen } from '../../../controls/frames/Screen.tsx';
+import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import { Filters } from '../../../controls/lists/Filters.tsx';
 import { readingTyped, type SealDraft } from '../../../drafts/sealDraft.ts';
 import type { Reading, Settings } from '../../../journal/entries.ts';
@@ -27,12 +28,13 @@ export interface ReadingPadProps {
   change: (changed: Partial<SealDraft>) => void;
   /** Gauges named before, newest first. */
   gauges: readonly string[];
-  /** The most it may see, bar; a higher figure is said loudly and logged all the same. */
+  /** The most it may see, bar; a higher figure is asked about before it is logged. */
   ceilingBar: number | undefined;
   /** A pressure must be typed; otherwise it may be left out. */
   needed: boolean;
   save: SaveState;
-  onLog: (reading: Reading | undefined, lookAgainMs: number | undefined) => void;
+  /** `overLimit` where a pressure above the ceiling was asked about and stands. */
+  onLog: (reading: Reading | undefined, lookAgainMs: number | undefined, overLimit?: true) => void;
   onClose: () => void;
 }
 
@@ -42,6 +44,7 @@ type PadField = 'pressure' | 'temperature' | 'gauge' | 'look';
 export function ReadingPad(props: ReadingPadProps) {
   const { title, settings, draft, change, gauges, ceilingBar, needed, save, onLog, onClose } = props;
   const [field, setField] = useState<PadField>('pressure');
+  const [asking, setAsking] = useState(false);
   const [lookMs, setLookMs] = useState<number>();
   const pressureUnit = draft.pressureUnit ?? settings.pressureUnit;
   const temperatureUnit = draft.temperatureUnit ?? settings.temperatureUnit;
@@ -54,6 +57,7 @@ export function ReadingPad(props: ReadingPadProps) {
     pressureBar(pressure.value, pressure.unit) > ceilingBar;
   const log = () => {
     if (!typed.ok || !ready || save.is === 'saving') return;
+    if (tooHigh) return setAsking(true);
     onLog(pressure ? typed.reading : undefined, lookMs);
   };
   const look = (ms: number | undefined) => {
@@ -172,6 +176,34 @@ export function ReadingPad(props: ReadingPadProps) {
             </Button>
           ))}
         </div>
+      )}
+      {asking && pressure && typed.ok && ceilingBar !== undefined && (
+        <Sheet
+          open
+          title={`${pressure.typed} ${unitLabel[pressure.unit]}: at most ${atMost(ceilingBar, pressure.unit)}`}
+          onClose={() => setAsking(false)}
+          actions={
+            <>
+              <SaveLine save={save} />
+              <Button kind="main" size="greasy" icon="pencil" onPress={() => setAsking(false)}>
+                Change it
+              </Button>
+              <Button
+                kind="danger"
+                size="greasy"
+                icon="warning"
+                onPress={() => onLog(typed.reading, lookMs, true)}
+              >
+                {`It was ${pressure.typed} ${unitLabel[pressure.unit]}`}
+              </Button>
+            </>
+          }
+        >
+          <p class="far">
+            Above the limit of tyre or rim the tyre can blow off. Check number and unit; if it is so, let air
+            out first.
+          </p>
+        </Sheet>
       )}
       {field === 'look' && (
         <LookAgainChoice onSpan={look} onNone={lookMs === undefined ? undefined : () => look(undefined)} />

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Face } from '../../../../src/fit/faces/face.ts';
-import { sealantHint, sealCeiling, withSealant } from '../../../../src/practice/seal/tyreOnRim.ts';
+import { sealCeiling, withSealant } from '../../../../src/fit/tyreCeiling.ts';
+import { sealantHint } from '../../../../src/practice/seal/tyreOnRim.ts';
 import { atMost } from '../../../../src/words/atMost.ts';
 
 const face = (
