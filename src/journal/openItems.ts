@@ -74,13 +74,13 @@ function openOfStep(rows: Rows, { state, title, kind, why, jointId, partId }: St
   if (state !== 'open' && state !== 'skipped') return [];
   const joint = jointId === undefined ? undefined : rows.get('joint', jointId);
   // What is apart, or not tightened, is told by itself.
-  const told =
+  const byItsJoint =
     joint?.state === 'apart' ||
     (joint !== undefined && kind === 'torque' && joint.state !== 'torqued' && wantsTorque(joint));
   const part = partId === undefined ? undefined : rows.get('part', partId);
   const gate = gateOf({ jointKind: joint?.kind, partKind: part?.kind }, kind);
   const proven = gate?.provenByTorque && joint?.state === 'torqued';
-  const blocks = !told && joint?.matters !== false && !proven && gate?.[state] === 'stops';
+  const blocks = !byItsJoint && joint?.matters !== false && !proven && gate?.[state] === 'stops';
   // Several steps bear the name of one joint; what is to be done tells them apart.
   const words =
     state === 'open' ? `Step not done: ${title}, ${kind}` : `Step skipped: ${title}, ${kind}: ${why}`;
