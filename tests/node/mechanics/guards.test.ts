@@ -147,7 +147,7 @@ const wheels: Guard[] = [
   ['erdMm', 100, 800, (erdMm) => straightPullLengthMm({ ...straight, erdMm })],
   [
     'headCircleMm',
-    40,
+    10,
     400,
     (headCircleMm) => straightPullLengthMm({ ...straight, headCircleMm, lineOffsetMm: 0 }),
   ],
