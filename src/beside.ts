@@ -1,11 +1,16 @@
+import { isDemo } from './journal/demoIds.ts';
 import type { DueLine, Logbook } from './logbook.ts';
 import { startPageReminders } from './reminders/pageReminders.ts';
 import { stillDue, withAnew } from './reminders/unseen.ts';
 import type { Beside } from './screens/App.tsx';
+import type { Safety } from './screens/safety.tsx';
 import { clockChanges, onOtherPage, placeInBrowser } from './sensing/clockChanges.ts';
 import { type ClockJump, clockWatch } from './sensing/clockWatch.ts';
 import { bell } from './sensing/sound.ts';
+import { missingWords } from './words/safetyWords.ts';
 import { workerName } from './workerName.ts';
+
+export { safeguardsOf } from './safety.ts';
 
 const BEAT_MS = 10_000;
 const LAST_SEEN = 'clock:last-seen';
@@ -72,12 +77,56 @@ async function askForPeriodicSync(registration: ServiceWorkerRegistration | unde
   }
 }
 
-/** Asks the browser once, after the first entry, not to clear the logbook by itself. */
-function persistAfterFirstEntry(logbook: Logbook): void {
-  const stop = logbook.watch(() => {
+const ASKED_TO_KEEP = 'pinchbolt:asked-to-keep';
+
+/**
+ * Asks the browser once not to clear the logbook by itself: as soon as it holds a bike, a part or a tool that is not
+ * the demo's. The answer stands in the settings, where it can be asked again.
+ */
+async function askToKeep(logbook: Logbook): Promise<void> {
+  if (!navigator.storage?.persist || (await navigator.storage.persisted())) return;
+  try {
+    if (localStorage.getItem(ASKED_TO_KEEP)) return;
+  } catch {
+    return;
+  }
+  let asked = false;
+  const look = async () => {
+    const [bikes, parts, tools] = await Promise.all([
+      logbook.read('bikes', {}),
+      logbook.read('parts', { at: 'shelf' }),
+      logbook.read('tools', {}),
+    ]);
+    const ids = [
+      ...bikes.map(({ bikeId }) => bikeId),
+      ...parts.map(({ partId }) => partId),
+      ...tools.map(({ toolId }) => toolId),
+    ];
+    if (asked || ids.every(isDemo)) return;
+    asked = true;
     stop();
-    void navigator.storage?.persist?.().catch(() => false);
+    const kept = await navigator.storage.persist();
+    localStorage.setItem(ASKED_TO_KEEP, kept ? 'kept' : 'no promise');
+  };
+  const lookAgain = () => void look().catch(() => {});
+  const stop = logbook.watch(lookAgain);
+  lookAgain();
+}
+
+/** Keeps the second copy level with the logbook, and tells when entries are missing that were there. */
+async function followLogbook(
+  logbook: Logbook,
+  safety: Safety,
+  tell: (missing: Beside['missing']) => void,
+): Promise<void> {
+  const { copy } = await safety.safeguards();
+  copy.onState(async ({ is, missing }) => {
+    // An empty logbook has a screen of its own that says so.
+    const { entries } = missing.entries > 0 ? await logbook.copies.counts() : { entries: 0 };
+    tell(entries > 0 ? missingWords(missing.entries, is !== 'none') : undefined);
   });
+  logbook.watch(() => void copy.follow());
+  await copy.follow();
 }
 
 /**
@@ -133,7 +182,7 @@ function nameManifest(): void {
 }
 
 /** Starts what runs beside the screens and tells `draw` whenever any of it has something to say. */
-export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): void {
+export function runBeside(logbook: Logbook, safety: Safety, draw: (beside: Beside) => void): void {
   let beside: Beside = {};
   const tell = (change: Partial<Beside>) => {
     beside = { ...beside, ...change };
@@ -163,7 +212,8 @@ export function runBeside(logbook: Logbook, draw: (beside: Beside) => void): voi
   });
   watchClock(logbook, (clockMoved) => tell({ clockMoved }));
   nameManifest();
-  persistAfterFirstEntry(logbook);
+  void askToKeep(logbook).catch(() => {});
+  void followLogbook(logbook, safety, (missing) => tell({ missing })).catch(() => {});
   void registerWorker(
     (update) => tell({ update }),
     (lookForUpdate) => tell({ lookForUpdate }),

@@ -3,20 +3,35 @@ import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from './
 import type { Command, Photo, Refused } from './journal/commands.ts';
 import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
 import type { GivenCommand, Homes } from './store/append.ts';
+import type { StoreCheck } from './store/check.ts';
 import { claimDue } from './store/claim.ts';
+import type { Mending } from './store/copies.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import type { DemoRemoval } from './store/demo.ts';
 import * as stored from './store/read.ts';
 import { type NoQuestion, readersFor, type ViewName, type Views } from './store/views.ts';
 
 export { openDrafts } from './store/drafts.ts';
-export type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage, NoQuestion, Photo, ViewName, Views };
+export type {
+  AsBuilt,
+  DueLine,
+  HistoryLine,
+  HistoryMark,
+  HistoryPage,
+  NoQuestion,
+  Photo,
+  StoreCheck,
+  ViewName,
+  Views,
+};
 
 /** The part of the door that writes; loaded when it is first needed. */
 export interface Writer {
   append: typeof import('./store/append.ts')['append'];
   copies: typeof import('./store/copies.ts');
+  checkStore: typeof import('./store/check.ts')['checkStore'];
   rebuildIfOld: typeof import('./store/rebuild.ts')['rebuildIfOld'];
+  sortAnew: typeof import('./store/rebuild.ts')['sortAnew'];
   asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
   releaseNow: typeof import('./store/deepViews.ts')['releaseNow'];
   removeDemo: typeof import('./store/demo.ts')['removeDemo'];
@@ -59,6 +74,14 @@ export interface CopyDoor {
   entriesUnder(ids: readonly Id[]): Promise<ReadonlyMap<Id, Entry>>;
   photoUnder(photoId: Id): Promise<Photo | undefined>;
   keepPhoto(photo: Photo): Promise<void>;
+  /** Lines of the journal after a number, in order, a batch at a time. */
+  linesAfter(seq: number): Promise<{ seq: number; entry: Entry }[]>;
+  seqUnder(entryId: Id): Promise<number | undefined>;
+  /** How many entries there are, those up to a number where one is given, and how many photos. */
+  counts(upToSeq?: number): Promise<{ entries: number; photos: number }>;
+  photoIds(): Promise<Id[]>;
+  /** Puts back what no longer says what it said when it was written; all of it, or nothing. */
+  mend(mending: Mending): Promise<void>;
   /** Takes in all of them that are new, or nothing; tells how many were new. */
   takeIn(entries: readonly Entry[], onProgress: (share: number) => void): Promise<number>;
 }
@@ -87,6 +110,10 @@ export interface Logbook {
   runStory(story: readonly StoryLine[]): Promise<Done | Refused>;
   removeDemo(): Promise<DemoRemoval>;
   copies: CopyDoor;
+  /** Looks whether the store holds together; also where it could not be brought up to date on opening. */
+  check(): Promise<StoreCheck>;
+  /** Folds every row anew from the journal. */
+  sortAnew(onProgress: (share: number) => void): Promise<void>;
   /** Resolves when the store is open, or is known not to open: see `state`. */
   opened: Promise<void>;
   now(): number;
@@ -221,6 +248,15 @@ export function logbookFor(options: Options = {}): Logbook {
     entriesUnder: (ids) => inCopies((store, db) => store.entriesUnder(db, ids)),
     photoUnder: (photoId) => inCopies((store, db) => store.photoUnder(db, photoId)),
     keepPhoto: (photo) => inCopies((store, db) => store.keepPhoto(db, photo)),
+    linesAfter: (seq) => inCopies((store, db) => store.linesAfter(db, seq)),
+    seqUnder: (entryId) => inCopies((store, db) => store.seqUnder(db, entryId)),
+    counts: (upToSeq) => inCopies((store, db) => store.counts(db, upToSeq)),
+    photoIds: () => inCopies((store, db) => store.photoIds(db)),
+    async mend(mending) {
+      await inCopies((store, db) => store.mend(db, mending));
+      homes.clear();
+      announce();
+    },
     async takeIn(entries, onProgress) {
       const added = await inCopies((store, db) => store.takeIn(db, entries, onProgress));
       homes.clear();
@@ -271,6 +307,15 @@ export function logbookFor(options: Options = {}): Logbook {
       return result;
     },
     copies,
+    check: async () => {
+      const { checkStore } = await theWriter();
+      return withDatabase(checkStore);
+    },
+    async sortAnew(onProgress) {
+      const { sortAnew } = await theWriter();
+      await withDatabase((db) => sortAnew(db, onProgress));
+      announce();
+    },
     opened,
     now,
     newId,

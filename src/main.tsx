@@ -1,9 +1,11 @@
 import './late.css';
 import { render } from 'preact';
-import { logbookFor, openDrafts } from './logbook.ts';
+import { type Logbook, logbookFor, openDrafts } from './logbook.ts';
+import { heldBefore } from './mirror/mark.ts';
 import { App, type Beside } from './screens/App.tsx';
 import { keepDraftsIn } from './screens/draft.ts';
 import { routeOf } from './screens/route.ts';
+import type { Safety } from './screens/safety.tsx';
 import { loadScreen, readAhead } from './screens/scripts.ts';
 
 /** Reminders, updates and the clock can wait for the first screen to be read. */
@@ -28,12 +30,26 @@ async function start(): Promise<void> {
   const watchBeside = (listener: typeof tell) => {
     tell = listener;
   };
-  render(<App logbook={logbook} watchBeside={watchBeside} />, place);
+  const safety = safetyOf(logbook);
+  render(<App logbook={logbook} safety={safety} watchBeside={watchBeside} />, place);
   await logbook.opened;
   // What runs beside the screen lets the screen go first.
   await new Promise((later) => setTimeout(later, BESIDE_MS));
   const { runBeside } = await import('./beside.ts');
-  runBeside(logbook, (beside) => tell(beside));
+  runBeside(logbook, safety, (beside) => tell(beside));
+}
+
+/** The safeguards are loaded once, with what runs beside the screens or when they are first needed. */
+function safetyOf(logbook: Logbook): Safety {
+  let loaded: ReturnType<Safety['safeguards']> | undefined;
+  const safeguards = () => {
+    loaded ??= import('./beside.ts').then(({ safeguardsOf }) => safeguardsOf(logbook));
+    loaded.catch(() => {
+      loaded = undefined;
+    });
+    return loaded;
+  };
+  return { heldBefore, safeguards };
 }
 
 /** The script may run before the page has been read to its end. */

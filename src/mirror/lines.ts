@@ -35,16 +35,21 @@ export function contentOf(line: Uint8Array): unknown {
 
 /** What was read of a file of lines. */
 export interface ReadLines {
-  contents: unknown[];
   /** Lines that are not as they were written; a torn end counts as one. */
   unreadable: number;
   /** Bytes up to the end of the last line that has one. */
   bytes: number;
 }
 
-/** Reads lines piece by piece, so that the file as a whole is never in memory. */
-export async function readLines(stream: ReadableStream<Uint8Array>): Promise<ReadLines> {
-  const read: ReadLines = { contents: [], unreadable: 0, bytes: 0 };
+/**
+ * Reads lines piece by piece, so that the file as a whole is never in memory.
+ * @param visit is given the content of each line that is as it was written, and the checksum that stands before it
+ */
+export async function readLines(
+  stream: ReadableStream<Uint8Array>,
+  visit: (content: unknown, sum: number) => void,
+): Promise<ReadLines> {
+  const read: ReadLines = { unreadable: 0, bytes: 0 };
   let rest: Uint8Array = new Uint8Array(0);
   const reader = stream.getReader();
   for (let piece = await reader.read(); !piece.done; piece = await reader.read()) {
@@ -55,7 +60,7 @@ export async function readLines(stream: ReadableStream<Uint8Array>): Promise<Rea
     for (let end = bytes.indexOf(LINE_END); end >= 0; end = bytes.indexOf(LINE_END, from)) {
       const line = bytes.subarray(from, end);
       const content = contentOf(line);
-      if (content !== undefined) read.contents.push(content);
+      if (content !== undefined) visit(content, sumOf(line));
       // An empty line is only the end that was put behind a torn one.
       else if (line.length > 0) read.unreadable += 1;
       from = end + 1;
@@ -66,3 +71,5 @@ export async function readLines(stream: ReadableStream<Uint8Array>): Promise<Rea
   if (rest.length > 0) read.unreadable += 1;
   return read;
 }
+
+const sumOf = (line: Uint8Array): number => Number.parseInt(decoder.decode(line.subarray(0, HEAD)), 16);

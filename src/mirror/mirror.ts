@@ -1,12 +1,8 @@
+import type { Photo } from '../journal/commands.ts';
 import type { Entry, Id } from '../journal/entries.ts';
 import { asyncFiles, type Files, mirrorFolder } from './files.ts';
 import { filesIn } from './inWorker.ts';
-import { lineOf, readLines } from './lines.ts';
-
-export interface MirroredLine {
-  seq: number;
-  entry: Entry;
-}
+import { contentOf, lineOf, readLines } from './lines.ts';
 
 export interface MirroredPhoto {
   photoId: Id;
@@ -17,46 +13,206 @@ export interface MirroredPhoto {
   hash: string;
 }
 
-/** Everything the mirror holds, by line number; each number and each photo once. */
-export interface Mirrored {
-  lines: MirroredLine[];
-  photos: MirroredPhoto[];
-  /** Lines that were torn or bent. */
-  unreadable: number;
+/** How far the mirror has come: it holds every line of the journal up to this one. */
+export interface Level {
+  /** The last line of the journal that lies in the mirror, with all before it; absent while there is none. */
+  upTo?: Id;
+  /** Entries and photos of the mirror, each counted once. */
+  entries: number;
+  photos: number;
+  /** When it was written, ms UTC. */
+  atMs: number;
 }
-
-/** A second copy of the journal outside IndexedDB. It only grows, but for `startOver`. */
-export interface Mirror {
-  /** Adds lines; resolves when they are flushed. Rejects when they could not be written: the file is full, or gone. */
-  appendLines(lines: readonly MirroredLine[]): Promise<void>;
-  /** What lies flushed: the highest number, and how many lines. Fewer than the journal has means that some are missing. */
-  flushed(): Promise<{ last: number; count: number }>;
-  readAll(): Promise<Mirrored>;
-  /** Keeps a photo; the same bytes twice are one file. */
-  keepPhoto(photo: Omit<MirroredPhoto, 'hash'> & { buf: ArrayBuffer }): Promise<void>;
-  /** The bytes of a photo; undefined when they are not there as they were. */
-  readPhoto(hash: string): Promise<ArrayBuffer | undefined>;
-  /** Begins anew with these lines alone, as after entries were taken out. Until all is flushed the old copy counts. */
-  startOver(lines: readonly MirroredLine[]): Promise<void>;
-  /** How it is written; a worker flushes by itself, the browser's own writer copies the file each time. */
-  writes: 'in a worker' | 'by the browser';
-}
-
-const LOCK = 'pinchbolt-mirror';
-/** The file of lines by the number of its making; the highest whole one counts. */
-const JOURNAL = /^journal-(\d+)$/;
-const photoFile = (hash: string) => `photo-${hash}`;
 
 /** The first line of a file: a file made anew counts once it holds as many lines as it began with. */
 interface Beginning {
   begins: number;
 }
-type Content = MirroredLine | MirroredPhoto | Beginning;
 
-const isLine = (content: Content): content is MirroredLine => 'entry' in content;
-const isPhoto = (content: Content): content is MirroredPhoto => 'hash' in content;
+/** What a line of the file holds. */
+export type Content = { entry: Entry } | { photo: MirroredPhoto } | { level: Level } | Beginning;
 
-async function sha256Hex(bytes: ArrayBuffer): Promise<string> {
+/** The mirror while one owner holds it; nothing of it may be used after that. */
+export interface HeldMirror {
+  /** What the last line says; undefined where that line says nothing: writing was cut short, or nothing was written yet. */
+  level(): Promise<Level | undefined>;
+  /** Adds lines at the end; resolves when they are flushed. Rejects when they could not be written. */
+  add(contents: readonly Content[]): Promise<void>;
+  /** Reads every line, in the order of writing. @returns how many are torn or bent */
+  read(visit: (content: Content, sum: number) => void): Promise<number>;
+  /** The entries under these ids, in the order they were written. */
+  entriesUnder(ids: Iterable<Id>): Promise<Entry[]>;
+  /** Writes the bytes of a photo, once for the same bytes. @returns its line, and whether the bytes were there before */
+  keepPhoto(photo: Photo): Promise<{ photo: MirroredPhoto; known: boolean }>;
+  /** The bytes of a photo; undefined when they are not there as they were. */
+  readPhoto(hash: string): Promise<ArrayBuffer | undefined>;
+  /**
+   * Begins anew with these lines alone. Until all are flushed the old file counts; afterwards photos that no line
+   * names are thrown away.
+   * @param count how many lines come
+   */
+  startOver(count: number, batches: AsyncIterable<readonly Content[]>): Promise<void>;
+}
+
+/** A second copy of the journal outside IndexedDB. */
+export interface Mirror {
+  /** Holds the mirror for one piece of work; all pages of the app take turns. */
+  alone<T>(work: (held: HeldMirror) => Promise<T>): Promise<T>;
+  /** How it is written; a worker flushes by itself, the browser's own writer copies the file each time. */
+  writes: 'in a worker' | 'by the browser';
+}
+
+export type Turns = <T>(work: () => Promise<T>) => Promise<T>;
+
+const LOCK = 'pinchbolt-mirror';
+/** The file of lines by the number of its making; the highest whole one counts. */
+const JOURNAL = /^journal-(\d+)$/;
+const PHOTO = 'photo-';
+/** Longer than a line that tells the level. */
+const TAIL_BYTES = 1024;
+const LINE_END = 0x0a;
+
+const turnsOfBrowser: Turns = (work) => navigator.locks.request(LOCK, work) as ReturnType<typeof work>;
+
+/**
+ * Opens the mirror.
+ * @param options.startWorker starts `worker.ts` as a dedicated worker; without it, or where it cannot write, the
+ *   browser's own writer is used
+ * @param options.folder where it lies; the browser's private files unless given
+ * @param options.turns lets one piece of work through at a time; over all pages unless given
+ * @returns undefined where the browser has no private files: then there is no second copy
+ */
+export async function openMirror(
+  options: { startWorker?: () => Worker; folder?: FileSystemDirectoryHandle; turns?: Turns } = {},
+): Promise<Mirror | undefined> {
+  const folder = options.folder ?? (await mirrorFolder());
+  if (!folder) return undefined;
+  const { files, writes } = await writerFor(folder, options.startWorker);
+  const turns = options.turns ?? turnsOfBrowser;
+  let known = 0;
+  return {
+    writes,
+    alone: (work) =>
+      turns(async () => {
+        known = (await fileOf(folder, known)) ? known : await currentFile(folder, files);
+        const held = holdMirror(folder, files, known, (next) => {
+          known = next;
+        });
+        return work(held);
+      }),
+  };
+}
+
+const journalName = (number: number) => `journal-${number}`;
+
+async function fileOf(folder: FileSystemDirectoryHandle, number: number): Promise<File | undefined> {
+  try {
+    return await (await folder.getFileHandle(journalName(number))).getFile();
+  } catch {
+    return undefined;
+  }
+}
+
+async function namesIn(folder: FileSystemDirectoryHandle): Promise<string[]> {
+  const names: string[] = [];
+  for await (const name of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) names.push(name);
+  return names;
+}
+
+/** The number of the file that counts: the newest whole one; where none is whole, the one that holds most. */
+async function currentFile(folder: FileSystemDirectoryHandle, files: Files): Promise<number> {
+  const numbers = (await namesIn(folder)).flatMap((name) => {
+    const number = JOURNAL.exec(name)?.[1];
+    return number === undefined ? [] : [Number(number)];
+  });
+  numbers.sort((a, b) => b - a);
+  if (numbers.length === 1) return numbers[0] as number;
+  let most = { number: 0, lines: -1 };
+  for (const number of numbers) {
+    let begins = Number.POSITIVE_INFINITY;
+    let lines = 0;
+    await readLines((await fileOf(folder, number))?.stream() ?? new Blob([]).stream(), (read) => {
+      const content = read as Content;
+      if ('begins' in content) begins = content.begins;
+      else if (!('level' in content)) lines += 1;
+    });
+    if (lines >= begins) {
+      most = { number, lines };
+      break;
+    }
+    if (lines > most.lines) most = { number, lines };
+  }
+  if (most.number === 0) {
+    await files.write(journalName(1), lineOf({ begins: 0 } satisfies Beginning));
+    return 1;
+  }
+  for (const number of numbers) if (number !== most.number) await folder.removeEntry(journalName(number));
+  return most.number;
+}
+
+function holdMirror(
+  folder: FileSystemDirectoryHandle,
+  files: Files,
+  first: number,
+  onMoved: (number: number) => void,
+): HeldMirror {
+  let number = first;
+  const file = async () => (await folder.getFileHandle(journalName(number))).getFile();
+  const put = (to: number, contents: readonly Content[]) =>
+    files.append(journalName(to), joined(contents.map(lineOf)));
+  return {
+    async level() {
+      const whole = await file();
+      const tail = new Uint8Array(await whole.slice(Math.max(0, whole.size - TAIL_BYTES)).arrayBuffer());
+      if (tail.at(-1) !== LINE_END) return undefined;
+      const line = tail.subarray(tail.lastIndexOf(LINE_END, tail.length - 2) + 1, -1);
+      const content = contentOf(line) as Content | undefined;
+      return content && 'level' in content ? content.level : undefined;
+    },
+    add: (contents) => put(number, contents),
+    async entriesUnder(ids) {
+      const sought = new Set(ids);
+      const found = new Map<Id, Entry>();
+      if (sought.size > 0)
+        await this.read((content) => {
+          if ('entry' in content && sought.has(content.entry.id)) found.set(content.entry.id, content.entry);
+        });
+      return [...found.values()];
+    },
+    async read(visit) {
+      const { unreadable } = await readLines((await file()).stream(), (content, sum) =>
+        visit(content as Content, sum),
+      );
+      return unreadable;
+    },
+    async keepPhoto({ buf, photoId, type, widthPx, heightPx }) {
+      const hash = await sha256Hex(buf);
+      const known = (await photoBytes(folder, hash)) !== undefined;
+      if (!known) await files.write(`${PHOTO}${hash}`, new Uint8Array(buf));
+      return { photo: { photoId, type, widthPx, heightPx, hash }, known };
+    },
+    readPhoto: (hash) => photoBytes(folder, hash),
+    async startOver(count, batches) {
+      const old = number;
+      const next = number + 1;
+      const named = new Set<string>();
+      // Without its beginning, or with fewer lines than that says, the file does not count yet.
+      await files.write(journalName(next), lineOf({ begins: count } satisfies Beginning));
+      for await (const batch of batches) {
+        for (const content of batch) if ('photo' in content) named.add(`${PHOTO}${content.photo.hash}`);
+        await put(next, batch);
+      }
+      number = next;
+      onMoved(next);
+      await folder.removeEntry(journalName(old));
+      for (const name of await namesIn(folder))
+        if (name.startsWith(PHOTO) && !named.has(name)) await folder.removeEntry(name);
+    },
+  };
+}
+
+/** SHA-256 of bytes in hexadecimal digits. */
+export async function sha256Hex(bytes: ArrayBuffer): Promise<string> {
   const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
   return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
@@ -71,123 +227,9 @@ function joined(pieces: Uint8Array[]): Uint8Array {
   return all;
 }
 
-/**
- * Opens the mirror.
- * @param startWorker starts `worker.ts` as a dedicated worker; without it, or where it cannot write, the browser's
- *   own writer is used
- * @returns undefined where the browser has no private files: then there is no second copy
- */
-export async function openMirror(startWorker?: () => Worker): Promise<Mirror | undefined> {
-  const found = await mirrorFolder();
-  if (!found) return undefined;
-  const folder = found;
-  const { files, writes } = await writerFor(folder, startWorker);
-
-  /** One at a time over all pages: a file can be held by one only. */
-  const alone = <T>(work: () => Promise<T>): Promise<T> => navigator.locks.request(LOCK, work) as Promise<T>;
-
-  async function numbers(): Promise<number[]> {
-    const made: number[] = [];
-    for await (const name of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) {
-      const number = JOURNAL.exec(name)?.[1];
-      if (number !== undefined) made.push(Number(number));
-    }
-    return made.sort((a, b) => b - a);
-  }
-
-  async function read(number: number, from = 0) {
-    const file = await (await folder.getFileHandle(`journal-${number}`)).getFile();
-    return readLines(file.slice(from).stream());
-  }
-
-  async function dropAllBut(kept: number): Promise<void> {
-    for (const number of await numbers()) if (number !== kept) await folder.removeEntry(`journal-${number}`);
-  }
-
-  /** The file that counts, and what it holds: the newest whole one; where none is whole, the one that holds most. */
-  async function current() {
-    const found = [];
-    for (const number of await numbers()) {
-      const { contents, unreadable, bytes } = await read(number);
-      const all = contents as Content[];
-      const rest = all.filter((one) => !('begins' in one));
-      const one = { number, contents: rest, unreadable, bytes };
-      const [first] = all;
-      if (first && 'begins' in first && rest.length >= first.begins) {
-        await dropAllBut(number);
-        return one;
-      }
-      found.push(one);
-    }
-    const [most] = found.sort((a, b) => b.contents.length - a.contents.length);
-    if (most) return most;
-    await files.write('journal-1', lineOf({ begins: 0 } satisfies Beginning));
-    return { number: 1, contents: [] as Content[], unreadable: 0, bytes: 0 };
-  }
-
-  /** What this page knows of the file: it reads on from there. */
-  let known = { number: 0, bytes: 0, lines: new Set<number>() };
-  async function readOn(): Promise<typeof known> {
-    const [newest] = await numbers();
-    if (newest === undefined || newest !== known.number) {
-      const { number, contents, bytes } = await current();
-      known = { number, bytes, lines: new Set(contents.filter(isLine).map(({ seq }) => seq)) };
-    } else {
-      const { contents, bytes } = await read(known.number, known.bytes);
-      for (const one of (contents as Content[]).filter(isLine)) known.lines.add(one.seq);
-      known.bytes += bytes;
-    }
-    return known;
-  }
-
-  const append = async (contents: readonly Content[]) => {
-    const { number } = known.number > 0 ? known : await readOn();
-    const [newest = number] = await numbers();
-    const to = newest === number ? number : (await readOn()).number;
-    await files.append(`journal-${to}`, joined(contents.map(lineOf)));
-  };
-
-  return {
-    writes,
-    appendLines: (lines) => (lines.length === 0 ? Promise.resolve() : alone(() => append(lines))),
-    flushed: () =>
-      alone(async () => {
-        const { lines } = await readOn();
-        let last = 0;
-        for (const seq of lines) last = Math.max(last, seq);
-        return { last, count: lines.size };
-      }),
-    readAll: () =>
-      alone(async () => {
-        const { contents, unreadable } = await current();
-        const lines = new Map(contents.filter(isLine).map((line) => [line.seq, line]));
-        const photos = new Map(contents.filter(isPhoto).map((photo) => [photo.photoId, photo]));
-        const sorted = [...lines.values()].sort((a, b) => a.seq - b.seq);
-        return { lines: sorted, photos: [...photos.values()], unreadable };
-      }),
-    async keepPhoto({ buf, photoId, type, widthPx, heightPx }) {
-      const hash = await sha256Hex(buf);
-      await alone(async () => {
-        if (!(await photoBytes(folder, hash))) await files.write(photoFile(hash), new Uint8Array(buf));
-        await append([{ photoId, type, widthPx, heightPx, hash }]);
-      });
-    },
-    readPhoto: (hash) => alone(() => photoBytes(folder, hash)),
-    startOver: (lines) =>
-      alone(async () => {
-        const { number, contents } = await current();
-        const kept = [...lines, ...contents.filter(isPhoto)];
-        const next = number + 1;
-        // Without its beginning, or with fewer lines than that says, the file does not count yet.
-        await files.write(`journal-${next}`, joined([{ begins: kept.length }, ...kept].map(lineOf)));
-        await dropAllBut(next);
-      }),
-  };
-}
-
 async function photoBytes(folder: FileSystemDirectoryHandle, hash: string): Promise<ArrayBuffer | undefined> {
   try {
-    const file = await (await folder.getFileHandle(photoFile(hash))).getFile();
+    const file = await (await folder.getFileHandle(`${PHOTO}${hash}`)).getFile();
     const bytes = await file.arrayBuffer();
     return (await sha256Hex(bytes)) === hash ? bytes : undefined;
   } catch {

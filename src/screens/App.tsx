@@ -12,6 +12,7 @@ import { Door, type Undoable, UndoSlot } from './door.tsx';
 import { forgetDraftsRead } from './draft.ts';
 import { Remarks } from './Remarks.tsx';
 import { type Route, routeOf } from './route.ts';
+import { type Safety, SafetyDoor } from './safety.tsx';
 import { loadedScreen, loadScreen, type ScreenComponent } from './scripts.ts';
 
 function useScreen(at: Route['at']): ScreenComponent | 'loading' | 'failed' {
@@ -48,18 +49,21 @@ export interface Beside {
   lookForUpdate?: () => Promise<boolean>;
   /** Fell due while the page was open, until it is dismissed. */
   fellDue?: { lines: DueLine[]; seen(): void };
+  /** Entries that were there are no more: what is said of it. */
+  missing?: { title: string; text: string } | undefined;
   /** The phone's clock moved against its own running. */
   clockMoved?: { byMs: number; shift(): void; leave(): void };
 }
 
 export interface AppProps {
   logbook: Logbook;
+  safety: Safety;
   /** Names who is to be told what runs beside the screens. */
   watchBeside(listener: (beside: Beside) => void): void;
 }
 
 /** The frame: which screen, the undo bar over all of them, and the states in which none can be shown. */
-export function App({ logbook, watchBeside }: AppProps) {
+export function App({ logbook, safety, watchBeside }: AppProps) {
   const [beside, setBeside] = useState<Beside>({});
   useLayoutEffect(() => watchBeside(setBeside), [watchBeside]);
   const [route, setRoute] = useState(() => routeOf(location.hash));
@@ -106,7 +110,14 @@ export function App({ logbook, watchBeside }: AppProps) {
   }, [logbook, undoable]);
 
   const Screen = useScreen(route.at);
-  if (state.is !== 'open') return <Closed state={state} beside={beside} />;
+  if (state.is !== 'open')
+    return (
+      <Door.Provider value={logbook}>
+        <SafetyDoor.Provider value={safety}>
+          <Closed state={state} beside={beside} />
+        </SafetyDoor.Provider>
+      </Door.Provider>
+    );
   const bar = undoable && (
     <UndoBar
       key={undoable.savedAtMs}
@@ -120,33 +131,35 @@ export function App({ logbook, watchBeside }: AppProps) {
   const { at, ...names } = route as Route & Record<string, string>;
   return (
     <Door.Provider value={logbook}>
-      <UndoSlot.Provider value={setUndoable}>
-        <Remarks beside={beside} atBench={at === 'bench'} />
-        {notice && (
-          <Notice kind="error" title="Undo">
-            {notice}
-          </Notice>
-        )}
-        <UndoPlace.Provider value={bar}>
-          {Screen === 'failed' ? (
-            <Card title="Not loaded" back="#/home">
-              <Notice
-                kind="error"
-                title="This page could not be loaded"
-                action={<Button href="#/home">To the start</Button>}
-              >
-                Go to the start and try again. What is recorded is safe.
-              </Notice>
-            </Card>
-          ) : Screen === 'loading' ? (
-            <p role="status">One moment…</p>
-          ) : (
-            <Crash key={location.hash}>
-              <Screen key={JSON.stringify(names)} {...names} />
-            </Crash>
+      <SafetyDoor.Provider value={safety}>
+        <UndoSlot.Provider value={setUndoable}>
+          <Remarks beside={beside} atBench={at === 'bench'} />
+          {notice && (
+            <Notice kind="error" title="Undo">
+              {notice}
+            </Notice>
           )}
-        </UndoPlace.Provider>
-      </UndoSlot.Provider>
+          <UndoPlace.Provider value={bar}>
+            {Screen === 'failed' ? (
+              <Card title="Not loaded" back="#/home">
+                <Notice
+                  kind="error"
+                  title="This page could not be loaded"
+                  action={<Button href="#/home">To the start</Button>}
+                >
+                  Go to the start and try again. What is recorded is safe.
+                </Notice>
+              </Card>
+            ) : Screen === 'loading' ? (
+              <p role="status">One moment…</p>
+            ) : (
+              <Crash key={location.hash}>
+                <Screen key={JSON.stringify(names)} {...names} />
+              </Crash>
+            )}
+          </UndoPlace.Provider>
+        </UndoSlot.Provider>
+      </SafetyDoor.Provider>
     </Door.Provider>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/frames/Notice.tsx';
@@ -46,6 +47,18 @@ function NotThisPage({ beside }: { beside: Beside }) {
   );
 }
 
+/** The check of the logbook, below what is wrong; its script is loaded when it is asked for. */
+function CheckHere() {
+  const [check, setCheck] = useState<{ Shown: ComponentType } | 'failed'>();
+  const load = () =>
+    import('./check/Check.tsx').then(
+      ({ CheckLogbook }) => setCheck({ Shown: CheckLogbook }),
+      () => setCheck('failed'),
+    );
+  if (check === 'failed') return <p role="alert">The check could not be loaded. Reload the page.</p>;
+  return check ? <check.Shown /> : <Button onPress={load}>Check the logbook</Button>;
+}
+
 function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
   const reload = <Button onPress={() => location.reload()}>Reload</Button>;
   if (state.is === 'newer-version') return <NotThisPage beside={beside} />;
@@ -66,7 +79,16 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
   }
   if (state.is === 'lost') {
     return (
-      <Notice kind="error" title="The logbook could not be opened" action={reload}>
+      <Notice
+        kind="error"
+        title="The logbook could not be opened"
+        action={
+          <>
+            {reload}
+            <CheckHere />
+          </>
+        }
+      >
         {`Reload the page. In a private window the browser may keep nothing: use an ordinary one. (${state.why})`}
       </Notice>
     );

@@ -20,9 +20,9 @@ function wordsOf(lines: DueLine[]): string {
 
 /** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */
 export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean }) {
-  const { update, fellDue, clockMoved } = beside;
+  const { update, fellDue, clockMoved, missing } = beside;
   const [putOff, setPutOff] = useState<Beside['update']>();
-  if (!fellDue && !clockMoved && !update) return null;
+  if (!fellDue && !clockMoved && !update && !missing) return null;
   return (
     <aside class="remarks" aria-label="Remarks">
       {fellDue && (
@@ -35,6 +35,15 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
             Seen
           </Button>
         </div>
+      )}
+      {missing && (
+        <Notice
+          kind="caution"
+          title={missing.title}
+          action={<Button href="#/check">Check the logbook</Button>}
+        >
+          {missing.text}
+        </Notice>
       )}
       {clockMoved && (
         <Notice

@@ -17,7 +17,12 @@ export function Slow() {
     <Notice
       kind="caution"
       title="The logbook is not answering yet"
-      action={<Button onPress={() => location.reload()}>Reload</Button>}
+      action={
+        <>
+          <Button onPress={() => location.reload()}>Reload</Button>
+          <Button href="#/check">Check the logbook</Button>
+        </>
+      }
     >
       Close the other pages of this app, then reload. If it still does not answer, restart the browser. What
       is recorded is safe.

@@ -22,7 +22,8 @@ export type Route =
   | { at: 'sheet'; bikeId: string }
   | { at: 'workings'; jointId: string }
   | { at: 'tools' }
-  | { at: 'settings' };
+  | { at: 'settings' }
+  | { at: 'check' };
 
 const NAMED: Partial<Record<Route['at'], string>> = {
   bike: 'bikeId',
@@ -44,7 +45,7 @@ const NAMED: Partial<Record<Route['at'], string>> = {
   sheet: 'bikeId',
   workings: 'jointId',
 };
-const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings']);
+const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings', 'check']);
 
 /** What stands behind a percent sign and is no letter is taken as it is written: nothing has such a name. */
 function decoded(id: string): string {

@@ -31,6 +31,7 @@ const screens: Record<Route['at'], Load> = {
   workings: async () => (await import('./workings/Workings.tsx')).Workings as ScreenComponent,
   tools: async () => (await import('./tools/Tools.tsx')).Tools as ScreenComponent,
   settings: async () => (await import('./settings/SettingsPage.tsx')).SettingsPage as ScreenComponent,
+  check: async () => (await import('./check/Check.tsx')).Check as ScreenComponent,
 };
 
 const loaded = new Map<Route['at'], ScreenComponent>();

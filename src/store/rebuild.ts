@@ -3,6 +3,7 @@ import type { Entry } from '../journal/entries.ts';
 import { foldWhole } from '../journal/foldWhole.ts';
 import { VIEWS_VERSION } from '../journal/rows.ts';
 import { readable, upcast } from '../journal/upcasts.ts';
+import { isEntry } from './check.ts';
 import { type Database, type JournalLine, type Schema, VIEWS_META } from './database.ts';
 import { viewsAreCurrent } from './read.ts';
 
@@ -28,12 +29,25 @@ export async function rebuildIfOld(db: Database, onProgress: (share: number) => 
     await tx.done;
     return false;
   }
+  await sortIn(tx, onProgress);
+  return true;
+}
+
+/** Folds the rows anew from the journal, also where they seem current, in one transaction. */
+export async function sortAnew(db: Database, onProgress: (share: number) => void): Promise<void> {
+  const tx: FoldTransaction = db.transaction(['journal', 'views', 'meta'], 'readwrite', {
+    durability: 'strict',
+  });
+  tx.done.catch(() => {});
+  await sortIn(tx, onProgress);
+}
+
+async function sortIn(tx: FoldTransaction, onProgress: (share: number) => void): Promise<void> {
   await foldStored(tx, onProgress);
-  await meta.put({ name: VIEWS_META, value: VIEWS_VERSION });
+  await tx.objectStore('meta').put({ name: VIEWS_META, value: VIEWS_VERSION });
   tx.commit();
   await tx.done;
   onProgress(1);
-  return true;
 }
 
 /** A transaction in which the rows can be folded anew from the journal. */
@@ -55,7 +69,7 @@ export async function foldStored(tx: FoldTransaction, onProgress: (share: number
   };
   let read = 0;
   await eachBatch((lines) => {
-    for (const { entry } of lines) if (readable(entry)) entries.push(upcast(entry));
+    for (const { entry } of lines) if (isEntry(entry) && readable(entry)) entries.push(upcast(entry));
     read += lines.length;
     onProgress((READING * read) / total);
   });
@@ -73,7 +87,7 @@ export async function foldStored(tx: FoldTransaction, onProgress: (share: number
   // Where a line is found may have changed with the code; what it says never does.
   await eachBatch(async (lines) => {
     const moved = lines.flatMap((line) => {
-      const now = places.get(line.entry.id);
+      const now = places.get(line.entry?.id);
       return now === undefined || now.join() === line.places.join() ? [] : [{ ...line, places: now }];
     });
     await Promise.all(moved.map((line) => journal.put(line)));

@@ -19,6 +19,14 @@ export function countWords(count: number, one: string, many = `${one}s`): string
   return `${numberWords(count)} ${count === 1 ? one : many}`;
 }
 
+/** Entries and photos, as far as there are any. @example countedWords({ entries: 2, photos: 1 }) //=> '2 entries and 1 photo' */
+export function countedWords({ entries, photos }: { entries: number; photos: number }): string {
+  return [
+    ...(entries > 0 || photos === 0 ? [countWords(entries, 'entry', 'entries')] : []),
+    ...(photos > 0 ? [countWords(photos, 'photo')] : []),
+  ].join(' and ');
+}
+
 /** @example listWords(['fork', 'stem', 'shim']) //=> 'fork, stem and shim' */
 export function listWords(items: readonly string[]): string {
   if (items.length < 2) return items[0] ?? '';

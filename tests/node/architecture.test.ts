@@ -94,7 +94,7 @@ function onlyTypes(names: string): boolean {
 
 /** Files of the page's own root, which belong to no folder. */
 const ROOT = new Set(
-  ['main.tsx', 'beside.ts', 'prelude.ts', 'linker.ts', 'scriptNames.ts', 'workerName.ts'].map(
+  ['main.tsx', 'beside.ts', 'prelude.ts', 'linker.ts', 'scriptNames.ts', 'workerName.ts', 'safety.ts'].map(
     (name) => `src/${name}`,
   ),
 );

@@ -22,7 +22,8 @@ export function DemoNotice({ state, remove }: Demo) {
         </Button>
       }
     >
-      Its bikes, parts and figures are invented. Nothing of yours goes with them.
+      Its bikes, parts and figures are invented. Nothing of yours goes with them. What you add yourself is
+      stored on this phone only; no server has a copy.
     </Notice>
   );
 }

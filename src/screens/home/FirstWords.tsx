@@ -49,8 +49,8 @@ export function FirstWords({ state, load }: Demo) {
         over what you are not sure of.
       </Notice>
       <Notice kind="note" title="It lives on this phone alone">
-        No account, no network, no copy anywhere else: a lost or wiped phone takes the logbook with it. Print
-        the build sheet of a bike you could not do without.
+        No account, no network, no copy on any server: a lost or wiped phone takes the logbook with it. Save a
+        copy under Settings after each build day, and keep it elsewhere.
       </Notice>
     </div>
   );

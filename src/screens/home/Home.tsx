@@ -8,7 +8,8 @@ import { Slow } from '../Slow.tsx';
 import { BikeList } from './BikeList.tsx';
 import { DemoNotice } from './DemoNotice.tsx';
 import { DueList } from './DueList.tsx';
-import { FirstWords } from './FirstWords.tsx';
+import { EmptyHome } from './EmptyHome.tsx';
+import { OnlyHere } from './OnlyHere.tsx';
 import { type Demo, useDemo } from './useDemo.ts';
 
 function Bikes({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
@@ -19,6 +20,7 @@ function Bikes({ bikes, demo }: { bikes: BikeRow[]; demo: Demo }) {
       {bringing && <DemoNotice {...demo} />}
       <DueList away={away} />
       <BikeList bikes={bikes} />
+      <OnlyHere />
       {!bringing && bikes.some((bike) => bike.demo) && <DemoNotice {...demo} />}
     </>
   );
@@ -44,13 +46,18 @@ export function Home() {
         <Notice
           kind="error"
           title="The logbook could not be read"
-          action={<Button onPress={() => location.reload()}>Reload</Button>}
+          action={
+            <>
+              <Button onPress={() => location.reload()}>Reload</Button>
+              <Button href={hrefOf({ at: 'check' })}>Check the logbook</Button>
+            </>
+          }
         >
-          What is recorded is safe. Reload the page.
+          Reload the page. If that does not help, check the logbook.
         </Notice>
       )}
       {bikes.is === 'there' &&
-        (bikes.value.length === 0 ? <FirstWords {...demo} /> : <Bikes bikes={bikes.value} demo={demo} />)}
+        (bikes.value.length === 0 ? <EmptyHome demo={demo} /> : <Bikes bikes={bikes.value} demo={demo} />)}
     </Screen>
   );
 }

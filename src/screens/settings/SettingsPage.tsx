@@ -1,4 +1,5 @@
 import './settings.css';
+import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
@@ -24,8 +25,12 @@ export function SettingsPage() {
   return (
     <Screen title="Settings" back={hrefOf({ at: 'home' })} waits={<Waits />}>
       {seen.is === 'failed' && (
-        <Notice kind="error" title="The settings could not be read">
-          Reload the page. What is recorded is safe.
+        <Notice
+          kind="error"
+          title="The settings could not be read"
+          action={<Button href={hrefOf({ at: 'check' })}>Check the logbook</Button>}
+        >
+          Reload the page. If that does not help, check the logbook.
         </Notice>
       )}
       <SaveNotice save={save} />

@@ -7,6 +7,7 @@ import type { CopyProgress } from '../../../exchange/copy/copy.ts';
 import { writeJournalText } from '../../../exchange/text/writeJournalText.ts';
 import { copyCounts, copyName } from '../../../words/copyWords.ts';
 import { useLogbook } from '../../door.tsx';
+import { useSafety } from '../../safety.tsx';
 import { copyContent } from './copyContent.ts';
 import { canShare, download, newFile, share } from './keepFile.ts';
 
@@ -21,6 +22,7 @@ const nothing: CopyProgress = { entries: 0, photos: 0, bytes: 0 };
 /** Saves the whole logbook as one file, or the journal as a text that every share sheet takes. */
 export function SaveCopy() {
   const logbook = useLogbook();
+  const safety = useSafety();
   const [passphrase, setPassphrase] = useState('');
   const [saving, setSaving] = useState<Saving>({ is: 'idle' });
   const stop = useRef<AbortController | undefined>(undefined);
@@ -44,9 +46,13 @@ export function SaveCopy() {
       const name = copyName(logbook.now(), locked ? 'pinchbolt' : 'zip');
       const file = await newFile(name, locked ? 'application/octet-stream' : 'application/zip');
       if (!file) return { is: 'idle' };
-      const written = await writeArchive(copyContent(logbook), file.stream, { ...how, passphrase });
+      const saved = (await safety.safeguards()).savedCopy(logbook.now());
+      const content = copyContent(logbook);
+      const entries = saved.passing(content.entries);
+      const written = await writeArchive({ ...content, entries }, file.stream, { ...how, passphrase });
       const whole = file.finish();
       if (whole) download(whole);
+      saved.note();
       return { is: 'saved', counts: copyCounts(written) };
     });
   const makeText = () =>
@@ -55,11 +61,13 @@ export function SaveCopy() {
       const stream = new WritableStream<Uint8Array<ArrayBuffer>>({
         write: (piece) => void pieces.push(new Blob([piece])),
       });
-      const content = { entries: logbook.copies.entries(), madeAtMs: logbook.now() };
+      const saved = (await safety.safeguards()).savedCopy(logbook.now());
+      const content = { entries: saved.passing(logbook.copies.entries()), madeAtMs: logbook.now() };
       const written = await writeJournalText(content, stream, how);
       const text = new File(pieces, copyName(logbook.now(), 'txt'), { type: 'text/plain' });
       // The share sheet opens on a tap of its own: the one that began this is used up by now.
       if (!canShare(text)) download(text);
+      saved.note();
       return { is: 'saved', counts: copyCounts(written), ...(canShare(text) ? { text } : {}) };
     });
   if (saving.is === 'running')

@@ -1,0 +1,68 @@
+/** That there was a logbook on this phone, written down outside the store that may be lost. */
+export interface LogbookMark {
+  entries: number;
+  /** The last entry; absent where there was none. */
+  lastId?: string;
+  /** When this was written, ms UTC. */
+  atMs: number;
+}
+
+export const MARK_KEY = 'pinchbolt:mark';
+export const MARK_CACHE = 'pinchbolt-mark';
+export const MARK_PATH = '/:mark';
+
+const parsed = (text: string | null | undefined): LogbookMark | undefined => {
+  try {
+    const mark = JSON.parse(text ?? '') as LogbookMark;
+    return typeof mark?.entries === 'number' ? mark : undefined;
+  } catch {
+    return undefined;
+  }
+};
+
+function inPage(): LogbookMark | undefined {
+  try {
+    return parsed(localStorage.getItem(MARK_KEY));
+  } catch {
+    return undefined;
+  }
+}
+
+async function inCache(): Promise<LogbookMark | undefined> {
+  try {
+    return parsed(await (await caches.match(MARK_PATH, { cacheName: MARK_CACHE }))?.text());
+  } catch {
+    return undefined;
+  }
+}
+
+/** The newer of the two marks. */
+export async function readMark(): Promise<LogbookMark | undefined> {
+  const [here, there] = [inPage(), await inCache()];
+  return here && there ? (here.atMs < there.atMs ? there : here) : (here ?? there);
+}
+
+/** Whether private files hold lines of a mirror. Makes none. */
+async function hasMirror(): Promise<boolean> {
+  try {
+    const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('pinchbolt-mirror');
+    for await (const one of (folder as unknown as { values(): AsyncIterable<FileSystemHandle> }).values()) {
+      if (one.kind !== 'file' || !one.name.startsWith('journal-')) continue;
+      // More than its beginning and one level.
+      if ((await (one as FileSystemFileHandle).getFile()).size > 250) return true;
+    }
+  } catch {
+    // There are none.
+  }
+  return false;
+}
+
+/**
+ * Whether this phone held a logbook with entries: asked where the store is empty, before anybody is greeted.
+ * @returns the mark; one of no entries where only a second copy tells of it; undefined on a first day
+ */
+export async function heldBefore(): Promise<LogbookMark | undefined> {
+  const mark = await readMark();
+  if (mark) return mark.entries > 0 ? mark : undefined;
+  return (await hasMirror()) ? { entries: 0, atMs: 0 } : undefined;
+}

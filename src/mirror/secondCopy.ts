@@ -1,0 +1,258 @@
+import type { Photo } from '../journal/commands.ts';
+import type { Entry, Id } from '../journal/entries.ts';
+import { type Compared, catchUp, compare, type Slack } from './follow.ts';
+import { keepMark } from './keepMark.ts';
+import { type LogbookMark, readMark } from './mark.ts';
+import { type HeldMirror, type Mirror, type MirroredPhoto, sha256Hex } from './mirror.ts';
+import type { Source } from './source.ts';
+
+/** How the second copy stands. */
+export interface CopyState {
+  /** `none`: the browser has no place for one. `failed`: it could not be written. */
+  is: 'opening' | 'none' | 'level' | 'failed';
+  entries: number;
+  photos: number;
+  /** When it was last written, ms UTC. */
+  writtenAtMs?: number;
+  /** Entries and photos that were there and are no more in the logbook. */
+  missing: { entries: number; photos: number };
+  why?: string;
+}
+
+/** What the second copy holds, to be read out. */
+export interface CopyHeld {
+  entries: Entry[];
+  photos: MirroredPhoto[];
+  /** Lines that could not be read. */
+  unreadable: number;
+  photo(one: MirroredPhoto): Promise<Photo | undefined>;
+}
+
+export interface Restored {
+  entries: number;
+  photos: number;
+  /** Photos of the second copy whose bytes are not as they were. */
+  photosLost: number;
+}
+
+/** The second copy of the logbook on the phone itself. */
+export interface SecondCopy {
+  state(): CopyState;
+  onState(listener: (state: CopyState) => void): () => void;
+  /** Brings it level with the logbook; several calls at once are one. */
+  follow(): Promise<void>;
+  /** Compares all of it with the logbook; undefined where there is none. */
+  compare(): Promise<(Compared & { differingPhotos: MirroredPhoto[] }) | undefined>;
+  read(): Promise<CopyHeld | undefined>;
+  /**
+   * Brings back out of the second copy what the logbook lacks, all of those entries at once or none, and what no longer
+   * says what it said.
+   */
+  restore(onProgress: (share: number) => void): Promise<Restored>;
+  /** A new logbook is wanted: the second copy and the mark go by what the store holds now. */
+  startOver(): Promise<void>;
+}
+
+export interface SecondCopyOptions {
+  source: Source;
+  /** Opens the mirror; undefined where the browser has no place for one. */
+  mirror: () => Promise<Mirror | undefined>;
+  now: () => number;
+  ofDemo: (id: Id) => boolean;
+}
+
+/** Clocks are set; a removal a little older than the mark still explains it. */
+const CLOCK_MS = 86_400_000;
+
+const nothing = { entries: 0, photos: 0 };
+
+/** The one that keeps the second copy: it follows the logbook, compares, and brings back. */
+export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOptions): SecondCopy {
+  const opened = mirror();
+  const listeners = new Set<(state: CopyState) => void>();
+  let state: CopyState = { is: 'opening', ...nothing, missing: nothing };
+  let slack: Slack = nothing;
+  const tell = (next: CopyState) => {
+    state = next;
+    for (const listener of listeners) listener(next);
+  };
+
+  async function mark(entries: number, lastId: Id | undefined): Promise<void> {
+    // Nothing is written down on a first day.
+    if (entries === 0 && !(await readMark())) return;
+    await keepMark({ entries, ...(lastId === undefined ? {} : { lastId }), atMs: now() });
+  }
+
+  /**
+   * The mark rises with the logbook. Only what was taken out on purpose lowers it: what is lost stays to be told.
+   * @returns how many entries it knows of that are gone
+   */
+  async function goneByMark(entries: number): Promise<number> {
+    const before = await readMark();
+    const fewer = (before?.entries ?? 0) - entries;
+    const { last, takenOut } = await lastOf(source, before);
+    const gone = Math.max(0, fewer - takenOut);
+    if (gone === 0) await mark(entries, last);
+    return gone;
+  }
+
+  async function followByMark(): Promise<void> {
+    const gone = await goneByMark((await source.counts()).entries);
+    const missing = { entries: gone, photos: 0 };
+    tell({ is: 'none', ...nothing, missing });
+  }
+
+  const compared = (held: HeldMirror) => compare(held, source, { now, ofDemo });
+
+  /** With the bytes of every photo as well. */
+  async function lookThrough(held: HeldMirror): Promise<Compared & { differingPhotos: MirroredPhoto[] }> {
+    const found = await compared(held);
+    const differingPhotos: MirroredPhoto[] = [];
+    for (const photo of found.allPhotos) {
+      const here = await source.photoUnder(photo.photoId);
+      if (here && (!(here.buf instanceof ArrayBuffer) || (await sha256Hex(here.buf)) !== photo.hash))
+        differingPhotos.push(photo);
+    }
+    return { ...found, differingPhotos };
+  }
+
+  async function settle(found: Compared): Promise<void> {
+    const here = await source.counts();
+    slack = { entries: found.missing.length, photos: found.photos - here.photos };
+    const gone = await goneByMark(found.entries);
+    const missing = { entries: slack.entries + gone, photos: found.missingPhotos.length };
+    tell({ is: 'level', entries: found.entries, photos: found.photos, writtenAtMs: now(), missing });
+  }
+
+  async function followOnce(): Promise<void> {
+    const copy = await opened;
+    if (!copy) return followByMark();
+    await copy.alone(async (held) => {
+      const level = await catchUp(held, source, now, slack);
+      if (!level) return settle(await compared(held));
+      const gone = await goneByMark(level.entries);
+      const missing = { ...state.missing, entries: slack.entries + gone };
+      tell({ is: 'level', entries: level.entries, photos: level.photos, writtenAtMs: level.atMs, missing });
+    });
+  }
+
+  let running: Promise<void> | undefined;
+  let again = false;
+  async function followUntilLevel(): Promise<void> {
+    try {
+      do {
+        again = false;
+        await followOnce();
+      } while (again);
+    } catch (thrown) {
+      tell({ ...state, is: 'failed', why: String((thrown as Error)?.message ?? thrown) });
+    } finally {
+      running = undefined;
+    }
+  }
+  function follow(): Promise<void> {
+    again = running !== undefined;
+    running ??= followUntilLevel();
+    return running;
+  }
+
+  async function read(): Promise<CopyHeld | undefined> {
+    const copy = await opened;
+    return copy?.alone(async (held) => {
+      const entries = new Map<Id, Entry>();
+      const photos = new Map<Id, MirroredPhoto>();
+      const unreadable = await held.read((content) => {
+        if ('entry' in content) entries.set(content.entry.id, content.entry);
+        else if ('photo' in content) photos.set(content.photo.photoId, content.photo);
+      });
+      return {
+        ...{ entries: [...entries.values()], photos: [...photos.values()], unreadable },
+        async photo({ hash, ...one }) {
+          const buf = await copy.alone((again) => again.readPhoto(hash));
+          return buf && { ...one, buf };
+        },
+      };
+    });
+  }
+
+  return {
+    state: () => state,
+    onState(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    follow,
+    async compare() {
+      const copy = await opened;
+      return copy?.alone(async (held) => {
+        const found = await lookThrough(held);
+        await settle(found);
+        return found;
+      });
+    },
+    read,
+    async restore(onProgress) {
+      const copy = await opened;
+      if (!copy) throw new Error('there is no second copy');
+      const { found, photosAsWritten, entriesAsWritten } = await copy.alone(async (held) => {
+        const found = await lookThrough(held);
+        const bent = new Set(found.differingPhotos.map(({ photoId }) => photoId));
+        const photos = [...found.missingPhotos, ...found.differingPhotos];
+        const photosAsWritten = await Promise.all(
+          photos.map(async ({ hash, ...one }) => {
+            const buf = await held.readPhoto(hash);
+            return { photo: buf && { ...one, buf }, bent: bent.has(one.photoId) };
+          }),
+        );
+        return { found, photosAsWritten, entriesAsWritten: await held.entriesUnder(found.differing) };
+      });
+      const there = photosAsWritten.flatMap(({ photo, bent }) => (photo ? [{ photo, bent }] : []));
+      // Photos mean nothing until an entry names them, so they may come one by one.
+      for (const { photo, bent } of there) if (!bent) await source.keepPhoto(photo);
+      const photos = there.flatMap(({ photo, bent }) => (bent ? photo : []));
+      const added = found.missing.length > 0 ? await source.takeIn(found.missing, onProgress) : 0;
+      await source.mend({ entries: entriesAsWritten, photos, renumbered: added });
+      await follow();
+      return {
+        entries: added + entriesAsWritten.length,
+        photos: there.length,
+        photosLost: photosAsWritten.length - there.length,
+      };
+    },
+    async startOver() {
+      const copy = await opened;
+      await copy?.alone((held) =>
+        held.startOver(
+          0,
+          (async function* () {
+            yield [{ level: { entries: 0, photos: 0, atMs: now() } }];
+          })(),
+        ),
+      );
+      slack = nothing;
+      state = { ...state, missing: nothing };
+      await mark(0, undefined);
+      await follow();
+    },
+  };
+}
+
+/** The last entry of the journal, and how many lines left with the demo since a mark was written. */
+async function lastOf(
+  source: Source,
+  mark: LogbookMark | undefined,
+): Promise<{ last?: Id; takenOut: number }> {
+  const from = mark?.lastId === undefined ? undefined : await source.seqUnder(mark.lastId);
+  let takenOut = 0;
+  let last: Id | undefined = from === undefined ? undefined : mark?.lastId;
+  for (let seq = from ?? 0; ; ) {
+    const lines = await source.linesAfter(seq);
+    const end = lines.at(-1);
+    if (!end) return { ...(last === undefined ? {} : { last }), takenOut };
+    for (const { entry } of lines)
+      if (entry.type === 'demo-removed' && entry.writtenAtMs >= (mark?.atMs ?? 0) - CLOCK_MS)
+        takenOut += entry.lines;
+    last = end.entry.id;
+    seq = end.seq;
+  }
+}

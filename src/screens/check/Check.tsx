@@ -1,0 +1,150 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../controls/Button.tsx';
+import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { Notice } from '../../controls/frames/Notice.tsx';
+import { Screen } from '../../controls/frames/Screen.tsx';
+import { HoldButton } from '../../controls/HoldButton.tsx';
+import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { type Flaw, flawsOf } from '../../words/checkWords.ts';
+import { countedWords } from '../../words/phrases.ts';
+import { useLogbook } from '../door.tsx';
+import { hrefOf } from '../route.ts';
+import { useCopyState, useSafety } from '../safety.tsx';
+
+type Checking =
+  | { is: 'idle' }
+  | { is: 'running'; title: string }
+  | { is: 'checked'; entries: number; photos: number; flaws: Flaw[]; newer: number }
+  | { is: 'failed'; title: string; why: string };
+
+const reason = (thrown: unknown) => String((thrown as Error)?.message ?? thrown);
+
+/** Looks whether the logbook holds together, says what does not, and mends what can be mended. */
+export function CheckLogbook() {
+  const logbook = useLogbook();
+  const safety = useSafety();
+  const copy = useCopyState();
+  const [state, setState] = useState<Checking>({ is: 'idle' });
+  const [done, setDone] = useState<string>();
+
+  const check = async () => {
+    setState({ is: 'running', title: 'Checking' });
+    try {
+      const store = await logbook.check();
+      const compared = await (await safety.safeguards()).copy.compare();
+      const { entries, photos, newer } = store;
+      setState({ is: 'checked', entries, photos, newer, flaws: flawsOf(store, compared) });
+    } catch (thrown) {
+      setState({ is: 'failed', title: 'The store could not be read', why: reason(thrown) });
+    }
+  };
+  const attempt = async (title: string, work: () => Promise<string>) => {
+    setDone(undefined);
+    setState({ is: 'running', title });
+    try {
+      setDone(await work());
+      await check();
+    } catch (thrown) {
+      setState({ is: 'failed', title: 'That did not work; nothing was changed', why: reason(thrown) });
+    }
+  };
+  const tell = (share: number) => setState({ is: 'running', title: `Sorting: ${Math.round(share * 100)} %` });
+  const sortAnew = () =>
+    attempt('Sorting', async () => {
+      await logbook.sortAnew(tell);
+      return 'Sorted anew';
+    });
+  const bringBack = () =>
+    attempt('Bringing back', async () => {
+      const { photosLost, ...back } = await (await safety.safeguards()).copy.restore(tell);
+      const lost = photosLost > 0 ? `; ${photosLost} photos are damaged there too` : '';
+      return `${countedWords(back)} brought back${lost}`;
+    });
+  const letGo = () =>
+    attempt('Copying', async () => {
+      await (await safety.safeguards()).copy.startOver();
+      return 'The second copy was made again from the logbook';
+    });
+
+  const flaws = state.is === 'checked' ? state.flaws : [];
+  const fromCopy = flaws.some(({ by }) => by === 'second copy') && copy?.is === 'level';
+  return (
+    <div class="stack">
+      {done && <Notice kind="note" title={done} />}
+      {state.is === 'running' && <Notice kind="note" title={state.title} />}
+      {state.is === 'failed' && (
+        <Notice kind="error" title={state.title}>
+          {`Reload the page and try again; otherwise restore from a copy. (${state.why})`}
+        </Notice>
+      )}
+      {state.is === 'checked' && flaws.length === 0 && (
+        <Notice kind="note" title={`Nothing wrong: ${countedWords(state)}`}>
+          {copy?.is === 'level'
+            ? 'Every line is there, the lists agree with the journal, and the second copy holds the same.'
+            : 'Every line is there and the lists agree with the journal. There is no second copy to compare with.'}
+        </Notice>
+      )}
+      {flaws.length > 0 && (
+        <Notice
+          kind="caution"
+          title="Something is wrong"
+          action={
+            fromCopy && (
+              <Button icon="open" onPress={() => void bringBack()}>
+                Restore from the second copy
+              </Button>
+            )
+          }
+        >
+          <ul class="check-found">
+            {flaws.map(({ words }) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      {fromCopy && (
+        <HoldButton
+          kind="danger"
+          icon="cross"
+          explain="Hold. What only the second copy holds is deleted."
+          onHeld={() => void letGo()}
+        >
+          Keep the logbook as it is now
+        </HoldButton>
+      )}
+      {state.is === 'checked' && state.newer > 0 && (
+        <p>{`${countedWords({ entries: state.newer, photos: 0 })} of a newer version: kept, not shown. Update the app.`}</p>
+      )}
+      {copy && <ListRow icon="save" title={copy.title} detail={copy.detail} />}
+      <Button wide icon="lookup" disabled={state.is === 'running'} onPress={() => void check()}>
+        {state.is === 'checked' ? 'Check again' : 'Check now'}
+      </Button>
+      <Button
+        wide
+        icon="tally"
+        under="Makes every list again from the journal"
+        disabled={state.is === 'running'}
+        onPress={() => void sortAnew()}
+      >
+        Sort anew
+      </Button>
+    </div>
+  );
+}
+
+export { Lost } from './Lost.tsx';
+
+/** The check as a screen of its own. */
+export function Check() {
+  return (
+    <Screen title="Check the logbook" back={hrefOf({ at: 'settings' })}>
+      <CheckLogbook />
+      <Ruler />
+      <p>
+        If nothing here helps, open <a href="/rescue.html">the rescue page</a>: it saves the logbook as a
+        file.
+      </p>
+    </Screen>
+  );
+}
