@@ -38,7 +38,7 @@ function leftWithDemo(entries: readonly Entry[], ofDemo: (id: Id) => boolean): S
 }
 
 const encoder = new TextEncoder();
-const sumOf = (entry: Entry): number => crc32(encoder.encode(JSON.stringify({ entry })));
+const entrySum = (entry: Entry): number => crc32(encoder.encode(JSON.stringify({ entry })));
 
 /** Every line of the journal, a batch at a time. */
 async function* batchesOf(source: Source, fromSeq = 0) {
@@ -144,10 +144,10 @@ export async function compare(
       if (sum === undefined) {
         if (entry.type === 'demo-removed') removedDemo = true;
         fresh.push({ entry });
-      } else if (sum !== sumOf(entry)) differing.push(entry.id);
+      } else if (sum !== entrySum(entry)) differing.push(entry.id);
     }
     if (fresh.length > 0) await held.add(fresh);
-    for (const one of fresh) if ('entry' in one) sums.set(one.entry.id, sumOf(one.entry));
+    for (const one of fresh) if ('entry' in one) sums.set(one.entry.id, entrySum(one.entry));
   }
   const onlyPhotos = new Set(photos.keys());
   for (const photoId of await source.photoIds()) {

@@ -60,7 +60,7 @@ export async function readLines(
     for (let end = bytes.indexOf(LINE_END); end >= 0; end = bytes.indexOf(LINE_END, from)) {
       const line = bytes.subarray(from, end);
       const content = contentOf(line);
-      if (content !== undefined) visit(content, sumOf(line));
+      if (content !== undefined) visit(content, headSum(line));
       // An empty line is only the end that was put behind a torn one.
       else if (line.length > 0) read.unreadable += 1;
       from = end + 1;
@@ -72,4 +72,4 @@ export async function readLines(
   return read;
 }
 
-const sumOf = (line: Uint8Array): number => Number.parseInt(decoder.decode(line.subarray(0, HEAD)), 16);
+const headSum = (line: Uint8Array): number => Number.parseInt(decoder.decode(line.subarray(0, HEAD)), 16);

@@ -7,7 +7,6 @@ let phone: Phone;
 
 beforeAll(async () => {
   served = await serveDist();
-  served.answer((path) => (path === '/empty' ? { body: '<!doctype html><title>empty</title>' } : undefined));
   phone = await openPhone(served.origin);
   await firstVisit(phone, served.origin);
 });
@@ -63,8 +62,11 @@ const copied = (page = phone.page) =>
 const copyHolds = (words: string, page = phone.page) =>
   expect.poll(() => copied(page).catch(() => ''), { timeout: 20_000 }).toContain(words);
 
+/** A page of the same origin in which nothing of the app runs. */
+const leaveTheApp = () => phone.page.goto(`${served.origin}/rescue.html`);
+
 async function loseTheStore(): Promise<void> {
-  await phone.page.goto(`${served.origin}/empty`);
+  await leaveTheApp();
   await phone.page.evaluate(
     () =>
       new Promise<void>((done, failed) => {
@@ -123,9 +125,14 @@ describe('[K5] a store that the browser lost', () => {
   });
 
   test('with the second copy gone as well the mark alone tells of it, and a new logbook can be begun', async () => {
-    await phone.page.evaluate(async () =>
-      (await navigator.storage.getDirectory()).removeEntry('pinchbolt-mirror', { recursive: true }),
-    );
+    await leaveTheApp();
+    const drop = () =>
+      phone.page.evaluate(async () => {
+        const top = await navigator.storage.getDirectory();
+        await top.removeEntry('pinchbolt-mirror', { recursive: true });
+      });
+    // What the app was writing as it was left may hold the folder for a moment.
+    await expect.poll(() => drop().then(() => 'gone', String)).toBe('gone');
     await loseTheStore();
     await phone.page.getByText('It held 3 entries', { exact: false }).waitFor();
     await phone.page.getByText('There is no second copy on this phone').waitFor();

@@ -96,7 +96,7 @@ export function CheckLogbook() {
             )
           }
         >
-          <ul class="check-found">
+          <ul>
             {flaws.map(({ words }) => (
               <li key={words}>{words}</li>
             ))}

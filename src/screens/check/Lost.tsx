@@ -8,12 +8,12 @@ import { countedWords } from '../../words/phrases.ts';
 import { hrefOf } from '../route.ts';
 import { useSafety } from '../safety.tsx';
 
-type Found = { entries: number; photos: number; unreadable: number };
+type CopyFinds = { entries: number; photos: number; unreadable: number };
 
 /** Stands where a logbook was and none is found: what happened, and the ways back. */
 export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
   const safety = useSafety();
-  const [found, setFound] = useState<Found | 'none' | 'looking'>('looking');
+  const [found, setFound] = useState<CopyFinds | 'none' | 'looking'>('looking');
   const [doing, setDoing] = useState<string>();
   const [failed, setFailed] = useState<string>();
   const look = async () => {
