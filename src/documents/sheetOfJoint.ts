@@ -1,6 +1,7 @@
 import type { AsBuilt } from '../journal/answers.ts';
 import type { JointRow, Locked, WaitRow } from '../journal/rows.ts';
 import { bondBroken } from '../planning/bondBroken.ts';
+import { fitText } from '../practice/joint/measuredFit.ts';
 import { jointKindRow } from '../standards/jointKinds.ts';
 import type { Names } from '../words/history/names.ts';
 import { called } from '../words/history/sentences.ts';
@@ -119,6 +120,14 @@ export function sheetOfJoint(
     ...(targets.length > 0
       ? targets.map((target) => field('Data used', targetText(target, names)))
       : [field('Data used', 'none')]),
+    ...(joint.diameters
+      ? [
+          field(
+            'Fit, measured',
+            `bore ${quantityWords(joint.diameters.bore)}, outside ${quantityWords(joint.diameters.outside)}, ${fitText(joint)}`,
+          ),
+        ]
+      : []),
     ...workOn(joint, when),
     ...foundAt(joint, when),
     ...lockerOf(joint, waits, when),

@@ -135,6 +135,12 @@ export interface ExtensionAbout {
   angleDeg: number;
 }
 
+/** Two faces that are pressed or bonded into one another, as measured. */
+export interface DiametersAbout {
+  bore: Typed<LengthUnit>;
+  outside: Typed<LengthUnit>;
+}
+
 export interface JointAbout {
   name: string;
   kind: JointKind;
@@ -148,6 +154,7 @@ export interface JointAbout {
   clamp?: ClampAbout;
   bar?: BarAbout;
   extension?: ExtensionAbout;
+  diameters?: DiametersAbout;
 }
 
 export type StepKind = 'fit' | 'torque' | 'press' | 'lock' | 'seat' | 'measure' | 'cut' | 'adjust' | 'check';

@@ -66,7 +66,14 @@ export type Command = Common &
     | { type: 'skip-step'; stepId: Id; why: string }
     | { type: 'reopen-step'; stepId: Id; why: string }
     | { type: 'open-step'; stepId: Id }
-    | { type: 'finish-step'; stepId: Id; measured?: Typed<AnyUnit>; note?: string; photoIds?: Id[] }
+    | {
+        type: 'finish-step';
+        stepId: Id;
+        measured?: Typed<AnyUnit>;
+        despite?: string;
+        note?: string;
+        photoIds?: Id[];
+      }
     | {
         type: 'apply-torque';
         jointId: Id;
@@ -79,6 +86,8 @@ export type Command = Common &
         between?: BetweenKind;
         /** Threadlocker went on with it: what, on which surface, and how long it waits. */
         locker?: LockerOn;
+        /** Why it goes on though a bond that it loads has not set. */
+        despite?: string;
         marked?: boolean;
         note?: string;
         photoIds?: Id[];
@@ -295,6 +304,7 @@ export type Refusal =
   | 'limit-missing'
   | 'check-incomplete'
   | 'must-be-done'
+  | 'bond-not-set'
   | 'above-the-limit'
   | 'is-fitted'
   | 'cure-not-started'

@@ -88,6 +88,8 @@ export type EntryBody =
       jointId?: Id;
       partId?: Id;
       measured?: Typed<AnyUnit>;
+      /** Why it was pressed though a bond that it loads had not set. */
+      despite?: string;
       note?: string;
       photoIds?: Id[];
       matters?: boolean;
@@ -104,6 +106,8 @@ export type EntryBody =
       tool?: ToolSnapshot;
       between?: BetweenKind;
       marked?: boolean;
+      /** Why it was tightened though a bond that it loads had not set. */
+      despite?: string;
       note?: string;
       photoIds?: Id[];
       matters: boolean;

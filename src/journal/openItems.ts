@@ -2,6 +2,7 @@ import { brakeItems, fittedHere, type WrittenBike } from '../fit/fittedHere.ts';
 import { rearDrive } from '../fit/mattersHere.ts';
 import { pileOf } from '../fit/pileOf.ts';
 import { bondBroken } from '../planning/bondBroken.ts';
+import { isBonded } from '../planning/unsetBonds.ts';
 import { notFitted } from '../standards/checks/notFitted.ts';
 import { gateOf, neverUntouched } from '../standards/checks/releaseGate.ts';
 import { type RideCheckGroup, rideCheck } from '../standards/checks/rideCheck.ts';
@@ -57,9 +58,13 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number, workedOn: boole
     const how = broken === 'moved' ? 'moved at a re-check' : 'tightened again after its cure';
     add('uncured', `${name}: ${how}, threadlocker not put on again since`, matters);
   } else if (joint.locked && wait?.dueAtMs !== undefined && wait.dueAtMs > nowMs) {
-    add('uncured', `${name}: threadlocker not cured`, matters);
+    // A bond in a bore holds what is screwed into it, whatever the joint itself is.
+    if (isBonded(joint)) add('uncured', `${name}: retaining compound not cured`, true);
+    else add('uncured', `${name}: threadlocker not cured`, matters);
   } else if (cutShort && wait.outcome === 'cut-short') {
-    add('uncured', `${name}: cure cut short`, matters);
+    add('uncured', `${name}: cure cut short`, matters || isBonded(joint));
+  } else if (isBonded(joint) && !joint.locked) {
+    add('uncured', `${name}: no retaining compound put on`, true);
   }
   if (joint.moved >= 2) add('moved-twice', `${name}: moved at ${joint.moved} re-checks`, false);
   if (joint.kind === 'bead') {

@@ -5,6 +5,8 @@ import { type LockerGrade, lockerRow } from '../standards/screws/lockers.ts';
 
 /** Clearance of an ordinary screw in its thread, mm: the gap the curves were drawn for. */
 const THREAD_GAP_MM = 0.05;
+/** The widest gap a cure was drawn for, mm: what an unmeasured bore counts as. */
+const WIDEST_DRAWN_MM = 0.25;
 const HOUR_MS = 3_600_000;
 
 export interface LockerPut {
@@ -14,6 +16,8 @@ export interface LockerPut {
   primer: boolean;
   temperatureC: number;
   nearDiscBrake: boolean;
+  /** What it fills, measured across, mm; below nothing is a press fit. Left out, that of a screw, or the widest a bore was drawn for. */
+  gapMm?: number | undefined;
 }
 
 /** Whether the heat of a disc brake reaches the joint: taken from its kind, brakes being hot as a rule of thumb. */
@@ -33,10 +37,12 @@ export function lockerWait(
   put: LockerPut,
 ): { ok: true; waitMs: number; cure: CureTime } | { ok: false; reason: CureRefusal } {
   const { surface, primer, temperatureC, nearDiscBrake } = put;
+  const grade = lockerRow(put.grade);
+  const usualGapMm = grade.use === 'cylinder' ? WIDEST_DRAWN_MM : THREAD_GAP_MM;
   const cure = cureTime(cureGrid, {
-    grade: lockerRow(put.grade),
+    grade,
     surfaces: [surface, surface],
-    gapMm: THREAD_GAP_MM,
+    gapMm: Math.max(0, put.gapMm ?? usualGapMm),
     ...{ temperatureC, primer, nearDiscBrake },
   });
   return cure.ok ? { ok: true, waitMs: cure.waitHours * HOUR_MS, cure } : cure;

@@ -10,6 +10,8 @@ export interface JointToBuild {
   /** What goes between, in words: shim, adapter, grease. */
   between: string[];
   locker: boolean;
+  /** A retaining compound goes on before the faces come together. */
+  bonded?: boolean;
   torqued: boolean;
 }
 
@@ -41,8 +43,9 @@ export function stepsFor(joints: JointToBuild[]): PlannedStep[] {
   return ordered.flatMap(({ joint }) => {
     const { jointId, name, way } = joint;
     const detail = together(joint);
-    const steps: PlannedStep[] = [{ kind: way, title: name, jointId, ...(detail ? { detail } : {}) }];
-    if (joint.locker) steps.push({ kind: 'lock', title: name, jointId });
+    const steps: PlannedStep[] = joint.bonded ? [{ kind: 'lock', title: name, jointId }] : [];
+    steps.push({ kind: way, title: name, jointId, ...(detail ? { detail } : {}) });
+    if (joint.locker && !joint.bonded) steps.push({ kind: 'lock', title: name, jointId });
     if (joint.torqued) steps.push({ kind: 'torque', title: name, jointId });
     return steps;
   });

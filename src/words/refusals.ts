@@ -52,6 +52,8 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'check-incomplete': () => 'Answer every point of this group first.',
   'above-the-limit': (about) =>
     `${about}: above the limit of tyre or rim. Let air out, or say that it was so.`,
+  'bond-not-set': (about) =>
+    `${about} has not set, and this loads it. Wait, or say why it goes on all the same.`,
   'must-be-done': (about) => `This is done on every bike: ${about}.`,
   'is-fitted': (about) =>
     `The bike has one by its parts: ${about}. Look at it, or take it off the bike first.`,

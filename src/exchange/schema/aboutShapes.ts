@@ -4,6 +4,7 @@ import type {
   Between,
   BetweenKind,
   ClampAbout,
+  DiametersAbout,
   ExtensionAbout,
   Fastener,
   JointAbout,
@@ -194,6 +195,7 @@ export const jointAbout: Fields<JointAbout> = {
   ),
   bar: optional(record<BarAbout>({ rise: length, reach: length })),
   extension: optional(record<ExtensionAbout>({ length, angleDeg: figure(-MOST, MOST) })),
+  diameters: optional(record<DiametersAbout>({ bore: length, outside: length })),
 };
 
 export const stepAbout: Fields<StepAbout> = {

@@ -9,6 +9,7 @@ import type {
   BetweenKind,
   ClampAbout,
   CutKind,
+  DiametersAbout,
   ExtensionAbout,
   Fastener,
   OneWayChange,
@@ -188,6 +189,8 @@ export const extension: Check = object<ExtensionAbout>({
   length: someLength,
   angleDeg: amount(-360, 360),
 });
+
+export const diameters: Check = object<DiametersAbout>({ bore: someLength, outside: someLength });
 
 export const stepKind: Check = oneOf<StepKind>({
   fit: 1,

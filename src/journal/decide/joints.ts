@@ -30,12 +30,25 @@ export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Cir
   const { bikeId } = bikeOf(rows, command.bikeId);
   const { kind, partIds, between, fasteners, targets, note } = command;
   const jointId = freshId(rows, 'joint', command.jointId, now);
-  const { clamp, bar, extension } = command;
+  const { clamp, bar, extension, diameters } = command;
   checkParts(rows, bikeId, partIds, between);
   const row = jointKinds.find((one) => one.kind === kind) ?? refuse('malformed', String(kind));
   const name = command.name.trim() === '' ? row.label : command.name.trim();
   const matters = command.matters ?? row.matters;
-  const about = { name, kind, partIds, between, fasteners, targets, matters, note, clamp, bar, extension };
+  const about = {
+    name,
+    kind,
+    partIds,
+    between,
+    fasteners,
+    targets,
+    matters,
+    note,
+    clamp,
+    bar,
+    extension,
+    diameters,
+  };
   return [present({ type: 'joint-made', jointId, bikeId, ...about })];
 }
 

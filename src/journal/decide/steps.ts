@@ -1,10 +1,12 @@
 import { type PlannedStep, stepsFor } from '../../planning/stepOrder.ts';
+import { isBonded } from '../../planning/unsetBonds.ts';
 import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { StepRow } from '../rows.ts';
 import { stepList } from '../stepList.ts';
+import { wordForBonds } from './bonds.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -62,6 +64,7 @@ export function planSteps(rows: Rows, command: CommandOf<'plan-steps'>, now: Cir
           item.kind.replace('-', ' '),
       ),
       locker: joint.between.some((item) => item.kind === 'threadlocker'),
+      bonded: isBonded(joint),
       torqued: joint.fasteners.length > 0 || joint.targets.some((target) => target.torque),
     }));
   const existing = stepsOf(rows, bikeId);
@@ -151,7 +154,7 @@ export function openStep(rows: Rows, command: CommandOf<'open-step'>): Ruling {
 }
 
 /** Done without a torque: a fit, a press, a measure, a cut, an adjustment, a check. */
-export function finishStep(rows: Rows, command: CommandOf<'finish-step'>): Ruling {
+export function finishStep(rows: Rows, command: CommandOf<'finish-step'>, now: Circumstances): Ruling {
   const step = stepOf(rows, command.stepId);
   if (step.state === 'done') refuse('already-done', step.title);
   if (step.kind === 'torque') refuse('not-a-torque-step', step.title);
@@ -159,6 +162,21 @@ export function finishStep(rows: Rows, command: CommandOf<'finish-step'>): Rulin
   if (step.kind === 'lock') refuse('cure-not-started', step.title);
   const { stepId, bikeId, jointId, partId } = step;
   const { measured, note, photoIds } = command;
-  const matters = jointId !== undefined && jointOf(rows, jointId).matters ? true : undefined;
-  return [present({ type: 'step-done', stepId, bikeId, jointId, partId, measured, note, photoIds, matters })];
+  const joint = jointId === undefined ? undefined : jointOf(rows, jointId);
+  const despite = joint && step.kind === 'press' ? wordForBonds(rows, joint, command, now) : undefined;
+  const matters = joint?.matters ? true : undefined;
+  return [
+    present({
+      type: 'step-done',
+      stepId,
+      bikeId,
+      jointId,
+      partId,
+      measured,
+      despite,
+      note,
+      photoIds,
+      matters,
+    }),
+  ];
 }

@@ -4,6 +4,7 @@ import type { CommandOf, LockerOn } from '../commands.ts';
 import type { BetweenKind, EntryBody, Id, ToolSnapshot } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
+import { wordForBonds } from './bonds.ts';
 import { refuseWithoutParts, startedBy } from './joints.ts';
 import { type Circumstances, freshId, jointOf, present, type Ruling, refuse, stepOf } from './ruling.ts';
 
@@ -24,13 +25,14 @@ export function applyTorque(rows: Rows, command: CommandOf<'apply-torque'>, now:
     if (step.kind !== 'torque' || step.jointId !== joint.jointId) refuse('not-a-torque-step', step.title);
     if (step.state === 'done') refuse('already-applied', joint.name);
   }
+  const despite = wordForBonds(rows, joint, command, now);
   const { applied, entered, between, marked, note, photoIds } = command;
   const { jointId, bikeId, matters } = joint;
   const tool = snapshotOf(rows, command.toolId, command.happenedAtMs ?? now.nowMs);
   const torque: EntryBody = present({
     type: 'torque-applied',
     ...{ jointId, bikeId, stepId, applied, entered, bolts, passes, tool, between, marked },
-    ...{ note, photoIds, matters },
+    ...{ despite, note, photoIds, matters },
   });
   return [...withLocker(rows, joint, command, now), torque];
 }

@@ -1,5 +1,5 @@
 import * as about from '../checks/about.ts';
-import { exactly, flag, list, maybe, name, sentence } from '../checks/field.ts';
+import { exactly, flag, list, maybe, name, reason, sentence } from '../checks/field.ts';
 import { length, torque } from '../checks/quantities.ts';
 import type { EntryOf, JointAbout } from '../entries.ts';
 import { checkBolts, checkTorque } from '../guards.ts';
@@ -36,6 +36,7 @@ const ABOUT = {
   clamp: correctable(maybe(about.clamp)),
   bar: correctable(maybe(about.bar)),
   extension: correctable(maybe(about.extension)),
+  diameters: correctable(maybe(about.diameters)),
 } satisfies Record<keyof JointAbout, Field>;
 const FIELDS = Object.keys(ABOUT) as (keyof JointAbout)[];
 
@@ -70,6 +71,7 @@ export const jointDescribed: Kind<'joint-described'> = {
     clamp: correctable(maybe(about.clamp)),
     bar: correctable(maybe(about.bar)),
     extension: correctable(maybe(about.extension)),
+    diameters: correctable(maybe(about.diameters)),
   },
   facts: [
     changes<EntryOf<'joint-described'>, 'joint'>('joint', itsJoint, (row, entry) =>
@@ -104,6 +106,7 @@ export const torqueApplied: Kind<'torque-applied'> = {
     tool: correctable(maybe(about.toolSnapshot)),
     between: correctable(maybe(about.betweenKind)),
     marked: correctable(maybe(flag)),
+    despite: remarkField(maybe(reason)),
     note: itsNote,
     photoIds: remarkField(about.photoIds),
     matters: fixed(flag),

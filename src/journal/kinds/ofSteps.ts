@@ -1,5 +1,5 @@
 import * as about from '../checks/about.ts';
-import { flag, id, list, maybe, name, text } from '../checks/field.ts';
+import { flag, id, list, maybe, name, reason, text } from '../checks/field.ts';
 import { anyQuantity } from '../checks/quantities.ts';
 import type { Entry, EntryOf, StepAbout } from '../entries.ts';
 import { pick } from './described.ts';
@@ -127,6 +127,7 @@ export const stepDone: Kind<'step-done'> = {
   fields: {
     ...{ stepId: anId, bikeId: anId, jointId: perhapsId, partId: perhapsId },
     measured: correctable(maybe(anyQuantity)),
+    despite: remarkField(maybe(reason)),
     note: itsNote,
     photoIds: remarkField(about.photoIds),
     matters: fixed(maybe(flag)),

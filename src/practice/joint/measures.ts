@@ -2,6 +2,7 @@ import type { ClampAbout, Fastener, JointAbout } from '../../journal/entries.ts'
 import type { JointRow } from '../../journal/rows.ts';
 import { parseNumber, parseTyped, type QuantityRefusal } from '../../mechanics/quantity.ts';
 import { type LengthUnit, type Typed, unitsOf } from '../../mechanics/units.ts';
+import { isBonded } from '../../planning/unsetBonds.ts';
 import type { JointKind } from '../../standards/jointKinds.ts';
 import { NO_MARK, propertyClasses } from '../../standards/screws/propertyClasses.ts';
 import { bandsFor } from '../../standards/screws/torqueBands.ts';
@@ -23,6 +24,8 @@ export interface Measures {
   reach: string;
   extension: string;
   angle: string;
+  bore: string;
+  outside: string;
   unit: LengthUnit;
 }
 
@@ -168,13 +171,22 @@ const extensionRows: readonly MeasureRow[] = [
   },
 ];
 
+const diameterRows: readonly MeasureRow[] = [
+  { key: 'bore', label: 'Bore, measured', hint: 'Twice, a quarter turn apart.' },
+  { key: 'outside', label: 'Outside of what goes in, measured', hint: 'Twice, a quarter turn apart.' },
+];
+/** Joints whose faces are pressed or slipped into one another. */
+const pressed: readonly JointKind[] = ['headset', 'crown-race', 'bottom-bracket', 'other'];
+
 /** The questions that make sense for a joint, in the order a hand answers them. */
 export function rowsFor(
-  { kind, fasteners }: Pick<JointRow, 'kind' | 'fasteners'>,
+  { kind, fasteners, between }: Pick<JointRow, 'kind' | 'fasteners' | 'between'>,
   construction: string,
 ): MeasureRow[] {
-  if (fasteners.length === 0) return [];
+  const into = pressed.includes(kind) || isBonded({ between }) ? diameterRows : [];
+  if (fasteners.length === 0) return [...into];
   return [
+    ...into,
     ...makeRows(kind),
     ...screwRows,
     ...(clampFaces[kind] ? clampRows : []),
@@ -185,7 +197,7 @@ export function rowsFor(
 }
 
 /** What is recorded, laid out for typing. */
-export function measuresOf({ fasteners, clamp, bar, extension }: JointRow): Measures {
+export function measuresOf({ fasteners, clamp, bar, extension, diameters }: JointRow): Measures {
   const [first] = fasteners;
   return {
     variant: first?.variant ?? '',
@@ -207,6 +219,8 @@ export function measuresOf({ fasteners, clamp, bar, extension }: JointRow): Meas
       extension: lengthText(extension?.length),
     },
     angle: extension ? String(extension.angleDeg) : '',
+    bore: lengthText(diameters?.bore),
+    outside: lengthText(diameters?.outside),
     unit: 'mm',
   };
 }
@@ -221,7 +235,7 @@ const lengthText = (typed: Typed<LengthUnit> | undefined): string =>
       : `${typed.typed} ${unitWords[typed.unit]}`;
 
 export type ReadMeasures =
-  | { ok: true; about: Pick<JointAbout, 'fasteners' | 'clamp' | 'bar' | 'extension'> }
+  | { ok: true; about: Pick<JointAbout, 'fasteners' | 'clamp' | 'bar' | 'extension' | 'diameters'> }
   | { ok: false; wrong: Partial<Record<MeasureKey, QuantityRefusal>> };
 
 /**
@@ -247,12 +261,15 @@ export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fastener
   const [tubeArm, boltArm] = [length('tubeArm'), length('boltArm')];
   const [rise, reach] = [length('rise', true), length('reach', true)];
   const extension = length('extension');
+  const [bore, outside] = [length('bore'), length('outside')];
   const angle = measures.angle.trim() === '' ? undefined : parseNumber(measures.angle, 'allow');
   if (angle && !angle.ok) wrong.angle = angle.reason;
   for (const [one, other] of [
     ['rise', 'reach'],
     ['reach', 'rise'],
     ['extension', 'angle'],
+    ['bore', 'outside'],
+    ['outside', 'bore'],
   ] as const)
     if (measures[one].trim() === '' && measures[other].trim() !== '') wrong[one] = 'empty';
   if (measures.construction === '' && measures.shim !== '') wrong.construction = 'empty';
@@ -284,6 +301,7 @@ export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fastener
             },
           }
         : {}),
+      ...(bore && outside ? { diameters: { bore, outside } } : {}),
       ...(rise && reach ? { bar: { rise, reach } } : {}),
       ...(extension ? { extension: { length: extension, angleDeg: angle?.ok ? angle.value : 0 } } : {}),
     },

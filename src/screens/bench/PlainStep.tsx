@@ -3,6 +3,7 @@ import { StepCard } from '../../controls/frames/StepCard.tsx';
 import { Tile } from '../../controls/Tile.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { BondSheet, UnsetBonds } from './BondSheet.tsx';
 import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
@@ -22,15 +23,21 @@ export function PlainStep(props: StepProps) {
   const sealJointId = step.kind === 'seat' ? joint?.jointId : undefined;
   const seal = view.seals.find(({ jointId }) => jointId === sealJointId);
   const seated = seal?.marks.some(({ mark }) => mark === 'seated') ?? false;
-  const finish = steady(async () => {
+  const log = async (despite?: string) => {
     if (save.is === 'saving') return;
     const { photos } = gathered;
-    const command = { type: 'finish-step', stepId: step.stepId, ...gathered.noteAndPhotos() } as const;
+    const command = {
+      type: 'finish-step',
+      stepId: step.stepId,
+      ...(despite ? { despite } : {}),
+      ...gathered.noteAndPhotos(),
+    } as const;
     const entries = await run(command, { photos, undo: `Done: ${step.title}` });
     if (!entries) return;
     gathered.clear();
     onLogged(entries);
-  });
+  };
+  const finish = steady(() => void log());
   const toSeal = sealJointId !== undefined && !seated;
   useBenchKeys({
     next: onNext,
@@ -82,6 +89,8 @@ export function PlainStep(props: StepProps) {
       }
     >
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
+        {step.kind === 'press' && <UnsetBonds view={view} joint={joint} />}
+        <BondSheet save={save} onWord={(despite) => void log(despite)} />
         {step.detail && <p class="far">{step.detail}</p>}
         {step.kind === 'cut' && (
           <p class="far">What is cut stays cut. Measure before and after, and log both on the part.</p>

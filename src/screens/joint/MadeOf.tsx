@@ -1,6 +1,7 @@
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
+import { fitText } from '../../practice/joint/measuredFit.ts';
 import { threads } from '../../standards/screws/threads.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { partLine } from '../../words/partLine.ts';
@@ -49,6 +50,7 @@ export function MadeOf({ joint, parts }: { joint: JointRow; parts: PartRow[] }) 
             .join(', ')}
         />
       ))}
+      {fitText(joint) && <p>{`Fit, measured: ${fitText(joint)}.`}</p>}
       {note && <p class="as-typed">{note}</p>}
     </>
   );

@@ -27,6 +27,7 @@ import { betweenNames } from '../../words/betweenNames.ts';
 import { toolStateWords } from '../../words/history/tradeWords.ts';
 import { withRideAfter } from '../../words/rideAfter.ts';
 import { targetFigureText } from '../../words/targetWords.ts';
+import { BondSheet } from '../bench/BondSheet.tsx';
 import { LockerForm } from '../bench/locker/LockerForm.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
@@ -75,7 +76,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
   const ruling = rulingTarget(joint.targets);
   const bolts = Math.max(1, boltCount(joint.fasteners));
 
-  const apply = async () => {
+  const apply = async (despite?: string) => {
     const wet = asked ? lockerOn(draft, joint) : undefined;
     if (asked && !wet) return setLockerWrong(true);
     const torque = parseTyped(typed, unitsOf.torque, unit);
@@ -100,6 +101,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
         ...(toolId ? { toolId } : {}),
         ...(between ? { between } : {}),
         ...(wet ? { locker: wet } : {}),
+        ...(despite ? { despite } : {}),
       },
       { undo: withRideAfter(`${joint.name}: ${typed} ${unitLabel[unit]}`) },
     );
@@ -121,7 +123,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
           icon="spanner"
           disabled={save.is === 'saving'}
           under={bolts === 1 ? 'One bolt' : `All ${bolts} bolts`}
-          onPress={apply}
+          onPress={() => void apply()}
         >
           {typed === '' ? 'Log the torque' : `Log ${typed} ${unitLabel[unit]}`}
         </Button>
@@ -129,6 +131,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
     >
       <div class="stack">
         <SaveNotice save={save} />
+        <BondSheet save={save} onWord={(despite) => void apply(despite)} />
         <Keypad
           label={
             ruling.ok
@@ -143,7 +146,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
             setWrong(undefined);
             setSure(false);
           }}
-          onDone={apply}
+          onDone={() => void apply()}
           error={wrong}
         />
         {stepWaits && (

@@ -37,7 +37,7 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
     if (!read.ok) return;
     const untouched = readMeasures(measuresOf(joint), joint);
     const known = untouched.ok ? { ...joint, ...untouched.about } : joint;
-    const changed = describedAnew<JointAbout>(known, read.about, ['clamp', 'bar', 'extension']);
+    const changed = describedAnew<JointAbout>(known, read.about, ['clamp', 'bar', 'extension', 'diameters']);
     const command = { type: 'describe-joint', jointId: joint.jointId, ...changed } as const;
     if (Object.keys(changed).length === 0 || (await run(command, { undo: `Measured: ${joint.name}` })))
       clear();

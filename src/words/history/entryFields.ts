@@ -3,6 +3,7 @@ import type {
   BarAbout,
   Between,
   ClampAbout,
+  DiametersAbout,
   Entry,
   ExtensionAbout,
   Fastener,
@@ -79,6 +80,8 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
   bar: ({ rise, reach }: BarAbout) => `${quantityWords(rise)} up, ${quantityWords(reach)} forwards`,
   extension: ({ length, angleDeg }: ExtensionAbout) =>
     `${quantityWords(length)} at ${numberWords(angleDeg)}°`,
+  diameters: ({ bore, outside }: DiametersAbout) =>
+    `bore ${quantityWords(bore)}, outside ${quantityWords(outside)}`,
   faces: (value: Face[]) => value.map(faceText).join('; '),
   cleared: (value: EntryField[]) => clearedFields(value),
   tool: (value: ToolSnapshot) => toolWords(value),

@@ -90,6 +90,8 @@ export const fieldLabels: Record<EntryField, string> = {
   clamp: 'Clamp',
   bar: 'Hands on the bar',
   extension: 'Extension on the wrench',
+  diameters: 'Bore and outside, measured',
+  despite: 'Went on though a bond had not set',
   area: 'Area',
   decision: 'Decision',
   untilMs: 'Until',

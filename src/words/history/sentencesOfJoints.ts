@@ -135,14 +135,17 @@ export const sentencesOfJoints: Sentences<
     `What is written about ${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)} was changed${entry.name === undefined ? '' : `: it is called ${entry.name}`}.${jointAbout(entry, names)}${clearedWords(entry.cleared)}`,
   'joint-taken-apart': ({ jointId, bikeId, why }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: taken apart.${remark('Why', why)}`,
-  'torque-applied': ({ jointId, bikeId, applied, bolts, passes, tool, between, marked, note }, names) => {
+  'torque-applied': (
+    { jointId, bikeId, applied, bolts, passes, tool, between, marked, despite, note },
+    names,
+  ) => {
     const name = called(names);
     const how = [
       bolts === 1 ? 'one bolt' : countWords(bolts, 'bolt'),
       passes === 1 ? 'in one pass' : `in ${countWords(passes, 'pass', 'passes')}`,
     ].join(' ');
     const laid = between === undefined ? '' : `, with ${betweenWords[between]} between`;
-    return `${name.joint(jointId)} on ${name.bike(bikeId)}: tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' No tool was named.'}${marked ? ' A paint mark was put across it.' : ''}${remark('Note', note)}`;
+    return `${name.joint(jointId)} on ${name.bike(bikeId)}: tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' No tool was named.'}${marked ? ' A paint mark was put across it.' : ''}${remark('Went on though a bond had not set', despite)}${remark('Note', note)}`;
   },
   'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,

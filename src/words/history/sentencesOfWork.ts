@@ -70,8 +70,8 @@ export const sentencesOfWork: Sentences<
     `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} counts as not done again.${remark('Why', why)}`,
   'step-opened': ({ stepId, bikeId }, names) =>
     `Work on ${called(names).bike(bikeId)} came to ${called(names).step(stepId)}.`,
-  'step-done': ({ stepId, bikeId, measured, note }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was done${measured ? `; measured ${quantityWords(measured)}` : ''}.${remark('Note', note)}`,
+  'step-done': ({ stepId, bikeId, measured, despite, note }, names) =>
+    `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was done${measured ? `; measured ${quantityWords(measured)}` : ''}.${remark('Went on though a bond had not set', despite)}${remark('Note', note)}`,
   'wait-started': ({ bikeId, jointId, kind, title, waitMs }, names) =>
     `On ${called(names).bike(bikeId)}${jointId ? `, ${called(names).joint(jointId)},` : ''} a wait of ${spanInWords(waitMs)} began, ${waitKindWords[kind]}: ${title}.`,
   'wait-ended': ({ waitId, bikeId, outcome, words }, names) => {

@@ -2,7 +2,9 @@ import { Button } from '../../../controls/Button.tsx';
 import { StepCard } from '../../../controls/frames/StepCard.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
 import { nearDiscBrake } from '../../../planning/lockerWait.ts';
+import { isBonded } from '../../../planning/unsetBonds.ts';
 import { lockerCommand, lockerSaid } from '../../../practice/bench/lockerCommand.ts';
+import { gapOf } from '../../../practice/joint/measuredFit.ts';
 import { spanText } from '../../../words/dayText.ts';
 import { withRideAfter } from '../../../words/rideAfter.ts';
 import { useRun } from '../../door.tsx';
@@ -62,13 +64,19 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
         />
       }
     >
-      <StepCard title={step.title} icon="drop" state="open" caption="Threadlocker">
+      <StepCard
+        title={step.title}
+        icon="drop"
+        state="open"
+        caption={joint && isBonded(joint) ? 'Retaining compound' : 'Threadlocker'}
+      >
         {step.detail && <p class="far">{step.detail}</p>}
         <LockerForm
           draft={draft}
           change={change}
           nearDiscBrake={joint !== undefined && nearDiscBrake(joint)}
-          screwed={joint === undefined || joint.fasteners.length > 0}
+          screwed={joint === undefined || (joint.fasteners.length > 0 && !isBonded(joint))}
+          gapMm={joint && gapOf(joint)}
           temperatureUnit={settings.temperatureUnit}
         />
         <Extras {...{ step, joint, onLogged, gathered }} />

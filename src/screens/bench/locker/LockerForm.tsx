@@ -23,6 +23,8 @@ export interface LockerFormProps {
   nearDiscBrake: boolean;
   /** A screwed joint has no use for what is made for bores. */
   screwed: boolean;
+  /** Gap measured across in a bore, mm. */
+  gapMm?: number | undefined;
   temperatureUnit: TemperatureUnit;
 }
 
@@ -32,8 +34,8 @@ const hours = ({ lo, hi }: Band) =>
 const uses = { thread: 'On threads', 'thread-after-assembly': 'Runs into threads', cylinder: 'In bores' };
 const removals = { 'hand-tools': 'hand tools', heat: 'heat', puller: 'a puller' };
 
-function Cure({ draft, nearDiscBrake }: Pick<LockerFormProps, 'draft' | 'nearDiscBrake'>) {
-  const wait = lockerWaitOf(draft, nearDiscBrake);
+function Cure({ draft, nearDiscBrake, gapMm }: Pick<LockerFormProps, 'draft' | 'nearDiscBrake' | 'gapMm'>) {
+  const wait = lockerWaitOf(draft, nearDiscBrake, gapMm);
   if (!wait) return <p class="far">Choose grade and surface: the wait follows from them.</p>;
   if (!wait.ok) return <Notice kind="caution" title={refusalWords[wait.reason]} />;
   const { rideHours, fullHours, waitHours, advice } = wait.cure;
@@ -56,7 +58,14 @@ function Cure({ draft, nearDiscBrake }: Pick<LockerFormProps, 'draft' | 'nearDis
 }
 
 /** Which threadlocker went on what, how warm it is, and the wait that follows. */
-export function LockerForm({ draft, change, nearDiscBrake, screwed, temperatureUnit }: LockerFormProps) {
+export function LockerForm({
+  draft,
+  change,
+  nearDiscBrake,
+  screwed,
+  gapMm,
+  temperatureUnit,
+}: LockerFormProps) {
   const { grade, surface, primer, temperatureC } = draft;
   const offered = lockers.filter(({ use }) => !screwed || use !== 'cylinder');
   const degrees = numberText(convert(temperatureC, 'Cel', temperatureUnit), 0);
@@ -65,7 +74,14 @@ export function LockerForm({ draft, change, nearDiscBrake, screwed, temperatureU
   return (
     <div class="stack">
       <div aria-live="polite">
-        <Cure draft={draft} nearDiscBrake={nearDiscBrake} />
+        <Cure draft={draft} nearDiscBrake={nearDiscBrake} gapMm={gapMm} />
+        {!screwed && (
+          <p class="far">
+            {gapMm === undefined
+              ? 'Bore and outside are not measured: the widest gap is counted. Measure both at the joint.'
+              : `Gap by the measured diameters: ${numberText(Math.max(0, gapMm), 2)} mm.`}
+          </p>
+        )}
       </div>
       <Choice
         label="Grade"

@@ -7,6 +7,7 @@ import { type TorqueUnit, unitsOf } from '../../../mechanics/units.ts';
 import { rulingTarget } from '../../../planning/rulingTarget.ts';
 import { boltBack, boltTight } from '../../../practice/bench/boltCount.ts';
 import { whenText } from '../../../words/dayText.ts';
+import { BondSheet, UnsetBonds } from '../BondSheet.tsx';
 import { useBenchKeys } from '../benchKeys.ts';
 import { BenchFrame } from '../frame/BenchFrame.tsx';
 import { StepFoot } from '../frame/StepFoot.tsx';
@@ -58,7 +59,12 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         },
   );
 
-  const doubtSheet = doubted && <DoubtSheet {...doubted} onLog={log.confirm} onClose={log.dismiss} />;
+  const doubtSheet = (
+    <>
+      {doubted && <DoubtSheet {...doubted} onLog={log.confirm} onClose={log.dismiss} />}
+      <BondSheet save={save} onWord={log.goOn} />
+    </>
+  );
   if (typing)
     return (
       <>
@@ -120,6 +126,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         stateWord={loose ? 'Hand-tight only' : stepMark[step.state].word}
         caption="Tighten"
       >
+        <UnsetBonds view={view} joint={joint} />
         <TargetTorque ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
         <TorqueCount count={draft} of={of} onCount={change} />
         {step.detail && <p class="far">{step.detail}</p>}

@@ -35,9 +35,11 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
   }>();
   const { jointId, bikeId, name } = joint;
   const { stepId } = step;
-  const write = async (applied: Typed<TorqueUnit>, entered: Entered) => {
+  const [tried, setTried] = useState<{ applied: Typed<TorqueUnit>; entered: Entered }>();
+  const write = async (applied: Typed<TorqueUnit>, entered: Entered, despite?: string) => {
     const { between, toolId, marked, pass } = gathered.draft;
     setDoubted(undefined);
+    setTried({ applied, entered });
     const entries = await run(
       {
         type: 'apply-torque',
@@ -45,6 +47,7 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
         ...(toolId ? { toolId } : {}),
         ...(between ? { between } : {}),
         ...(marked ? { marked } : {}),
+        ...(despite ? { despite } : {}),
         ...gathered.noteAndPhotos(),
       },
       { photos: gathered.photos, undo: withRideAfter(`${torqueSaid(applied)} applied: ${name}`) },
@@ -57,6 +60,8 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
     save,
     doubted,
     dismiss: () => setDoubted(undefined),
+    /** Logs what was refused for a bond that has not set, with the word for it. */
+    goOn: (despite: string) => tried && void write(tried.applied, tried.entered, despite),
     /** Logs what was doubted, as it was. */
     confirm: () => doubted && void write(doubted.applied, doubted.entered),
     apply(applied: Typed<TorqueUnit>, entered: Entered) {

@@ -1,0 +1,11 @@
+import type { UnsetBond } from '../planning/unsetBonds.ts';
+import { whenText } from './dayText.ts';
+
+/**
+ * A bond that has not set, in a sentence.
+ * @example bondWords({ jointId: 'j', name: 'Sleeve' }) //=> 'Sleeve: no compound is put on yet.'
+ */
+export const bondWords = ({ name, sinceMs }: UnsetBond): string =>
+  sinceMs === undefined
+    ? `${name}: no compound is put on yet.`
+    : `${name}: not set yet, put on ${whenText(sinceMs)}.`;
