@@ -33,6 +33,7 @@ const SCREENS: Record<string, string> = {
   'as-built sheet': '#/sheet/demo-ferry',
   tools: '#/tools',
   settings: '#/settings',
+  'check of the logbook': '#/check',
   'nothing of that name': '#/bike/nobody',
 };
 

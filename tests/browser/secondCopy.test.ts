@@ -82,6 +82,8 @@ describe('[K4] the second copy', () => {
   test('holds an entry shortly after it was made, written by the worker, and the settings say so', async () => {
     await startBike('Wagtail');
     await copyHolds('Wagtail');
+    const asked = () => phone.page.evaluate(() => localStorage.getItem('pinchbolt:asked-to-keep'));
+    await expect.poll(asked, { message: 'the browser was asked to keep the logbook' }).not.toBeNull();
     expect(served.hits.some((path) => /assets\/worker-[\w-]+\.js/.test(path))).toBe(true);
     await goTo('#/settings', phone.page);
     await phone.page.getByText('Second copy on this phone').waitFor();

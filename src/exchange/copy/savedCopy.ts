@@ -60,14 +60,17 @@ interface Lines {
 export async function onlyHere(copies: Lines): Promise<UnsavedEntries | undefined> {
   const saved = lastSaved();
   let found: UnsavedEntries | undefined;
-  for (let seq = (saved && (await copies.seqUnder(saved.lastId))) ?? 0; ; ) {
+  const savedSeq = saved && (await copies.seqUnder(saved.lastId));
+  // The last entry of the copy may have left with the demo.
+  const savedMs = saved && savedSeq === undefined ? saved.atMs : Number.NEGATIVE_INFINITY;
+  for (let seq = savedSeq ?? 0; ; ) {
     const lines = await copies.linesAfter(seq);
     const last = lines.at(-1);
     if (!last || (found?.entries ?? 0) > COUNTED_MOST) return found;
     for (const { entry } of lines) {
       const ids = Object.entries(entry).flatMap(([field, value]) => (/Id$/.test(field) ? [value] : []));
       if (ids.some((id) => typeof id === 'string' && isDemo(id))) continue;
-      if (entry.type === 'demo-removed') continue;
+      if (entry.type === 'demo-removed' || entry.writtenAtMs <= savedMs) continue;
       found = {
         entries: (found?.entries ?? 0) + 1,
         sinceMs: Math.min(found?.sinceMs ?? entry.writtenAtMs, entry.writtenAtMs),
