@@ -7,6 +7,7 @@ import { BondSheet, UnsetBonds } from './BondSheet.tsx';
 import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
 import { StepFoot } from './frame/StepFoot.tsx';
+import { LeftHand } from './LeftHand.tsx';
 import { useSteadyTap } from './steadyTap.ts';
 import type { StepProps } from './stepProps.ts';
 import { stepWords } from './stepWords.ts';
@@ -89,6 +90,7 @@ export function PlainStep(props: StepProps) {
       }
     >
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
+        {step.kind === 'fit' && <LeftHand joint={joint} />}
         {step.kind === 'press' && <UnsetBonds view={view} joint={joint} />}
         <BondSheet save={save} onWord={(despite) => void log(despite)} />
         {step.detail && <p class="far">{step.detail}</p>}

@@ -5,9 +5,10 @@ import { Tile } from '../../controls/Tile.tsx';
 import type { JointRow } from '../../journal/rows.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import { rulingTarget } from '../../planning/rulingTarget.ts';
-import { pullFigure } from '../../standards/checks/pullFigure.ts';
+import { pullToApplied } from '../../practice/rechecks/pullTo.ts';
 import { targetFigureText } from '../../words/targetWords.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
+import { LeftHand } from '../bench/LeftHand.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { TargetTorque } from '../bench/torque/TargetTorque.tsx';
 import { ToolChoiceSheet } from '../bench/torque/ToolChoiceSheet.tsx';
@@ -33,7 +34,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
   const tools = known.is === 'there' ? known.value : [];
   const ruling = rulingTarget(joint.targets);
   // Without a target the wrench is set to what was applied: then that is the figure to read from afar.
-  const pulled = pullFigure(joint) === 'applied' ? joint.applied?.applied : undefined;
+  const pulled = pullToApplied(joint);
   const tool = tools.find((one) => one.toolId === toolId);
   const held = steady(async () => {
     if (save.is === 'saving') return;
@@ -62,7 +63,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
             label="Applied"
             value={targetFigureText({ torque: pulled })}
             unit={unitLabel[pulled.unit]}
-            source="No target, no source."
+            source={ruling.ok ? 'What was applied, within the range.' : 'No target, no source.'}
           />
         ) : (
           <TargetTorque ruling={ruling} parts={parts} torqueUnit={settings.torqueUnit} />
@@ -82,7 +83,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
               size="greasy"
               icon="check"
               under={
-                ruling.ok
+                ruling.ok && !pulled
                   ? 'The target came without any movement'
                   : 'What was applied came without any movement'
               }
@@ -98,6 +99,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         </BenchActs>
       }
     >
+      <LeftHand joint={joint} />
       <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
       {open === 'tool' && (
         <ToolChoiceSheet tools={tools} toolId={toolId} onTool={onTool} onClose={() => setOpen(undefined)} />

@@ -11,6 +11,7 @@ import { BondSheet, UnsetBonds } from '../BondSheet.tsx';
 import { useBenchKeys } from '../benchKeys.ts';
 import { BenchFrame } from '../frame/BenchFrame.tsx';
 import { StepFoot } from '../frame/StepFoot.tsx';
+import { LeftHand } from '../LeftHand.tsx';
 import { useSteadyTap } from '../steadyTap.ts';
 import type { StepProps } from '../stepProps.ts';
 import { stepMark } from '../stepWords.ts';
@@ -127,6 +128,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         caption="Tighten"
       >
         <UnsetBonds view={view} joint={joint} />
+        <LeftHand joint={joint} />
         <TargetTorque ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
         <TorqueCount count={draft} of={of} onCount={change} />
         {step.detail && <p class="far">{step.detail}</p>}
