@@ -55,6 +55,10 @@ export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Cir
 /** What a release stands on; a name, a note or a measured length changes none of it. */
 const RELEASED = ['kind', 'partIds', 'between', 'fasteners', 'targets', 'matters'] as const;
 
+/** As a release sees it: which printed torque a screw is compared with is no part of the screw. */
+const asReleased = (value: unknown): string =>
+  JSON.stringify(value, (key, inner) => (key === 'variant' ? undefined : inner));
+
 export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>): Ruling {
   const { type: _type, happenedAtMs: _at, jointId, ...about } = command;
   const joint = jointOf(rows, jointId);
@@ -65,7 +69,7 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
   const { bikeId, matters: wasMatters } = joint;
   // A release covers the joint as it was then; another target or another part is another joint.
   const anew = RELEASED.some(
-    (field) => about[field] !== undefined && JSON.stringify(about[field]) !== JSON.stringify(joint[field]),
+    (field) => about[field] !== undefined && asReleased(about[field]) !== asReleased(joint[field]),
   );
   const revokes = anew && (wasMatters || about.matters === true) ? (true as const) : undefined;
   return [

@@ -518,6 +518,24 @@ describe('release', () => {
     logbook.close();
   });
 
+  test('[L2] naming the make a torque is compared with does not revoke; another screw does', async () => {
+    const { logbook } = await openTestLogbook();
+    const screw = { thread: 'M5', count: 4 };
+    const { bikeId, jointId } = await aBike(logbook, 'b1', { fasteners: [screw] });
+    await torque(logbook, jointId);
+    await release(logbook, bikeId);
+    const describe = (change: object) =>
+      done(logbook, { type: 'describe-joint', jointId, fasteners: [{ ...screw, ...change }] });
+    await describe({ variant: 'light face plate' });
+    expect((await bikeOf(logbook)).bike.revoked).toBeUndefined();
+    await describe({ variant: 'heavy stem, two bolts' });
+    await describe({});
+    expect((await bikeOf(logbook)).bike.revoked).toBeUndefined();
+    await describe({ thread: 'M6', variant: 'light face plate' });
+    expect((await bikeOf(logbook)).bike.revoked).toBeDefined();
+    logbook.close();
+  });
+
   test('[L3] the release carries what was open, uncured and without a source', async () => {
     const { logbook } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook, 'b1', {
