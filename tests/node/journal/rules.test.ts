@@ -520,7 +520,7 @@ describe('release', () => {
 
   test('[L2] naming the make a torque is compared with does not revoke; another screw does', async () => {
     const { logbook } = await openTestLogbook();
-    const screw = { thread: 'M5', count: 4 };
+    const screw = { thread: 'M5', count: 2, hand: 'right' as const };
     const { bikeId, jointId } = await aBike(logbook, 'b1', { fasteners: [screw] });
     await torque(logbook, jointId);
     await release(logbook, bikeId);
