@@ -51,7 +51,8 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/build.ts'],
-          fileParallelism: false,
+          // Most of their time is spent waiting; two at once fill two cores.
+          maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 120_000,
           pool: 'forks',
