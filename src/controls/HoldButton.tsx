@@ -29,7 +29,7 @@ export function HoldButton({
   icon,
   spanMs = 800,
   disabled,
-  explain = 'Hold until the bar is full',
+  explain = 'Press and hold',
 }: HoldButtonProps) {
   const [holding, setHolding] = useState(false);
   const [askAgain, setAskAgain] = useState(false);

@@ -18,7 +18,7 @@ export const loud = (label: string, text: string): SheetLine => ({ is: 'field', 
 
 /** Who did it, as the settings named the person that day. */
 export const doneBy = (by: string | undefined): SheetLine =>
-  by ? field('Done by', by) : loud('Done by', 'nobody was named in the settings');
+  by ? field('Done by', by) : loud('Done by', 'not recorded');
 
 /** An instant as the sheet prints it. @example whenWords(Date.UTC(2026, 4, 3, 9), 'UTC') //=> '3 May 2026 at 09:00' */
 export function whenWords(ms: number, zone: string): string {

@@ -39,7 +39,7 @@ function openLines(open: readonly OpenItem[]): SheetLine[] {
   const checks = open.filter(({ what }) => what === 'check-open').map(({ words }) => words);
   const others = open.filter(({ what }) => what !== 'check-open');
   return [
-    ...others.filter(({ blocks }) => blocks).map(({ words }) => loud('Keeps it from riding', words)),
+    ...others.filter(({ blocks }) => blocks).map(({ words }) => loud('Blocks riding', words)),
     ...others.filter(({ blocks }) => !blocks).map(({ words }) => field('Open', words)),
     ...(checks.length > 0 ? [field('Before the next release', checks.join('; '))] : []),
   ];

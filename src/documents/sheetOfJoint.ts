@@ -24,13 +24,10 @@ export interface When {
 }
 
 function workOn({ state, applied, fasteners, targets }: JointRow, { zone }: When): SheetLine[] {
-  if (state === 'hand-tight')
-    return [loud('Work done', 'tightened by hand only; its torque is still to come')];
+  if (state === 'hand-tight') return [loud('Work done', 'hand-tight, torque outstanding')];
   if (!applied) {
     const wanted = fasteners.length > 0 || targets.some(({ torque }) => torque);
-    return [
-      wanted ? loud('Work done', 'no torque on record') : field('Work done', 'no torque is wanted here'),
-    ];
+    return [wanted ? loud('Work done', 'no torque on record') : field('Work done', 'no torque needed')];
   }
   const { applied: torque, bolts, passes, tool, marked, atMs, by } = applied;
   return [
@@ -110,10 +107,7 @@ export function sheetOfJoint(
   const seal = seals.find((row) => row.jointId === jointId)?.marks.at(-1);
   return [
     { is: 'heading', text: name },
-    field(
-      'Kind',
-      `${jointKindRow(kind).label.toLowerCase()}${matters ? '; if it lets go, the rider can fall' : ''}`,
-    ),
+    field('Kind', `${jointKindRow(kind).label.toLowerCase()}${matters ? '; safety-critical' : ''}`),
     field('Parts', listWords(partIds.map(called(names).part)) || 'none named'),
     field('Between', betweenText(between, names) || 'nothing written down'),
     ...(fasteners.length > 0 ? [field('Fasteners', fastenerText(fasteners))] : []),

@@ -14,7 +14,7 @@ function changeLines(change: PartRow['changes'][number], zone: string): SheetLin
   const rest = [...(left ? [quantityWords(left)] : []), ...(leftWords?.trim() ? [leftWords.trim()] : [])];
   return [
     loud(
-      'Changed for good',
+      'Permanent change',
       `${cutWords[cut].done} at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}`,
     ),
     ...fieldIfWritten('Left', rest.join(', ')),
@@ -37,7 +37,7 @@ export function sheetOfPart(part: PartRow, zone: string): SheetLine[] {
   return [
     { is: 'heading', text: partCalled(name, label) },
     field('Kind', kindWords(kind)),
-    field('Serial', serial?.trim() || 'none read'),
+    field('Serial', serial?.trim() || 'not recorded'),
     field('Origin', `${originWords[origin]}${words?.trim() ? `, ${words.trim()}` : ''}`),
     field('Condition', condition?.trim() || 'not described'),
     field('Ridden before', before),

@@ -7,7 +7,7 @@ type SheetRelease = AsBuilt['releases'][number];
 
 const statements: Record<string, string> = {
   'first-ride': 'passed for a first short ride',
-  ride: 'passed to be ridden',
+  ride: 'passed for riding',
   'not-to-ride': 'FAILED, not to be ridden',
 };
 
@@ -30,7 +30,7 @@ function lookedOver({ atMs }: SheetRelease, { inspections, releases }: AsBuilt):
   const seen = new Map(
     inspections.filter((look) => look.atMs > before && look.atMs <= atMs).map((look) => [look.groupId, look]),
   );
-  if (seen.size === 0) return loud('Looked over', 'nothing on record');
+  if (seen.size === 0) return loud('Pre-ride check', 'nothing on record');
   const groups = [...seen.values()].map(({ groupId, items }) => {
     const title = rideCheck.find(({ id }) => id === groupId)?.title ?? groupId;
     const absent = items.filter((item) => item.absent).length;
@@ -39,7 +39,7 @@ function lookedOver({ atMs }: SheetRelease, { inspections, releases }: AsBuilt):
   });
   const missing = rideCheck.filter(({ id }) => !seen.has(id)).map(({ title }) => title);
   const text = `check before riding: ${groups.join(', ')}${missing.length > 0 ? `; not looked over: ${missing.join(', ')}` : ''}`;
-  return missing.length > 0 ? loud('Looked over', text) : field('Looked over', text);
+  return missing.length > 0 ? loud('Pre-ride check', text) : field('Pre-ride check', text);
 }
 
 /** A release on the sheet: pass or fail, what it covers, what was looked over, and every item open that day. */
@@ -52,7 +52,7 @@ export function sheetOfRelease(release: SheetRelease, built: AsBuilt, zone: stri
     field('This covers', covers.trim()),
     lookedOver(release, built),
     field('Signed on', whenWords(atMs, zone)),
-    field('Total time then', riddenText(ridden)),
+    field('Use at that date', riddenText(ridden)),
     field('Signed by', by.trim() || 'not named'),
     ...(restrictions?.trim() ? [loud('Restrictions', restrictions.trim())] : []),
     ...(open.length === 0

@@ -40,10 +40,10 @@ export const emptyChange: ChangeDraft = {
 export type ChangeTrouble = Partial<Record<keyof ChangeDraft, string>>;
 
 const sentences: Record<QuantityRefusal, string> = {
-  empty: 'Measure it and write it down.',
+  empty: 'Measure it and enter it.',
   'not-a-number': 'That is not a number. Digits, with a comma or a point.',
   'not-finite': 'That is not a size.',
-  negative: 'A size is not less than nothing.',
+  negative: 'A size cannot be negative.',
   'two-separators': 'One comma or point only.',
   'unknown-unit': 'Which unit is that? Type the number alone and choose the unit.',
   'unit-of-another-kind': 'Lengths only here.',
@@ -89,7 +89,7 @@ export function readChange(draft: ChangeDraft, unit: LengthUnit, photoIds: Id[])
   if (draft.cut === '') trouble.cut = 'Choose what was done.';
   if (draft.where.trim() === '') trouble.where = 'Say where on the part.';
   if (draft.how.trim() === '') trouble.how = 'Say how: tool, heat, jig.';
-  if (draft.why.trim() === '') trouble.why = 'Say why; in a year nobody remembers.';
+  if (draft.why.trim() === '') trouble.why = 'Enter a reason.';
   if (
     before &&
     after &&

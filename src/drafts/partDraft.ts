@@ -78,7 +78,7 @@ const number = (text: string): number | undefined => {
 export function troubleOf(draft: PartDraft, taken: string | undefined): PartTrouble {
   const trouble: PartTrouble = {};
   if (draft.name.trim() === '') trouble.name = 'It needs a name.';
-  if (draft.kind === '') trouble.kind = 'Choose what it is; “other part” is a choice too.';
+  if (draft.kind === '') trouble.kind = 'Choose a type; “Other part” is fine.';
   if (taken !== undefined) trouble.label = `That label is on ${taken}. Choose a free one.`;
   const massG = number(draft.mass);
   if (draft.mass.trim() !== '' && !massG)
@@ -87,10 +87,10 @@ export function troubleOf(draft: PartDraft, taken: string | undefined): PartTrou
     trouble.mass = 'No part of a bike weighs over 100 kg. The mass is in grams.';
   const km = draft.kmUnknown ? undefined : number(draft.km);
   if (!draft.kmUnknown && draft.km.trim() !== '' && km === undefined)
-    trouble.km = 'Type the km in digits alone, or say that nobody knows.';
+    trouble.km = 'Type the km in digits alone, or mark it as unknown.';
   else if (km !== undefined && km > FARTHEST_KM)
     trouble.km = 'More than a million km cannot be right. Check the number.';
-  if (draft.faces.some(faceUnreadable)) trouble.faces = 'A size cannot be read. Mend it or empty it.';
+  if (draft.faces.some(faceUnreadable)) trouble.faces = 'A size cannot be read. Correct it or clear it.';
   return trouble;
 }
 

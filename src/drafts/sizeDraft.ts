@@ -38,17 +38,17 @@ export function unitsFor(key: string): readonly SizeUnit[] {
 const wrong: Partial<Record<DimensionRefusal, string>> = {
   'not-a-number': 'That is not a number. Digits, with a comma or a point.',
   'two-separators': 'One comma or point only.',
-  negative: 'A size is not less than nothing.',
+  negative: 'A size cannot be negative.',
   'not-finite': 'That is not a size.',
   'unknown-unit': 'Which unit is that? Type the number alone and choose the unit.',
-  'unit-of-another-kind': 'That unit does not belong here.',
+  'unit-of-another-kind': 'Wrong unit for this size.',
   'not-a-whole-number': 'Count them: a whole number.',
 };
 
 const doubts: Partial<Record<DimensionRefusal, (size: string) => string>> = {
-  'decimal-point-slipped': (size) => `${size} is not likely here; the point may have slipped.`,
-  'inches-meant': (size) => `${size} is not likely here; it may have been inches.`,
-  'centimetres-meant': (size) => `${size} is not likely here; it may have been centimetres.`,
+  'decimal-point-slipped': (size) => `${size} looks wrong. Check the decimal point.`,
+  'inches-meant': (size) => `${size} looks wrong. Was it in inches?`,
+  'centimetres-meant': (size) => `${size} looks wrong. Was it in centimetres?`,
   impossible: (size) => `${size} is far from any part like this. Measure once more.`,
 };
 

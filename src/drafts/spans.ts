@@ -53,7 +53,7 @@ export function ownSpan(
  * @example intervalWords({ rides: 1, days: 30 }) //=> '1 ride or 30 days'
  */
 export function intervalWords(span: Interval | null | undefined): string {
-  if (!span) return 'Nothing more';
+  if (!span) return 'Once only';
   const { rides, km, days } = span;
   const terms = [
     rides !== undefined &&

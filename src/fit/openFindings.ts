@@ -36,7 +36,7 @@ export const partsOfFinding = (findingId: string): string[] =>
     .map((ref) => ref.split('.')[0] ?? '');
 
 /**
- * What is still open in a checked pile: what does not fit, what goes only by a change for good or with
+ * What is still open in a checked pile: what does not fit, what goes only with a permanent change or with
  * something between that was neither accepted nor built, and what is not known until it is measured.
  * @example openFindings(checkPile([stem, bar]), [stem, bar], { joints: [], kept: [] })[0]?.topic //=>
  * 'bar-in-stem'

@@ -1,5 +1,5 @@
 import { pullFigure } from '../standards/checks/pullFigure.ts';
-import { pullTitles, recheckTitles } from '../standards/checks/recheckTitles.ts';
+import { formerTitles, pullTitles, recheckTitles } from '../standards/checks/recheckTitles.ts';
 import type { JointRow, RecheckRow, WaitRow } from './rows.ts';
 
 /** What a title says behind the name of the joint. */
@@ -20,13 +20,12 @@ function pullToday(joint: JointRow): string {
 
 function recheckTitle({ kind, title }: RecheckRow, joint: JointRow): string {
   const byTorque = kind === 'retorque';
-  const put = (byTorque ? Object.values(pullTitles) : [recheckTitles[kind]]).find((words) =>
-    title.includes(behind(words)),
-  );
+  const ofToday = byTorque ? Object.values(pullTitles) : [recheckTitles[kind]];
+  const put = [...ofToday, ...(formerTitles[kind] ?? [])].find((words) => title.includes(behind(words)));
   if (put === undefined) return title;
   // What else was said, as about a tool that showed wrong, stays.
   const rest = title.slice(title.lastIndexOf(behind(put)) + behind(put).length);
-  return checkTitle(joint.name, byTorque ? pullToday(joint) : put) + rest;
+  return checkTitle(joint.name, byTorque ? pullToday(joint) : recheckTitles[kind]) + rest;
 }
 
 /**

@@ -50,10 +50,10 @@ export function lockerWait(
 
 /** Why no wait can be given, and what to do. */
 export const refusalWords: Record<CureRefusal, string> = {
-  'not-reliable-below-5-c': 'Below 5 °C nobody vouches for the cure. Warm the joint first.',
+  'not-reliable-below-5-c': 'Too cold to cure reliably, under 5 °C. Warm the joint first.',
   'gap-wants-retaining-compound': 'The gap is too wide for a threadlocker. Take a retaining compound.',
   'gap-too-wide-for-grade': 'The gap is too wide for this grade.',
-  'never-cures': 'In a gap this wide it never cures.',
+  'never-cures': 'Gap too wide: it will not cure.',
   'attacks-plastic': 'Threadlocker can crack plastic. Do not use it here.',
   'needs-metal': 'It only cures between metals. Here it stays liquid.',
 };
@@ -61,7 +61,7 @@ export const refusalWords: Record<CureRefusal, string> = {
 export const adviceWords: Record<CureAdvice, string> = {
   'use-primer': 'Slow surface: primer helps.',
   'retaining-compound': 'Wide gap: a retaining compound does better.',
-  'heat-resistant-grade': 'A disc brake runs hot here: take a grade for heat.',
+  'heat-resistant-grade': 'Near a disc brake: use a high-temperature grade.',
   'warm-the-joint': 'Cool: it cures quicker when the joint is warmed.',
 };
 

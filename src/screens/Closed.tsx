@@ -72,7 +72,7 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
   }
   if (state.is === 'blocked') {
     return (
-      <Notice kind="error" title="Another page keeps the logbook closed" action={reload}>
+      <Notice kind="error" title="The logbook is open in another tab" action={reload}>
         Close the other pages of this app, then reload.
       </Notice>
     );
@@ -95,7 +95,7 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
   }
   if (state.is === 'rebuilding') {
     return (
-      <Notice kind="note" title="Sorting the logbook anew">
+      <Notice kind="note" title="Updating the logbook">
         {`${Math.round(state.share * 100)} % done. This happens once after an update.`}
       </Notice>
     );

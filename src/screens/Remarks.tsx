@@ -15,7 +15,7 @@ function wordsOf(lines: DueLine[]): string {
   const [first] = lines;
   if (!first) return '';
   const words = `${dueWords(first)}, ${first.bikeName}`;
-  return lines.length === 1 ? words : `${lines.length} things, first ${words}`;
+  return lines.length === 1 ? words : `${lines.length} due: ${words}`;
 }
 
 /** What fell due, a clock that was set, a newer version: said above the screen, whichever it is. */
@@ -32,7 +32,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
             <span>{wordsOf(fellDue.lines)}</span>
           </a>
           <Button kind="quiet" onPress={fellDue.seen}>
-            Seen
+            Dismiss
           </Button>
         </div>
       )}
@@ -51,15 +51,14 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
           title={`The phone's clock is ${spanText(Math.abs(clockMoved.byMs))} ${clockMoved.byMs > 0 ? 'ahead of' : 'behind'} where it was`}
           action={
             <>
-              <Button onPress={clockMoved.shift}>The clock was set: move the waits along</Button>
+              <Button onPress={clockMoved.shift}>I changed the clock: shift the timers</Button>
               <Button kind="quiet" onPress={clockMoved.leave}>
-                The times are right
+                Leave the timers alone
               </Button>
             </>
           }
         >
-          If somebody set the clock, what is waiting would end too early or too late. If the phone only slept,
-          nothing needs doing.
+          If the clock was changed, timers end at the wrong time. If the phone was only asleep, ignore this.
         </Notice>
       )}
       {/* Never in the middle of a step, and never over something half typed. */}
@@ -76,7 +75,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
             </>
           }
         >
-          Otherwise it is used once all pages of this app have been closed. Nothing recorded is touched.
+          Or it updates itself when every tab of the app is closed. Your log is not affected.
         </Notice>
       )}
     </aside>

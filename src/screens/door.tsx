@@ -135,7 +135,7 @@ export function useRun(): {
 function whyNotSaved(thrown: unknown): string {
   const name = (thrown as DOMException)?.name;
   if (name === 'QuotaExceededError') {
-    return 'Not saved: the phone has no room left for it. Free some space, or leave the photo out, then try again. What you typed is still here.';
+    return 'Not saved: storage full. Free some space or remove the photo. What you typed is still here.';
   }
   return 'Not saved. What you typed is still here: try again, and if it fails again, reload the page.';
 }

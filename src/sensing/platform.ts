@@ -75,13 +75,13 @@ export function abilityLines(can: Abilities): AbilityLine[] {
       'persisted',
       can.persisted === true,
       'The browser has promised to keep the logbook until you remove it.',
-      'The browser has not promised to keep the logbook; it may clear it when space runs short. Putting the app on the home screen makes that less likely.',
+      'The browser may delete this data if the phone runs low on space. Add the app to the home screen.',
     ),
     line(
       'installed',
       can.installed,
       'The logbook is on the home screen and keeps its own storage there.',
-      'The logbook runs in a browser tab. Put it on the home screen before you rely on it; some phones clear tabs that rest for a week.',
+      'The logbook runs in a browser tab. Put it on the home screen before you rely on it; some phones wipe tabs unused for a week.',
     ),
     {
       name: 'notifications',
@@ -92,7 +92,7 @@ export function abilityLines(can: Abilities): AbilityLine[] {
       'periodicSync',
       can.periodicSync === 'granted',
       'The phone wakes the logbook now and then, at most twice a day, to look for what is due. It is not a clock.',
-      'The phone will not wake the logbook by itself. For a fixed time, hand the date to your calendar.',
+      'The phone will not wake the logbook by itself. For a fixed time, set an alarm on your phone.',
     ),
     line(
       'wakeLock',
@@ -109,13 +109,13 @@ export function abilityLines(can: Abilities): AbilityLine[] {
     line(
       'vibrate',
       can.vibrate,
-      'The phone can shake when a wait is over and the screen is on.',
+      'The phone vibrates when a timer ends while the screen is on.',
       'The phone cannot shake from here; a wait that is over rings only.',
     ),
     line(
       'shareFiles',
       can.shareFiles,
-      'Files can be handed to another app directly.',
+      'Files can be shared with other apps.',
       'Files are saved among the downloads; hand them on from there.',
     ),
   ];

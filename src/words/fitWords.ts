@@ -11,7 +11,7 @@ import { sentenceCase } from './sentenceCase.ts';
 /** Headings of the groups. */
 export const groupWords: Record<GroupId, string> = {
   'does-not-fit': 'Does not fit',
-  'one-way-only': 'Only by a change for good',
+  'one-way-only': 'Only with a permanent change',
   'not-known': 'Not known yet',
   'fits-with': 'Fits with something between',
   accepted: 'Accepted',
@@ -24,11 +24,11 @@ export const tableKnownWords: Record<Known, string> = {
   exact: 'exact by definition',
   computed: 'computed here',
   memory: 'from memory: measure before trusting it',
-  proposal: 'our own choice',
+  proposal: 'our suggestion',
 };
 
 export const changeWords: Record<OneWayKind, string> = {
-  'cold-set': 'Bend the ends cold',
+  'cold-set': 'Cold-set the dropouts',
   'file-slot': 'File the slot',
   'cut-hub': 'Shorten the hub',
   'ream-bore': 'Ream the bore',

@@ -6,5 +6,5 @@ export const knownWords: Record<Known, string> = {
   exact: 'Exact by definition',
   computed: 'Derived here, and tested',
   memory: 'From memory: a measurement goes before it',
-  proposal: 'Our own judgement: weigh it against yours',
+  proposal: 'Our suggestion: weigh it against your own',
 };

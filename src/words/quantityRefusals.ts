@@ -4,8 +4,8 @@ import type { QuantityRefusal } from '../mechanics/quantity.ts';
 export const quantityRefusals: Record<QuantityRefusal, string> = {
   empty: 'Type a number here too.',
   'not-a-number': 'Type digits, with a comma or a point for the decimals.',
-  'not-finite': 'Type a number that has an end.',
-  negative: 'Less than nothing is not possible here.',
+  'not-finite': 'Enter a finite number.',
+  negative: 'Cannot be negative.',
   'two-separators': 'One comma or point is enough: leave out marks between thousands.',
   'unknown-unit': 'This unit is not known here.',
   'unit-of-another-kind': 'This unit measures something else.',

@@ -14,7 +14,7 @@ export function costWords({ missing, cost, massG }: CompleteSet): string {
   const { oneWayCount, bridgeCount, openCount } = cost;
   const against = [
     counted(missing.length, 'place empty', 'places empty'),
-    counted(oneWayCount, 'change for good', 'changes for good'),
+    counted(oneWayCount, 'permanent change', 'permanent changes'),
     counted(bridgeCount, 'bridge', 'bridges'),
     counted(openCount, 'open question', 'open questions'),
     massG === null ? '' : `${numberText(massG / 1000, 2)} kg`,

@@ -9,7 +9,7 @@ export const slotRefusals: Record<AxleRefusal, string> = {
   'slot-too-near': 'So near, ring and sprocket would touch. Measure from spindle centre to axle centre.',
   'slot-too-far': 'So far back no bicycle has its axle. Measure again.',
   'wear-out-of-range': 'Wear from 0 to 3 per cent.',
-  'filing-out-of-range': 'Up to 30 mm can be looked at; what a frame end bears is far less.',
+  'filing-out-of-range': 'Up to 30 mm can be looked at; what a dropout allows is far less.',
   'not-a-number': 'Type digits, with a comma or a point.',
 };
 
@@ -38,7 +38,7 @@ export function stopWords(stop: AxleStop, wearPercent: number): string[] {
   }[outgrows];
   return [
     `Axle at ${mmToTenth(tautMm)}: ${mmToTenth(toFrontMm)} to the front, ${mmToTenth(toRearMm)} to the rear.`,
-    `With its slack the chain wants it at ${numberText(settingMm.lo, 1)} to ${mmToTenth(settingMm.hi)}.`,
+    `With its slack the chain needs it at ${numberText(settingMm.lo, 1)} to ${mmToTenth(settingMm.hi)}.`,
     `${wear}, ${after}.`,
     `Wear of ${endsText(wearToRearPercent)} % uses the slot up.`,
     ...(slackFits ? [] : ['No room to give the chain its slack.']),

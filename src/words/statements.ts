@@ -2,12 +2,12 @@ import type { ReleaseRow } from '../journal/rows.ts';
 
 /** What a release says, as it is chosen and as it is read later. */
 export const statementWords: Record<'first-ride' | 'ride' | 'not-to-ride', string> = {
-  'first-ride': 'For a first short ride',
-  ride: 'To be ridden',
-  'not-to-ride': 'Not to be ridden',
+  'first-ride': 'Cleared for a short test ride',
+  ride: 'Cleared to ride',
+  'not-to-ride': 'Do not ride',
 };
 
-/** @example statementText({ statement: 'ride' }) //=> 'To be ridden' */
+/** @example statementText({ statement: 'ride' }) //=> 'Cleared to ride' */
 export function statementText({ statement }: Pick<ReleaseRow['releases'][number], 'statement'>): string {
   return (statementWords as Record<string, string>)[statement] ?? statement;
 }

@@ -6,7 +6,7 @@ const sources: Record<TargetSource, string> = {
   'makers-document': "from the maker's document",
   'mating-part': "the mating part's figure",
   'general-table': 'from a general table',
-  'own-judgement': 'own judgement',
+  'own-judgement': 'our suggestion',
   none: 'no source',
 };
 
@@ -14,7 +14,7 @@ const sources: Record<TargetSource, string> = {
 export const standingWarning: Record<TargetStanding, string | undefined> = {
   'part-maker': undefined,
   'general-table': 'Not the part maker’s figure. Look for a mark on the part first.',
-  'own-judgement': 'Nobody but you stands behind this figure.',
+  'own-judgement': 'Your own figure.',
   unsourced: 'No source is given for this figure.',
 };
 

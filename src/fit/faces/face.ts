@@ -32,6 +32,6 @@ export interface Face {
 
 /**
  * Half the band a hand-held caliper leaves, mm.
- * A 0.02 mm vernier in a workshop repeats to about this; our own choice, no source.
+ * A 0.02 mm vernier in a workshop repeats to about this; our suggestion, no source.
  */
 export const CALIPER_UNCERTAINTY_MM = 0.05;

@@ -44,7 +44,7 @@ function chainOnTeeth(chain: Face, teeth: Face): Judgement {
   if (isMachineChain(chain))
     return {
       meets: 'no',
-      because: `This is a machine chain: its rollers are too fat for teeth cut for ${mmText(BICYCLE_ROLLER_MM)}.`,
+      because: `This is an industrial chain: its rollers are too big for teeth cut for ${mmText(BICYCLE_ROLLER_MM)}.`,
       final: true,
     };
   const inner = readingOf(chain, 'chainWidthMm');

@@ -81,7 +81,7 @@ function cupInTube(tube: Face, cup: Face): Judgement {
                 after,
                 sideEffects: [`The tube loses ${mmText((after - bore.mid) / 2)} of wall.`],
                 caution:
-                  'With the reamer of that size, square to the tube, by somebody who has done it before.',
+                  'With the reamer of that size, square to the tube, by a mechanic who has done it before.',
                 source: cupPress.source,
                 known: cupPress.known,
               },
@@ -90,7 +90,7 @@ function cupInTube(tube: Face, cup: Face): Judgement {
     };
   }
   return {
-    ...unknown(`${cupTold} and ${boreTold}: a press is a matter of hundredths, this caliper cannot tell.`, [
+    ...unknown(`${cupTold} and ${boreTold}: a press fit needs 0.01 mm, finer than a caliper reads.`, [
       ...(bore.from === 'measured' ? [askFor(tube, 'boreMm', true)] : []),
       ...(outside.from === 'measured' ? [askFor(cup, 'diameterMm', true)] : []),
     ]),

@@ -49,14 +49,14 @@ export const namedRules: readonly Rule[] = [
     topic: 'crank-on-square',
     first: 'taper-hole',
     second: 'taper',
-    risk: 'A crank that bottoms before it is tight loosens and is ruined.',
+    risk: 'A crank that bottoms out before it is tight will come loose and be ruined.',
     source: taperCross.source,
     known: taperCross.known,
     special: (hole, end) =>
       hole.standard && end.standard && hole.standard !== end.standard
         ? {
             meets: 'yes',
-            because: 'JIS and ISO squares share their draft, not their size.',
+            because: 'JIS and ISO tapers have the same angle but different sizes.',
             notes: [
               `The crank stands about ${taperCross.slideMm} mm ${hole.standard === 'jis-taper' ? 'further in' : 'further out'}: chainline and grip of the square change.`,
             ],

@@ -42,7 +42,7 @@ export const seatRules: readonly Rule[] = [
     hole: ['seat-tube', 'boreMm', 'seat tube'],
     rod: ['post', 'diameterMm', 'post'],
     gap: [0, 0.1],
-    risk: 'Least insertion counts from where the tube really holds the post.',
+    risk: 'Minimum insertion counts from where the tube really holds the post.',
     ...practice,
     tight: (tube, _post, { hole, rod }) =>
       rod.mid - hole.mid <= REAM_MOST_MM && traitOf(tube, 'material') !== 'carbon'

@@ -47,12 +47,12 @@ function plainBore(shell: Face, cup: Face): Judgement {
   if (gapMm.hi < PRESS_MM[0])
     return {
       meets: 'no',
-      because: `${cupTold} is ${mmText(-gapMm.mid)} bigger than ${boreTold}; a press fit bears ${mmText(-PRESS_MM[0])}.`,
+      because: `${cupTold} is ${mmText(-gapMm.mid)} bigger than ${boreTold}; a press fit allows ${mmText(-PRESS_MM[0])}.`,
       gapMm,
     };
   if (gapMm.lo > PRESS_MM[1]) return { meets: 'no', because: `${cupTold} is loose in ${boreTold}.`, gapMm };
   return {
-    ...unknown(`${cupTold} and ${boreTold}: a press is a matter of hundredths, this caliper cannot tell.`, [
+    ...unknown(`${cupTold} and ${boreTold}: a press fit needs 0.01 mm, finer than a caliper reads.`, [
       askFor(shell, 'boreMm', true),
       askFor(cup, 'diameterMm', true),
     ]),
@@ -94,7 +94,7 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
     ]);
   const missingMm = row.underCupsMm - width.mid;
   const { source, known } = row;
-  const sum = `The shell is ${mmText(width.mid)} wide, the crank wants ${mmText(row.underCupsMm)} under its cups`;
+  const sum = `The shell is ${mmText(width.mid)} wide, the crank needs ${mmText(row.underCupsMm)} under its cups`;
   if (missingMm < -0.3)
     return {
       meets: 'no',

@@ -70,7 +70,7 @@ export function sizedRule(pair: SizedPair): Rule {
         because:
           gapMm.mid < 0
             ? `${rodTold} does not go into ${holeTold}: it is ${mmText(-gapMm.mid)} too thick.`
-            : `${rodTold} leaves ${mmText(gapMm.mid)} of air in ${holeTold}; it wants ${mmText(least)} at least.`,
+            : `${rodTold} leaves ${mmText(gapMm.mid)} of air in ${holeTold}; it needs ${mmText(least)} at least.`,
         gapMm,
         notes,
         ...rest,

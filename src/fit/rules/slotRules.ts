@@ -15,7 +15,7 @@ export const slotRules: readonly Rule[] = [
     hole: ['axle-slot', 'widthMm', 'slot'],
     rod: ['axle', 'diameterMm', 'axle'],
     gap: [0, 0.5],
-    risk: 'An axle that is loose in its slot walks; a wheel that leaves a fork is the worst fall there is.',
+    risk: 'A loose axle can shift. Losing the front wheel is a very bad crash.',
     source: slotFiling.source,
     known: slotFiling.known,
     special: (slot, axle) => {

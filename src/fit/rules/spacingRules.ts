@@ -69,15 +69,15 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
       ...(over ? [] : [askFor(hub, 'spacingMm')]),
     ]);
   const gapMm = { lo: inside.lo - over.hi, mid: inside.mid - over.mid, hi: inside.hi - over.lo };
-  const widths = `The hub is ${mmText(over.mid)} wide, the ends stand ${mmText(inside.mid)} apart`;
+  const widths = `The hub is ${mmText(over.mid)} wide, the dropouts are ${mmText(inside.mid)} apart`;
   if (Math.abs(gapMm.mid) <= spacingSlack.slackMm)
-    return { meets: 'yes', because: `${widths}: the hand does the rest.`, gapMm };
+    return { meets: 'yes', because: `${widths}: a little springing by hand is enough.`, gapMm };
   if (gapMm.mid > 0) {
     if (gapMm.mid > WASHERS_MOST_MM)
       return { meets: 'no', because: `${widths}: too much for washers.`, gapMm };
     return {
       meets: 'with-spacers',
-      because: `${widths}: it wants ${mmText(gapMm.mid / 2)} of washers on each side.`,
+      because: `${widths}: it needs ${mmText(gapMm.mid / 2)} of washers on each side.`,
       gapMm,
       spacers: { what: 'axle-washer', thicknessMm: gapMm.mid / 2, driveCount: 1, otherCount: 1 },
       notes: [

@@ -39,9 +39,7 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
   return {
     meets: 'yes',
     because: inTable.length > 0 ? `${words}: ${editions}.` : `${words} stands in no table at hand.`,
-    notes: wide
-      ? ['Wider than twice the rim: at low pressure it squirms and lets go of the rim sooner.']
-      : [],
+    notes: wide ? ['Wider than twice the rim: at low pressure it squirms and comes off the rim sooner.'] : [],
     source,
     known: 'seen',
   };
@@ -88,7 +86,7 @@ export const tyreRule: Rule = {
   topic: 'tyre-on-rim',
   first: 'rim-seat',
   second: 'tyre-bead',
-  risk: 'A tyre that is nearly the size jumps off the rim.',
+  risk: 'A tyre of nearly the right size can come off the rim.',
   ...encyclopaedia,
   judge: tyreOnRim,
 };

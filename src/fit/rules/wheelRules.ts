@@ -34,7 +34,7 @@ export const wheelRules: readonly Rule[] = [
     first: 'tyre-room',
     second: 'tyre-bead',
     risk: 'A tyre that touches the frame saws through it, one that picks up a stone stops the wheel.',
-    source: 'the room as somebody measured it, air on both sides already taken off',
+    source: 'the clearance as measured, with the gap on both sides already taken off',
     known: 'proposal',
     judge: (room, tyre) => {
       const wide = [readingOf(room, 'widthMm'), readingOf(tyre, 'widthMm')] as const;
@@ -66,7 +66,7 @@ export const wheelRules: readonly Rule[] = [
     hole: ['valve-hole', 'diameterMm', 'valve hole'],
     rod: ['valve-stem', 'diameterMm', 'valve'],
     gap: [0.2, 0.6],
-    risk: 'A valve that tilts tears at its root and lets go all at once.',
+    risk: 'A valve that tilts tears at its root and fails all at once.',
     source: 'valve hole pages of parts shops; limits are our own',
     known: 'proposal',
   }),

@@ -68,7 +68,7 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
   const [stop] = even.stops;
   const has = chain && readingOf(chain.face, 'pitchesCount')?.mid;
   if (stop) {
-    const words = `A chain of ${stop.pitches} pitches puts the axle ${mmText(stop.tautMm)} behind the spindle; the slot runs from ${mmText(front.mid)} to ${mmText(rear.mid)}`;
+    const words = `A chain of ${stop.pitches} links puts the axle ${mmText(stop.tautMm)} behind the spindle; the slot runs from ${mmText(front.mid)} to ${mmText(rear.mid)}`;
     return [
       has !== undefined && has < stop.pitches
         ? finding('chain-length', faces, {
@@ -92,7 +92,7 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
     return [
       finding('chain-length', faces, {
         outcome: 'fits-with',
-        because: `No even number of pitches puts the axle into the slot; ${odd.stops[0].pitches} with a half-link put it ${mmText(odd.stops[0].tautMm)} behind the spindle.`,
+        because: `No even number of links puts the axle into the slot; ${odd.stops[0].pitches} with a half-link put it ${mmText(odd.stops[0].tautMm)} behind the spindle.`,
         bridges: [halfLink],
         ...rest,
       }),
@@ -100,7 +100,7 @@ export function chainLengthFindings(parts: readonly PilePart[]): Finding[] {
   return [
     finding('chain-length', faces, {
       outcome: files.length > 0 ? 'one-way-only' : 'does-not-fit',
-      because: 'No number of pitches puts the axle into the slot; a tooth more or less may.',
+      because: 'No number of links puts the axle into the slot; a tooth more or less may.',
       bridges: files,
       ...rest,
     }),

@@ -89,7 +89,7 @@ export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
     return [
       finding('chainline', faces, {
         outcome: 'not-known',
-        because: 'How straight the chain runs is not known yet.',
+        because: 'Not known yet.',
         asks: read.asks,
         notes: [usual],
         ...rest,

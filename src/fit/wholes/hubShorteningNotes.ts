@@ -6,7 +6,7 @@ import type { Finding } from '../finding.ts';
 import type { PilePart } from '../pile.ts';
 import { askAt, onlyFace } from '../placed.ts';
 
-/** Air a rotor keeps beside the frame end: our own choice. */
+/** Air a rotor keeps beside the frame end: our suggestion. */
 const ROTOR_AIR_MM = 2;
 
 /** What of a hub bears on where the cut falls. Only the shift of the rim is wanted, so flanges count as zero. */
@@ -36,7 +36,7 @@ function cutText(seat: HubSeat, cut: HubCut): string {
     after.rotorGapMm === null
       ? ''
       : after.rotorTouches
-        ? ' The rotor meets the frame: not this way.'
+        ? ' The rotor would hit the frame.'
         : ` The rotor keeps ${mmText(after.rotorGapMm)} to the frame end.`;
   const way = after.rimToDriveMm < 0 ? 'away from' : 'towards';
   const dish =

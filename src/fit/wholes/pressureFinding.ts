@@ -16,7 +16,7 @@ const limitedBy: Record<CeilingGround, string> = {
 };
 
 const refused: Record<CeilingRefusal, string> = {
-  'no-limit-printed': 'The tyre does not say how much it bears.',
+  'no-limit-printed': 'The maximum pressure of the tyre is not known.',
   'straight-side-needs-a-tubeless-tyre': 'No pressure is right for this tyre on straight walls.',
   'tyre-wider-than-the-rim-table': 'The rim maker gives no pressure for a tyre this wide.',
 };
@@ -45,7 +45,7 @@ export function pressureFindings(parts: readonly PilePart[]): Finding[] {
         if (!width)
           return finding('pressure-ceiling', refs, {
             outcome: 'not-known',
-            because: 'The pressure a rim bears falls with the width of the tyre, and that is missing.',
+            because: 'The maximum pressure of a rim falls with the width of the tyre, and that is missing.',
             ...rest,
           });
         const ceiling = pressureCeiling({

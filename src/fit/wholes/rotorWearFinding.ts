@@ -40,7 +40,7 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
       finding('rotor-wear', [ref], {
         outcome: 'fits',
         because: `${measured}, ${mark}: ${mmText(leftMm ?? 0)} left.`,
-        notes: wear === 'watch' ? ['So near its mark it wants a look at every service.'] : [],
+        notes: wear === 'watch' ? ['So near its mark, check it at every service.'] : [],
         ...rest,
       }),
     ];

@@ -34,7 +34,7 @@ const widenings: readonly Widening[] = [
     piece: ['bb-cup', 'flangeMm'],
     width: (bareMm, flangesMm) => bareMm + 2 * sum(flangesMm),
     sentence: (flangesMm) => `The flanges of the adapter add ${mmText(sum(flangesMm))} on each side.`,
-    unmeasured: 'An adapter goes into the shell, and nobody has measured how far its flanges stand out.',
+    unmeasured: 'An adapter goes into the shell, and its flange width is not measured.',
     later: 'The flanges of the adapter make the shell wider: measure them when it is there.',
   },
   {
@@ -45,7 +45,7 @@ const widenings: readonly Widening[] = [
     width: (_bareMm, overCapsMm) => overCapsMm.at(-1) ?? Number.NaN,
     sentence: (overCapsMm) =>
       `Over its end caps the hub measures ${mmText(overCapsMm.at(-1) ?? Number.NaN)}.`,
-    unmeasured: 'The hub wants other end caps, and nobody has measured how wide it is over them.',
+    unmeasured: 'The hub needs other end caps, and its width over them is not measured.',
     later: 'End caps change the width of the hub: measure over them when they are there.',
   },
 ];

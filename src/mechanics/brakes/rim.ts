@@ -4,7 +4,7 @@ import type { WearVerdict } from './rotor.ts';
 /** Wheel builder's note and riders' forum: replace at 1.00 mm; new walls have about 1.5. */
 const WALL_LIMIT_MM = 1;
 const WALL_NEW_MM = 1.5;
-/** Watched below this; own judgement. */
+/** Watched below this; our suggestion. */
 const WALL_NEAR_MM = 1.2;
 
 /**

@@ -21,7 +21,7 @@ export interface WearVerdict {
 
 /** Thinner than its unused area by this much: replace. Parts seller's rotor guide, 0.2 to 0.3 mm or more. */
 const ROTOR_LOSS_MM = 0.2;
-/** Within this of its mark a rotor is watched; own judgement. */
+/** Within this of its mark a rotor is watched; our suggestion. */
 const ROTOR_NEAR_MM = 0.1;
 
 /** Micrometres of floating point noise never decide. */

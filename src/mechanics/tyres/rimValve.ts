@@ -1,6 +1,6 @@
 import { positive } from '../range.ts';
 
-/** Play a valve stem likes in its hole, mm on the diameter; own judgement around the printed pairs. */
+/** Play a valve stem likes in its hole, mm on the diameter; our suggestion around the printed pairs. */
 const LEAST_PLAY_MM = 0.2;
 const MOST_PLAY_MM = 0.6;
 

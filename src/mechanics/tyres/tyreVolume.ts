@@ -20,7 +20,7 @@ export function innerSurfaceM2(widthMm: number, beadSeatMm: number): number {
   return (Math.PI ** 2 * (beadSeatMm + widthMm) * widthMm) / 1e6;
 }
 
-/** Sealant by inner surface, mL/m²: fitted to published doses from 23 to 60 mm, our own choice of form. */
+/** Sealant by inner surface, mL/m²: fitted to published doses from 23 to 60 mm, our suggestion of form. */
 const DOSE_ML_PER_M2: Band = band(200, 280, 310);
 /** A side wall not made for it drinks a quarter to a half more; from memory. */
 const POROUS: Band = band(1.25, 1.375, 1.5);
@@ -56,7 +56,7 @@ export function sealantDose(widthMm: number, beadSeatMm: number, porous: boolean
         given('width W', widthMm, 'mm'),
         given('bead seat D', beadSeatMm, 'mm'),
       ],
-      source: 'fitted to published doses; own judgement for other sizes',
+      source: 'fitted to published doses; our suggestion for other sizes',
       known: 'proposal',
     },
   };

@@ -42,7 +42,7 @@ export function lockerCommand(
   return { type: 'apply-locker', ...(joint ? { jointId: joint.jointId } : {}), stepId, ...locker };
 }
 
-/** What the undo bar says. @example lockerSaid('medium') //=> 'Medium strength on, the wait runs' */
+/** What the undo bar says. @example lockerSaid('medium') //=> 'Medium strength applied, timer started' */
 export function lockerSaid(grade: LockerGrade): string {
-  return `${lockerRow(grade).label} on, the wait runs`;
+  return `${lockerRow(grade).label} applied, timer started`;
 }

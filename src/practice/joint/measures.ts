@@ -68,8 +68,8 @@ function makeRows(kind: JointKind): MeasureRow[] {
 const screwRows: readonly MeasureRow[] = [
   {
     key: 'screw',
-    label: 'The screw is of',
-    hint: 'A magnet: steel pulls, stainless hardly, aluminium and titanium not at all.',
+    label: 'Bolt material',
+    hint: 'Magnet test: steel sticks, stainless hardly, aluminium and titanium not.',
     options: named(
       ['steel', 'Steel'],
       ['stainless', 'Stainless steel'],
@@ -147,13 +147,13 @@ const barRows: readonly MeasureRow[] = [
   {
     key: 'rise',
     label: 'Hands above the clamp',
-    hint: 'Middle of the grip; below counts with a minus.',
+    hint: 'Middle of the grip; below it is minus.',
     signed: true,
   },
   {
     key: 'reach',
     label: 'Hands in front of the clamp',
-    hint: 'Swept back counts with a minus.',
+    hint: 'Swept back is minus.',
     signed: true,
   },
 ];

@@ -114,7 +114,7 @@ function addPlanned(planned: PlannedPart, { partId, label, end, situation }: Par
       name,
       kind: planned.kind,
       origin: 'unknown',
-      condition: 'not in hand when the fit check asked for it: measure it before it goes in',
+      condition: 'not there when the fit check asked for it: measure it before it goes in',
       note: planned.caution,
       faces: planned.faces.map((face) => ({ ...face, faceId: newId() })),
       ...(end ? { position: end } : {}),

@@ -120,7 +120,7 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
     fasteners,
     targets: [],
     matters: mattersOnBike({ kind, partIds: [one, other] }, now.parts).matters,
-    ...(permanent ? { note: 'Made for good: it does not come apart again without harm.' } : {}),
+    ...(permanent ? { note: 'Permanent: it does not come apart again without damage.' } : {}),
   };
   return [joint, ...steps];
 }

@@ -36,14 +36,13 @@ export function movedAdvice(
   });
   const again = keepsMoving(moved);
   return {
-    held: 'That is not less than was applied: it came to its target as it should.',
+    held: 'Not below the applied torque: fine.',
     settled: again
       ? 'A little less than was applied.'
       : 'A little less than was applied: it has bedded in. Bring it up, and look again after the next ride.',
     loosened: again
       ? 'Well short of what was applied.'
       : 'Well short of what was applied. Bring it up, look at the mark after each ride.',
-    failed:
-      'Less than half of what was applied. Take it apart, clean it, look at faces and threads, make it afresh.',
+    failed: 'Under half the applied torque. Strip, clean, inspect threads and faces, reassemble.',
   }[verdict];
 }

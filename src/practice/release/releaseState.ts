@@ -3,7 +3,7 @@ import type { BikeRow, DefectRow } from '../../journal/rows.ts';
 
 const sinceThen: Partial<Record<EntryType, string>> = {
   'torque-applied': 'a torque was logged since',
-  'torque-found': 'a re-check met a joint that had moved',
+  'torque-found': 'a re-check found a moved joint',
   'hand-tightened': 'a joint was left hand-tight since',
   'locker-applied': 'threadlocker went on since',
   'joint-taken-apart': 'a joint was taken apart since',

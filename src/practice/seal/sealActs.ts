@@ -10,12 +10,12 @@ export interface SealAct {
 
 /** The big button for the work suggested next. */
 export const sealActs: Record<SealNext, SealAct> = {
-  seated: { words: 'It is on its seats', mark: 'seated', under: 'Asks for the bead line' },
-  sealant: { words: 'Sealant is in', mark: 'sealant', under: 'Asks for kind and amount' },
+  seated: { words: 'Bead seated', mark: 'seated', under: 'then check the bead line' },
+  sealant: { words: 'Sealant added', mark: 'sealant', under: 'Asks for kind and amount' },
   'spun-and-shaken': { words: 'Spun and shaken', mark: 'spun-and-shaken' },
   'laid-left': { words: 'Lies on its left', mark: 'laid-left', under: 'Look again in 30 min' },
   'laid-right': { words: 'Lies on its right', mark: 'laid-right', under: 'Look again in 30 min' },
-  soaped: { words: 'Soap is on', mark: 'soaped', under: 'Asks where bubbles are' },
+  soaped: { words: 'Soap test', mark: 'soaped', under: 'Asks where bubbles are' },
   reading: { words: 'Type the pressure', mark: 'reading' },
   verdict: { words: 'Judge it', mark: 'verdict' },
   wait: { words: 'Read it early', mark: 'reading' },

@@ -10,7 +10,7 @@ const mid = (face: Face | undefined, key: string) => face && readingOf(face, key
  * How much sealant its size suggests, mL.
  * @param refill sealant is in already
  * @returns the band, or undefined where width or bead seat is not written down
- * Source: `mechanics/tyreVolume.ts`, fitted to published doses; own judgement for other sizes.
+ * Source: `mechanics/tyreVolume.ts`, fitted to published doses; our suggestion for other sizes.
  */
 export function sealantHint(parts: TyreParts, refill: boolean): Band | undefined {
   const tyre = faceAmong(parts, 'tyre-bead');

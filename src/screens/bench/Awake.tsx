@@ -22,7 +22,7 @@ export function Awake() {
     <p class="awake loud" role="status">
       <Icon name="moon" sizePx={24} />
       {state === 'lost'
-        ? 'The screen may go dark: the phone has stopped keeping it on. What you count stays.'
+        ? 'The screen may switch off. Your count is saved.'
         : 'This browser cannot keep the screen on. Set a longer screen time in the phone.'}
     </p>
   );

@@ -44,7 +44,7 @@ function logged(
     const wait = view.waits.find(({ waitId }) => waitId === locked.waitId);
     const due = wait?.endedAtMs === undefined ? (wait?.dueAtMs ?? locked.curedAtMs) : undefined;
     return {
-      word: 'Put on',
+      word: 'Applied',
       lines: [...when, ...(due === undefined ? [] : [`Leave alone until ${whenText(due)}`])],
     };
   }

@@ -62,16 +62,14 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
       }
     >
       <h2 class={left.length > 0 ? 'bench-left' : 'bench-ask'}>
-        {left.length > 0
-          ? `${left.length} of ${steps.length} steps not done`
-          : `All ${steps.length} steps are logged`}
+        {left.length > 0 ? `${left.length} of ${steps.length} steps not done` : 'All steps are logged'}
       </h2>
       {left.length > 0 && <ul class="bench-list">{left.map(row)}</ul>}
       {running.length > 0 && (
         <p class="far">Still waiting: {running.map(nameOf).join(', ')}. Look at the times before you ride.</p>
       )}
       {left.length > 0 && done > 0 && <p class="small">{done} logged.</p>}
-      <p class="far">Logged means written down. Whether it is safe, look and feel before the release.</p>
+      <p class="far">Logged does not mean safe. Check by eye and hand before you release it.</p>
     </BenchFrame>
   );
 }

@@ -66,7 +66,7 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
       }
     >
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
-        <p class="bench-ask">Was it done before the break?</p>
+        <p class="bench-ask">Was this step finished before you stopped?</p>
         {anyCounted(draft) && <p class="far">Some bolts were counted off. The count is still there.</p>}
         {step.detail && <p class="far">{step.detail}</p>}
       </StepCard>

@@ -80,7 +80,7 @@ export function PlainStep(props: StepProps) {
           middle={
             toSeal && (
               <Button size="greasy" onPress={finish}>
-                Is seated
+                Already seated
               </Button>
             )
           }
@@ -94,9 +94,7 @@ export function PlainStep(props: StepProps) {
         {step.kind === 'press' && <UnsetBonds view={view} joint={joint} />}
         <BondSheet save={save} onWord={(despite) => void log(despite)} />
         {step.detail && <p class="far">{step.detail}</p>}
-        {step.kind === 'cut' && (
-          <p class="far">What is cut stays cut. Measure before and after, and log both on the part.</p>
-        )}
+        {step.kind === 'cut' && <p class="far">Permanent. Measure before and after.</p>}
         <Extras {...{ step, joint, onLogged, gathered }}>
           {step.kind === 'cut' && step.partId && (
             <Tile icon="saw" href={hrefOf({ at: 'change-part', partId: step.partId })}>

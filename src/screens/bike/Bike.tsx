@@ -48,17 +48,21 @@ function Sections({ card }: { card: Card }) {
           kind="error"
           title={handTight === 1 ? '1 joint is only hand-tight' : `${handTight} joints are only hand-tight`}
         >
-          They stand first under Joints.
+          Listed first under Joints.
         </Notice>
       )}
       {about !== '' && <p class="as-typed">{about}</p>}
-      {demo && <p class="small">Invented, for looking around.</p>}
+      {demo && <p class="small">Demo bike, made-up data.</p>}
       <BikePhoto bike={bike} />
       <ListRow icon="tally" title="Plan" detail={planWords(bike)} href={hrefOf({ at: 'plan', bikeId })} />
       <ListRow
         icon="caliper"
         title="Fit check"
-        detail={openFindings > 0 ? `${openFindings} noted and open` : 'Do these parts make a bike?'}
+        detail={
+          openFindings > 0
+            ? `${openFindings} open ${openFindings === 1 ? 'issue' : 'issues'}`
+            : 'Do these parts fit together?'
+        }
         href={hrefOf({ at: 'fit', bikeId })}
       />
       <DefectsSection
@@ -110,10 +114,10 @@ function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
       <Button
         kind="main"
         icon="spanner"
-        under={next ? `Next: ${next.title}` : 'Nothing left in the plan'}
+        under={next ? `Next: ${next.title}` : 'All steps done'}
         href={hrefOf({ at: 'bench', bikeId })}
       >
-        To the bench
+        Start work
       </Button>
       <Button href={hrefOf({ at: 'plan', bikeId })}>Plan</Button>
       {ride}

@@ -29,18 +29,18 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
   };
   return (
     <>
-      <Ruler label="The card" />
+      <Ruler label="More" />
       <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
       <ListRow icon="clock" title="History" href={hrefOf({ at: 'history', place: `b:${bikeId}` })} />
       <ListRow icon="printer" title="Build sheet" href={hrefOf({ at: 'sheet', bikeId })} />
-      <ListRow icon="pencil" title="Another name" onPress={() => setSheet('name')} />
-      <ListRow icon="pencil" title="What it is to become" onPress={() => setSheet('about')} />
+      <ListRow icon="pencil" title="Rename" onPress={() => setSheet('name')} />
+      <ListRow icon="pencil" title="Notes" onPress={() => setSheet('about')} />
       {putAway === undefined ? (
-        <ListRow icon="lock" title="Put it away" onPress={() => setSheet('away')} />
+        <ListRow icon="lock" title="Archive this bike" onPress={() => setSheet('away')} />
       ) : (
         <ListRow
           icon="open"
-          title="Take it out again"
+          title="Bring back"
           detail={`Put away: ${putAway}`}
           onPress={() => run({ type: 'take-bike-out', bikeId }, { undo: `${name} taken out` })}
         />
@@ -50,7 +50,7 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
       {sheet === 'name' && (
         <AskSheet
           draft={`bike-name:${bikeId}`}
-          title="Another name"
+          title="Rename"
           label="Name"
           first={name}
           act="Rename it"
@@ -62,12 +62,12 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
       {sheet === 'about' && (
         <AskSheet
           draft={`bike-about:${bikeId}`}
-          title="What it is to become"
+          title="Notes"
           label="About this bike"
           first={bike.about}
           lines={4}
           maxLength={2000}
-          act="Write it down"
+          act="Save"
           save={save}
           onWords={(words) => describe({ about: words })}
           onClose={shut}
@@ -76,11 +76,11 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
       {sheet === 'away' && (
         <AskSheet
           draft={`bike-away:${bikeId}`}
-          title="Put it away"
+          title="Archive this bike"
           label="Why"
-          hint="Nothing is lost: the card moves behind the fold of the list."
-          offers={['Taken apart', 'Given away', 'Resting for the winter']}
-          act="Put it away"
+          hint="Nothing is deleted. It moves to Archived."
+          offers={['Taken apart', 'Given away', 'Stored for the winter']}
+          act="Archive this bike"
           save={save}
           onWords={away}
           onClose={shut}

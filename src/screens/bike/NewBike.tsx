@@ -26,16 +26,16 @@ export function NewBike() {
   };
   return (
     <Screen
-      title="Start a bike"
+      title="New bike"
       back={hrefOf({ at: 'home' })}
       waits={<Waits />}
       actions={
         <>
           <Button kind="main" icon="plus" disabled={save.is === 'saving'} onPress={start}>
-            Start it
+            Add bike
           </Button>
           <Button kind="quiet" href={hrefOf({ at: 'home' })} onPress={clear}>
-            Leave without keeping
+            Discard
           </Button>
         </>
       }
@@ -50,16 +50,15 @@ export function NewBike() {
         {!nameless && <SaveNotice save={save} />}
         <TextField
           label="Name"
-          hint="What you call it at the bench."
           value={draft.name}
           onInput={(name) => change({ name })}
-          error={nameless ? 'Write a name.' : undefined}
+          error={nameless ? 'Enter a name.' : undefined}
           maxLength={120}
           required
         />
         <TextField
-          label="What it is to become"
-          hint="Where the frame comes from, what it is for, what is already decided."
+          label="Notes"
+          hint="Frame, purpose, decisions so far."
           lines={4}
           value={draft.about}
           onInput={(about) => change({ about })}

@@ -27,7 +27,9 @@ export function StampOf({ state }: { state: ReleaseState }) {
 /** Why it stands as it does, where that wants saying. */
 export function releaseReason(state: ReleaseState): string | undefined {
   if (state.is === 'stands') {
-    return state.open === 0 ? undefined : `Signed with ${state.open} open, named on the release.`;
+    return state.open === 0
+      ? undefined
+      : `Released with ${state.open} open ${state.open === 1 ? 'item' : 'items'}`;
   }
   if (state.is === 'problem')
     return state.more === 0 ? state.words : `${state.words}; and ${state.more} more.`;

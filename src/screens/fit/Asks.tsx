@@ -19,7 +19,7 @@ export function Asks({ finding, parts }: { finding: Finding; parts: readonly Pil
   if (finding.asks.length === 0) return null;
   return (
     <section aria-label="What to measure">
-      <h3 class="caption">To settle it, measure or look</h3>
+      <h3 class="caption">Measure to find out</h3>
       {finding.asks.map((ask) => {
         const part = parts.find(({ partId }) => partId === ask.partId);
         return (

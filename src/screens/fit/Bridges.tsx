@@ -12,8 +12,8 @@ export interface BridgesProps {
 function labelOf(bridges: readonly Bridge[]): string {
   if (bridges.length === 1) return 'The way over it';
   return bridges.some(({ reversible }) => reversible)
-    ? 'Ways over it, best first'
-    : 'Ways over it, all for good';
+    ? 'Ways to make it fit, best first'
+    : 'Ways to make it fit, all permanent';
 }
 
 /** The ways over a finding, best first, each with its pieces and what speaks against it. */

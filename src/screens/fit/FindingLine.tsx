@@ -9,9 +9,9 @@ import { sentenceCase } from '../../words/sentenceCase.ts';
 
 const marks: Record<GroupId, { state: MarkState; word: string } | undefined> = {
   'does-not-fit': { state: 'held', word: 'Does not fit' },
-  'one-way-only': { state: 'held', word: 'Only by a change for good' },
+  'one-way-only': { state: 'held', word: 'Only with a permanent change' },
   'not-known': { state: 'open', word: 'Not known' },
-  'fits-with': { state: 'open', word: 'Wants something between' },
+  'fits-with': { state: 'open', word: 'Needs an adapter or shim' },
   accepted: { state: 'done', word: 'Accepted' },
   fits: undefined,
 };

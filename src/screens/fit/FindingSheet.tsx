@@ -33,7 +33,7 @@ function WhyNotOthers({ finding, parts }: Pick<FindingSheetProps, 'finding' | 'p
   const misses = nearMisses(finding, parts);
   if (misses.length === 0) return null;
   return (
-    <Fold label="Why not another piece?" end={misses.length}>
+    <Fold label="Why not a different adapter?" end={misses.length}>
       {misses.map(({ adapterId, label, sentence }) => (
         <ListRow key={adapterId} title={sentenceCase(label)} detail={sentence} />
       ))}
@@ -114,7 +114,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
           )}
           {notable && (
             <Button icon="note" onPress={note} disabled={busy} under="It stays in sight at the release">
-              Leave it open
+              Leave unresolved
             </Button>
           )}
         </>

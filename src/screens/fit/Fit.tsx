@@ -65,12 +65,12 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
           title="No parts on this bike"
           action={<Button href={hrefOf({ at: 'new-part', place: `bike:${bikeId}` })}>Add a part</Button>}
         >
-          Begin with the frame. Every part that is added is held against those that are there.
+          Begin with the frame. Each part is checked against the others.
         </Notice>
       )}
       {groups && <Summary groups={groups} />}
       <Toggle
-        label="The shelf as well"
+        label="Include shelf parts"
         hint={
           shelf.length === 0
             ? 'Nothing lies there.'
@@ -96,7 +96,7 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
         <WholeBike bikeId={bikeId} parts={onBike} check={check} onOpen={setOpened} />
       )}
       {check && card.parts.length > 0 && (
-        <Fold label="Whole sets" end="with the shelf">
+        <Fold label="Complete builds" end="with the shelf">
           <Sets
             bikeId={bikeId}
             parts={pileOf([...card.parts, ...shelf])}

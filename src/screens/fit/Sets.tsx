@@ -98,7 +98,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
   return (
     <div class="fit-sets">
       <Filters
-        label="Among equals"
+        label="Prefer"
         tabs={[
           { value: 'adjusted', label: 'What is on the bike' },
           { value: 'mass', label: 'The lightest' },
@@ -107,7 +107,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
         onToggle={setTie}
       />
       {(!best || bare) && (
-        <Notice kind="empty" title="No set to be made">
+        <Notice kind="empty" title="No complete build possible">
           {best
             ? 'Nothing at hand suits this frame, or no part has faces yet.'
             : 'Whatever is chosen, something does not fit. The findings above say what.'}
@@ -125,7 +125,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
         ))}
       {!bare && found.toBuy.length + found.pieces.length > 0 && (
         <section>
-          <h3 class="caption lead">To buy: no set can do without</h3>
+          <h3 class="caption lead">You must buy</h3>
           {found.toBuy.map((place) => (
             <ListRow
               key={place.slot}

@@ -3,7 +3,7 @@ import type { FindingGroup } from '../../practice/pile/findingGroups.ts';
 
 const summaryWords: Record<GroupId, (count: number) => string> = {
   'does-not-fit': (count) => `${count} ${count === 1 ? 'does' : 'do'} not fit`,
-  'one-way-only': (count) => `${count} only by a change for good`,
+  'one-way-only': (count) => `${count} only with a permanent change`,
   'not-known': (count) => `${count} not known`,
   'fits-with': (count) => `${count} with something between`,
   accepted: (count) => `${count} accepted`,

@@ -61,7 +61,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       setWrong({
         [read.field]:
           read.reason === 'empty'
-            ? 'It cannot be nothing. Strike the entry out instead.'
+            ? 'Cannot be empty. Strike out the entry instead.'
             : 'That is not a number.',
       });
       return;
@@ -136,7 +136,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       />
       <TextField
         label="Why"
-        hint="Stays beside the entry for ever."
+        hint="Kept with the entry."
         value={reason}
         onInput={(words) => change({ [WHY]: { typed: words } })}
         error={wrong['reason']}

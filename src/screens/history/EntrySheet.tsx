@@ -28,7 +28,7 @@ function Fixes({ line, names }: { line: HistoryLine; names: Names }) {
   if (line.fixes.length === 0) return null;
   return (
     <section>
-      <Ruler label="What became of it" end={line.fixes.length} />
+      <Ruler label="Later changes" end={line.fixes.length} />
       {line.fixes.map(({ by, atMs, reason, undo, becomes }) => (
         <Facts
           key={by}
@@ -113,7 +113,7 @@ export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
           <p class="small">
             {now === undefined
               ? 'It no longer counts. To say something else, write a new entry.'
-              : 'This kind of entry is answered by a new one, not corrected.'}
+              : 'This entry cannot be edited. Add a new one.'}
           </p>
         ) : correcting ? (
           <CorrectForm line={line} entry={now} onDone={onClose} />

@@ -105,7 +105,7 @@ export function History({ place }: { place: string }) {
       {whole && lines.length === 0 && !failed && what && <Absent what={what} seen={[]} />}
       {whole && lines.length === 0 && !failed && !what && (
         <Notice kind="empty" title="Nothing written down yet">
-          Whatever is done, measured or said appears here by itself.
+          Everything you log appears here.
         </Notice>
       )}
       {lines.length > 0 && (
@@ -143,7 +143,7 @@ export function History({ place }: { place: string }) {
         {reading && !whole
           ? `Reading… ${readSoFar}`
           : whole && lines.length > 0 && !narrowed
-            ? 'That is the beginning.'
+            ? 'Start of history.'
             : ''}
       </p>
       {narrowed && whole && rows.length === 0 && (

@@ -65,7 +65,7 @@ export function Narrow({ narrowing, seen, names, change }: NarrowProps) {
         value={sought}
         onInput={(words) => change({ sought: words })}
       />
-      <Fold label="Narrow it" end={on === 0 ? 'everything' : `${on} chosen`}>
+      <Fold label="Filter" end={on === 0 ? 'everything' : `${on} chosen`}>
         <div class="stack">
           <SelectField
             label="Kind of entry"

@@ -33,14 +33,14 @@ export function BikeList({ bikes }: { bikes: BikeRow[] }) {
         rowKey={(row) => shown[row]!.bikeId}
         renderRow={(row) => <BikeLine bike={shown[row]!} />}
       />
-      {wanted !== '' && shown.length === 0 && <p>No bike of that name.</p>}
+      {wanted !== '' && shown.length === 0 && <p>No match.</p>}
       <p class="home-start">
         <Button icon="plus" wide href="#/new-bike">
-          Start a bike
+          New bike
         </Button>
       </p>
       {away.length > 0 && (
-        <Fold label="Put away" end={away.length}>
+        <Fold label="Archived" end={away.length}>
           {away.map((bike) => (
             <BikeLine key={bike.bikeId} bike={bike} />
           ))}

@@ -6,7 +6,7 @@ import type { Demo } from './useDemo.ts';
 export function DemoNotice({ state, remove }: Demo) {
   if (state.is === 'loading') {
     return (
-      <Notice kind="note" title="Bringing the demo in">
+      <Notice kind="note" title="Loading the demo">
         Two bikes and seven months of lines.
       </Notice>
     );
@@ -15,7 +15,7 @@ export function DemoNotice({ state, remove }: Demo) {
   return (
     <Notice
       kind={failed ? 'error' : 'note'}
-      title={failed ? state.sentence : 'The demo is in the logbook'}
+      title={failed ? state.sentence : 'Demo bikes loaded'}
       action={
         <Button icon="cross" onPress={remove} disabled={state.is === 'removing'}>
           Remove the demo

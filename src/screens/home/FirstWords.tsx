@@ -32,21 +32,19 @@ export function FirstWords({ state, load }: Demo) {
         </Notice>
       )}
       <p>
-        A logbook for bikes built out of parts that were never meant for each other. Before the first bolt it
-        says whether the pile makes a bike; at the bench it keeps each torque, cut and cure; before a ride it
-        shows what is still open; months later it tells what sits on which thread, and why.
+        A build log for bikes made from mixed parts. See what fits, log torques, cuts and curing times, see
+        what is unfinished before you ride, look it all up later.
       </p>
       <Button kind="main" icon="plus" wide href="#/new-bike">
-        Start a bike
+        New bike
       </Button>
-      <Button icon="lookup" wide onPress={load} under="Two invented bikes">
+      <Button icon="lookup" wide onPress={load} under="Two made-up bikes">
         Look at the demo
       </Button>
       {state.is === 'failed' && <Notice kind="error" title={state.sentence} />}
-      <Notice kind="caution" title="Your neck, your check">
-        A brake, a bar, a stem, a fork or a wheel that lets go can maim or kill. Makers' figures and local
-        rules come first. What is ticked here was written down, nothing more: let a qualified mechanic look
-        over what you are not sure of.
+      <Notice kind="caution" title="You are responsible for your own safety">
+        If a brake, bar, stem, fork or wheel fails you can be killed. Follow the makers’ figures and local
+        law. A tick means logged, not safe. Not sure? Ask a qualified mechanic.
       </Notice>
       <Notice kind="note" title="It lives on this phone alone">
         No account, no network, no copy on any server: a lost or wiped phone takes the logbook with it. Save a

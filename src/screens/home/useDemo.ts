@@ -34,7 +34,7 @@ export function useDemo(): Demo {
         await loadDemo(logbook);
         return undefined;
       },
-      'The demo could not be brought in. Take out what came of it, then try again.',
+      'The demo did not load. Remove it and try again.',
     );
   const remove = () =>
     attempt(

@@ -27,7 +27,7 @@ export function JointActs({ joint }: { joint: JointRow }) {
       {kind === 'bead' && <ListRow icon="tyre" title="Seal" href={hrefOf({ at: 'seal', jointId })} />}
       <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
       <ListRow icon="pencil" title="Edit" href={hrefOf({ at: 'edit-joint', jointId })} />
-      <ListRow icon="scale" title="Workings" href={hrefOf({ at: 'workings', jointId })} />
+      <ListRow icon="scale" title="Calculators" href={hrefOf({ at: 'workings', jointId })} />
       <ListRow icon="clock" title="History" href={hrefOf({ at: 'history', place: `j:${jointId}` })} />
       {state !== 'apart' && <ListRow icon="cross" title="Take it apart" onPress={() => setSheet('apart')} />}
       {sheet === 'note' && <NoteSheet about={{ bikeId, jointId }} name={name} onClose={shut} />}
@@ -36,7 +36,7 @@ export function JointActs({ joint }: { joint: JointRow }) {
           draft={`apart:${jointId}`}
           title={`Take apart: ${name}`}
           label="Why"
-          hint="Its torque, its threadlocker and its re-checks end with it. They stay in the history."
+          hint="Ends its torque, threadlocker and re-checks. History is kept."
           offers={['To clean and grease it', 'To change a part', 'Something was wrong']}
           act="Taken apart"
           danger

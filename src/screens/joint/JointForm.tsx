@@ -66,7 +66,7 @@ function Form({ bikeId, parts, joint }: FormProps) {
             {joint ? 'Keep the change' : 'Add the joint'}
           </Button>
           <Button kind="quiet" href={hrefOf(back)} onPress={clear}>
-            Leave without keeping
+            Discard
           </Button>
         </>
       }

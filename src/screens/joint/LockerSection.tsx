@@ -45,7 +45,7 @@ export function LockerSection({
               ? 'Curing'
               : dueAtMs === undefined
                 ? 'Wait ended'
-                : 'Time is over: look at it'
+                : 'Time is up: check it'
         }
       />
       {joint.lockedBefore?.map((one) => (

@@ -15,7 +15,7 @@ export function MadeOf({ joint, parts }: { joint: JointRow; parts: PartRow[] }) 
   const partOf = (id: string | undefined) => parts.find(({ partId }) => partId === id);
   return (
     <>
-      <Ruler label="Made of" />
+      <Ruler label="Parts" />
       {partIds.map((partId) => {
         const part = partOf(partId);
         return (
@@ -44,7 +44,7 @@ export function MadeOf({ joint, parts }: { joint: JointRow; parts: PartRow[] }) 
         <ListRow
           key={at}
           icon="bolt"
-          title={`${count} × ${thread ? threadText(thread) : 'thread not said'}`}
+          title={`${count} × ${thread ? threadText(thread) : 'thread not recorded'}`}
           detail={[words, hand === 'left' ? 'left-hand thread, tightens anti-clockwise' : 'right-hand thread']
             .filter(Boolean)
             .join(', ')}

@@ -11,7 +11,7 @@ import { toolWords } from '../../words/history/tradeWords.ts';
 import { quantityText } from '../../words/quantityText.ts';
 import { sourceText, standingWarning, targetFigureText } from '../../words/targetWords.ts';
 
-const ruleWords = { 'part-maker': 'Rules: the lowest a part maker gives' } as const;
+const ruleWords = { 'part-maker': 'Used: lowest maker’s figure' } as const;
 
 function TargetLines({
   targets,
@@ -29,7 +29,7 @@ function TargetLines({
         title="No target"
         detail={targets.length > 0 ? 'Looked for, none found' : 'None written down yet'}
         state="open"
-        stateWord="No figure to tighten to"
+        stateWord="No target torque"
       />
     );
   }
@@ -42,9 +42,7 @@ function TargetLines({
           title={`${targetFigureText(target)} ${unitLabel[target.torque.unit]}`}
           detail={sourceText(target, nameOf(target.partId))}
           state={at === 0 ? 'noted' : undefined}
-          stateWord={
-            ruling.standing === 'part-maker' ? ruleWords['part-maker'] : 'Rules, for want of a maker’s figure'
-          }
+          stateWord={ruling.standing === 'part-maker' ? ruleWords['part-maker'] : 'Used: no maker’s figure'}
         />
       ))}
       {warning && <Notice kind="caution" title={warning} />}
@@ -96,13 +94,13 @@ export function ThreeFigures({
       {applied ? (
         <ListRow title={quantityText(applied.applied, unit)} detail={appliedText(applied)} />
       ) : (
-        <p class="lower">No torque logged as it stands now.</p>
+        <p class="lower">Nothing logged yet.</p>
       )}
       <Ruler label="Found" end={moved > 0 && <b>{moved === 1 ? 'moved once' : `moved ${moved} times`}</b>} />
       {found ? (
         <ListRow
           title={dayText(found.atMs)}
-          detail={found.way === 'mark' ? 'By the paint mark' : 'Pulled to the target'}
+          detail={found.way === 'mark' ? 'By the paint mark' : 'Torque check'}
           state={found.outcome === 'held' ? 'done' : 'held'}
           stateWord={foundWord(found)}
         />
@@ -111,8 +109,8 @@ export function ThreeFigures({
       )}
       {moved >= 2 && (
         <Notice kind="caution" title={`It moved at ${moved} re-checks`}>
-          A joint that keeps moving is not cured by more torque. Take it apart: look at the faces, the
-          threads, the fit, and what goes between.
+          More torque will not fix a joint that keeps moving. Take it apart: check faces, threads, fit and
+          lubricant.
         </Notice>
       )}
     </>

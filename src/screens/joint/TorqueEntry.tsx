@@ -80,7 +80,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
     const wet = asked ? lockerOn(draft, joint) : undefined;
     if (asked && !wet) return setLockerWrong(true);
     const torque = parseTyped(typed, unitsOf.torque, unit);
-    if (!torque.ok) return setWrong('Type the torque that was given.');
+    if (!torque.ok) return setWrong('Enter the torque you applied.');
     const doubt = appliedDoubt(torqueNm(torque.quantity.value, unit), {
       diameterMm: threadDiameterMm(joint.fasteners),
       mostNm: ruling.ok ? mostNm(ruling.target) : undefined,
@@ -89,8 +89,8 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
       setSure(true);
       return setWrong(
         doubt.about === 'target'
-          ? 'That is above the target. If it was so, log it once more.'
-          : 'That is out of the ordinary for this thread. If number and unit are right, log it once more.',
+          ? 'Above target. Tap again to log it.'
+          : 'Unusual for this thread. Check number and unit, then tap again.',
       );
     }
     const entries = await run(
@@ -136,7 +136,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
           label={
             ruling.ok
               ? `Applied; target ${targetFigureText(ruling.target)} ${unitLabel[ruling.target.torque.unit]}`
-              : 'Applied; no target written down'
+              : 'Torque applied, no target'
           }
           typed={typed}
           unit={unit}
@@ -151,12 +151,12 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
         />
         {stepWaits && (
           <Notice kind="note" title="A step for this joint waits in the plan">
-            Logged here, that step stays open. At the bench it is done with the torque.
+            Logging here does not tick off the step. Log it at the bench instead.
           </Notice>
         )}
         {joint.locked && (
-          <Notice kind="caution" title="Threadlocker sits in this joint">
-            Turning it breaks the bond. Clean it and put threadlocker on afresh.
+          <Notice kind="caution" title="This joint has threadlocker">
+            Turning breaks the bond: clean and re-apply.
           </Notice>
         )}
         <SelectField

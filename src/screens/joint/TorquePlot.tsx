@@ -31,7 +31,7 @@ export function TorquePlot({ times, ruling, unit }: TorquePlotProps) {
   return (
     <div class="joint-plot">
       <Plot
-        label={met ? 'Applied, and met at re-checks' : 'Applied'}
+        label={met ? 'Applied and found at re-checks' : 'Applied'}
         points={times.map(({ atMs, value }) => ({ x: (atMs - first.atMs) / DAY_MS, y: value }))}
         band={bandOf(ruling, unit)}
         xLabel={`days since ${dayText(first.atMs)}`}

@@ -41,22 +41,18 @@ function Changing({ part }: { part: PartRow }) {
   };
   return (
     <Screen
-      title={`Changed for good: ${name}`}
+      title={`Permanent change: ${name}`}
       route={`change-part ${partId}`}
       back={hrefOf({ at: 'part', partId })}
       waits={<Waits />}
       actions={
-        <HoldButton
-          onHeld={sign}
-          disabled={save.is === 'saving'}
-          explain="Hold to sign: it stays with the part for life"
-        >
-          Sign the change
+        <HoldButton onHeld={sign} disabled={save.is === 'saving'} explain="Hold to save: permanent">
+          Save the change
         </HoldButton>
       }
     >
       <div class="stack">
-        <Notice kind="caution" title="It does not come back">
+        <Notice kind="caution" title="This cannot be undone">
           {cautions['one-way-change']}
         </Notice>
         {tried && !read.ok && (

@@ -37,8 +37,8 @@ export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
   );
   return (
     <section>
-      <Ruler label="Faces" end={<span class="small">may wait</span>} />
-      <p class="small lead">Where it meets other parts. The fit check asks for what it still needs.</p>
+      <Ruler label="Sizes" end={<span class="small">optional</span>} />
+      <p class="small lead">The sizes that decide what it fits. Add now or later.</p>
       {error && (
         <p class="field-error" role="alert">
           {error}
@@ -58,7 +58,7 @@ export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
       {addable.length > 0 && (
         <SelectField
           label="Add a face"
-          unchosen="It meets…"
+          unchosen="Where?"
           value={undefined}
           options={addable.map((value) => ({ value, label: sentenceCase(faceKinds[value].label) }))}
           onChoose={(value: FaceKind) => put(emptyFace(logbook.newId(), value))}

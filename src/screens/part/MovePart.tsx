@@ -14,10 +14,10 @@ import { useRun, useView } from '../door.tsx';
 type Where = Place['on'];
 
 const wheres: { value: Where; label: string; hint: string }[] = [
-  { value: 'shelf', label: 'The shelf', hint: 'Good to be used again.' },
-  { value: 'bike', label: 'Another bike', hint: 'Straight on to it.' },
-  { value: 'quarantine', label: 'Quarantine', hint: 'Not to be used until somebody has judged it.' },
-  { value: 'scrapped', label: 'Scrapped', hint: 'Made useless, so that nobody fits it again.' },
+  { value: 'shelf', label: 'The shelf', hint: 'Ready to reuse.' },
+  { value: 'bike', label: 'Another bike', hint: 'Fit it there now.' },
+  { value: 'quarantine', label: 'Quarantine', hint: 'Do not use until inspected.' },
+  { value: 'scrapped', label: 'Scrapped', hint: 'Destroyed so it cannot be reused.' },
   { value: 'sold', label: 'Sold or given away', hint: 'Its record goes with it.' },
 ];
 
@@ -86,7 +86,7 @@ export function MovePart({ part, joints, onClose }: MovePartProps) {
       hint: 'Sawn through, bent, bored.',
       offers: ['sawn through', 'bent', 'drilled'],
     },
-    sold: { label: 'To whom', hint: 'A word for yourself; may stay empty.' },
+    sold: { label: 'To whom', hint: 'Optional.' },
   };
   const field = where && asked[where];
   return (
@@ -134,18 +134,12 @@ export function MovePart({ part, joints, onClose }: MovePartProps) {
           ))}
         {field && <TextField {...field} value={words} onInput={setWords} maxLength={200} />}
         {where && where !== 'quarantine' && (
-          <TextField
-            label="Why it moves"
-            hint="May stay empty."
-            value={why}
-            onInput={setWhy}
-            maxLength={200}
-          />
+          <TextField label="Why it moves" hint="Optional." value={why} onInput={setWhy} maxLength={200} />
         )}
         {where && where !== 'scrapped' && (
           <TextField
             label="Condition now"
-            hint={part.condition ? `Written down as: ${part.condition}` : 'May stay empty.'}
+            hint={part.condition ? `Written down as: ${part.condition}` : 'Optional.'}
             value={condition}
             onInput={setCondition}
             maxLength={200}

@@ -37,11 +37,7 @@ function Identity({ part }: { part: PartRow }) {
     position,
   } = part;
   const before =
-    kmBefore === 'unknown'
-      ? 'nobody knows how far'
-      : kmBefore === undefined
-        ? ''
-        : `${numberText(kmBefore)} km`;
+    kmBefore === 'unknown' ? 'unknown' : kmBefore === undefined ? '' : `${numberText(kmBefore)} km`;
   return (
     <Facts
       of={[
@@ -76,7 +72,7 @@ function Whereabouts({
   return (
     <div class="part-place">
       {state ? <Mark state={state} word={here} /> : <strong>{here}</strong>}
-      <Button onPress={onMove}>{place.on === 'bike' ? 'Take it off' : 'Put it elsewhere'}</Button>
+      <Button onPress={onMove}>{place.on === 'bike' ? 'Take it off' : 'Move it'}</Button>
     </div>
   );
 }
@@ -100,10 +96,10 @@ function KnownPart({ part, bike, joints }: PartView) {
       actions={
         <>
           <Button icon="pencil" href={hrefOf({ at: 'edit-part', partId })}>
-            Describe it
+            Edit
           </Button>
           <Button icon="saw" href={hrefOf({ at: 'change-part', partId })}>
-            Cut or bend it
+            Record a permanent change
           </Button>
         </>
       }
@@ -114,7 +110,7 @@ function KnownPart({ part, bike, joints }: PartView) {
         {photoIds.length > 0 && <Photos photoIds={photoIds} alt={part.name} />}
         {changes.length > 0 && (
           <section>
-            <Ruler label="Changed for good" end={<b>{changes.length}</b>} />
+            <Ruler label="Permanent changes" end={<b>{changes.length}</b>} />
             <MeasureAnew part={part} />
             {changes.toReversed().map((change) => (
               <Cut key={change.entryId} change={change} />
@@ -122,7 +118,7 @@ function KnownPart({ part, bike, joints }: PartView) {
           </section>
         )}
         <section>
-          <Ruler label="What is known" />
+          <Ruler label="Details" />
           <Identity part={part} />
         </section>
         {joints.length > 0 && (

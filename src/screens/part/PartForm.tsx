@@ -175,7 +175,7 @@ function Editing({ part }: { part: PartRow }) {
     if (Object.keys(changed).length > 0) {
       const entries = await run(
         { type: 'describe-part', partId, ...changed },
-        { photos, undo: `${part.name} described anew` },
+        { photos, undo: `${part.name} updated` },
       );
       if (!entries) return;
     }
@@ -190,7 +190,7 @@ function Editing({ part }: { part: PartRow }) {
       waits={<Waits />}
       actions={
         <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
-          Write it down
+          Save
         </Button>
       }
     >

@@ -39,7 +39,7 @@ export function AddStepSheet({ bikeId, joints, behind, onClose }: AddStepSheetPr
     kind === undefined
       ? 'Choose what kind of step it is.'
       : kind === 'torque' && !joint
-        ? 'A torque belongs to a joint: choose it.'
+        ? 'Choose the joint for this torque.'
         : title === ''
           ? 'Give it a title.'
           : undefined;
@@ -62,7 +62,7 @@ export function AddStepSheet({ bikeId, joints, behind, onClose }: AddStepSheetPr
   return (
     <Sheet
       open
-      title={behind ? `Add behind: ${behind.title}` : 'Add a step'}
+      title={behind ? `Add after: ${behind.title}` : 'Add a step'}
       onClose={onClose}
       actions={
         <>
@@ -106,7 +106,7 @@ export function AddStepSheet({ bikeId, joints, behind, onClose }: AddStepSheetPr
           </FieldFrame>
         )}
         <Choice
-          label="What there is to do"
+          label="Type of step"
           value={kind}
           onChoose={(chosen) => change({ kind: chosen })}
           options={stepKinds.map((value) => ({
@@ -116,7 +116,7 @@ export function AddStepSheet({ bikeId, joints, behind, onClose }: AddStepSheetPr
           }))}
         />
         <TextField
-          label="What to keep in mind"
+          label="Notes"
           lines={3}
           value={detail}
           onInput={(typed) => change({ detail: typed })}

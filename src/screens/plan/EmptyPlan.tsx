@@ -22,8 +22,7 @@ export function EmptyPlan({ bikeId, joints }: { bikeId: string; joints: number }
         </Button>
       }
     >
-      Steps come from joints: where two parts meet, there is something to put together and mostly something to
-      tighten. Write down the joints first, or add steps of your own.
+      Steps are made from joints. Add joints first, or add your own.
     </Notice>
   );
 }

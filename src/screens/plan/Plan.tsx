@@ -58,7 +58,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
           detail={one.state === 'skipped' && one.why ? `${words.work}; ${one.why}` : words.work}
           icon={words.icon}
           state={mark.state}
-          stateWord={one.stepId === bike.openStepId && one.state === 'open' ? 'In hand' : mark.word}
+          stateWord={one.stepId === bike.openStepId && one.state === 'open' ? 'Current' : mark.word}
           onPress={() => void toBench(one)}
           current={one.stepId === bike.openStepId && one.state === 'open'}
         />
@@ -83,7 +83,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
           <SaveLine save={save.is === 'saved' ? { is: 'idle' } : save} />
           {steps.length > 0 && (
             <Button kind="main" icon="spanner" href={hrefOf({ at: 'bench', bikeId })}>
-              To the bench
+              Start work
             </Button>
           )}
           <Button icon="plus" onPress={() => setOpened({ sheet: 'add' })}>

@@ -15,7 +15,7 @@ export interface RenameSheetProps {
   onClose: () => void;
 }
 
-const labels = { title: 'Title', detail: 'What to keep in mind' };
+const labels = { title: 'Title', detail: 'Notes' };
 
 /** Under which the new words of a step are kept until they are saved. */
 export const renameDraft = (stepId: string): string => `step-words:${stepId}`;
@@ -38,7 +38,7 @@ export function RenameSheet({ step, save, onRename, onClose }: RenameSheetProps)
   return (
     <Sheet
       open
-      title="Change the words"
+      title="Edit"
       onClose={onClose}
       actions={
         <>
@@ -58,7 +58,7 @@ export function RenameSheet({ step, save, onRename, onClose }: RenameSheetProps)
           maxLength={120}
         />
         <TextField
-          label="What to keep in mind"
+          label="Notes"
           lines={3}
           value={detail}
           onInput={(typed) => change({ detail: typed })}

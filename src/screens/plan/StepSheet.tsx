@@ -12,7 +12,7 @@ import { forgetDraft } from '../draft.ts';
 import { RenameSheet, renameDraft } from './RenameSheet.tsx';
 import { SplitSheet } from './SplitSheet.tsx';
 
-const dropReasons = ['Not needed on this bike', 'Is in the list twice', 'Joint was given up'] as const;
+const dropReasons = ['Not needed on this bike', 'Is in the list twice', 'Joint removed'] as const;
 
 export interface StepSheetProps {
   step: StepRow;
@@ -108,7 +108,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
       onClose={onClose}
       actions={
         <Button kind="main" wide icon={stepWords(step.kind).icon} onPress={onBench}>
-          To the bench with it
+          Do this step
         </Button>
       }
     >
@@ -130,13 +130,13 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
             disabled={!before}
             onPress={() => moveTo(steps[index - 2]?.stepId ?? null)}
           >
-            Earlier
+            Move up
           </Button>
           <Button size="greasy" icon="down" disabled={!after} onPress={() => after && moveTo(after.stepId)}>
-            Later
+            Move down
           </Button>
           <Button size="greasy" icon="plus" onPress={onAddBehind}>
-            Add behind
+            Add after
           </Button>
           <Button size="greasy" icon="pencil" onPress={() => ask('rename')}>
             Change words
@@ -158,7 +158,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
           )}
           {state !== 'done' && (
             <Button kind="danger" size="greasy" icon="cross" onPress={() => ask('drop')}>
-              Drop
+              Remove
             </Button>
           )}
         </div>

@@ -88,7 +88,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
             under={!ready ? 'Choose a span first' : why.trim() === '' ? 'Give a reason first' : undefined}
             onPress={change}
           >
-            Set it so
+            Save
           </Button>
         </>
       }
@@ -114,7 +114,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
             </Button>
           ))}
         </div>
-        <p class="small">Or spans of your own, whichever comes first. A span left empty no longer counts.</p>
+        <p class="small">Or set your own; whichever comes first. Empty: ignored.</p>
         <NumberField
           label="Rides from now"
           typed={fields.rides}

@@ -60,7 +60,7 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
               under={byHand && 'No figure is known; this is no torque'}
               onPress={fine}
             >
-              {byHand ? 'Tight by hand' : 'As it should be'}
+              {byHand ? 'Tight by hand' : 'OK'}
             </Button>
           }
         >

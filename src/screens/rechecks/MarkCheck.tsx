@@ -32,7 +32,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
     if (save.is === 'saving') return;
     const entries = await run(
       { type: 'find-torque', ...{ jointId, recheckId, outcome }, way: 'mark', ...gathered.noteAndPhotos() },
-      { photos: gathered.photos, undo: `${outcome === 'held' ? 'Held' : 'It has turned'}: ${name}` },
+      { photos: gathered.photos, undo: `${outcome === 'held' ? 'OK' : 'It has turned'}: ${name}` },
     );
     if (!entries) return;
     gathered.clear();
@@ -62,7 +62,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
               under="The paint still lines up"
               onPress={steady(() => void tell('held'))}
             >
-              Held
+              OK
             </Button>
           }
         >
@@ -88,7 +88,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
       {(asking || moved) && (
         <Sheet
           open
-          title={moved ? 'Logged. Now make it afresh' : 'It has turned'}
+          title={moved ? 'Logged. Now redo the joint' : 'It has turned'}
           onClose={() => (moved ? onAnswered(moved) : setAsking(false))}
           actions={
             <BenchActs
@@ -114,8 +114,8 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
               </Notice>
             )}
             <p class="far">
-              The bond is broken. Take it out, strip and clean both threads, put threadlocker on afresh,
-              tighten to the target, mark it, and let it cure before the bike is ridden.
+              The bond is broken. Take it out, strip and clean both threads, re-apply threadlocker, tighten to
+              the target, mark it, and let it cure before the bike is ridden.
             </p>
             {moved && (
               <Button wide size="greasy" icon="next" onPress={() => onAnswered(moved)}>

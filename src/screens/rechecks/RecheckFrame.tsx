@@ -87,7 +87,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
           <div class="tiles">
             {tiles}
             <Tile icon="calendar" onPress={() => setSheet('later')}>
-              Later
+              Postpone
             </Tile>
             <Tile icon="cross" onPress={() => setSheet('drop')}>
               Drop it

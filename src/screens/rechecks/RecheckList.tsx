@@ -59,7 +59,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
                 under={first.title}
                 onPress={() => onOpen(first.recheckId)}
               >
-                {due.length === 1 ? 'Do the one that is due' : `Go through ${due.length}`}
+                {due.length === 1 ? 'Do the one that is due' : `Check ${due.length} now`}
               </Button>
             )
           }
@@ -68,14 +68,14 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
             Log a ride
           </Button>
           <Button size="greasy" icon="warning" onPress={() => setFinding(true)}>
-            Found a defect
+            Report a problem
           </Button>
         </BenchActs>
       }
     >
       {due.length + coming.length === 0 && (
         <Notice kind="empty" title="No re-checks yet">
-          The first ride makes the list: every joint once, each in the way it can bear.
+          Log the first ride to get a check for every joint.
         </Notice>
       )}
       {due.length > 0 && (

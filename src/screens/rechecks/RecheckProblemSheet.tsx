@@ -67,7 +67,7 @@ export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
             size="greasy"
             icon="warning"
             disabled={words === ''}
-            under="Then: may it be ridden?"
+            under="Can it be ridden?"
             onPress={keep}
           >
             {words === '' ? 'Say what is there' : 'Log the finding'}

@@ -47,7 +47,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
         ...(toolId ? { toolId } : {}),
         ...gathered.noteAndPhotos(),
       },
-      { photos: gathered.photos, undo: `Held: ${name}` },
+      { photos: gathered.photos, undo: `OK: ${name}` },
     );
     if (!entries) return;
     gathered.clear();
@@ -89,7 +89,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
               }
               onPress={held}
             >
-              Held
+              OK
             </Button>
           }
         >

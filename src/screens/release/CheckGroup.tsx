@@ -83,7 +83,7 @@ export function CheckGroup(props: CheckGroupProps) {
               under={`${done} of ${group.items.length} answered`}
               onPress={confirm}
             >
-              {all ? 'Confirm all of it' : 'Look, then answer'}
+              {all ? 'All OK' : 'Answer each one'}
             </Button>
           }
         />
@@ -109,7 +109,7 @@ export function CheckGroup(props: CheckGroupProps) {
         <AskSheet
           draft={`check:${bikeId}:${group.id}:${asked.id}`}
           title="Finding"
-          label={`What is there instead of: ${asked.words}`}
+          label={`What did you find? ${asked.words}`}
           first={wordsFor(asked)}
           act="Keep the finding"
           save={wordless ? wordsMissing : { is: 'idle' }}

@@ -31,7 +31,7 @@ export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }:
       </p>
       <div class="check-answers">
         <Button size="greasy" icon={ok ? 'check' : 'ring'} pressed={ok} onPress={onOk}>
-          As it should be
+          OK
         </Button>
         <Button
           size="greasy"
@@ -54,13 +54,13 @@ export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }:
           <Icon name="warning" sizePx={24} />
           <span>
             {answer.words}
-            {item.neverDefer && <span class="check-never">This may not be put off: mend it first.</span>}
+            {item.neverDefer && <span class="check-never">Must be fixed first.</span>}
           </span>
         </p>
       )}
       {bad && (
         <Button kind="quiet" onPress={onDefect}>
-          Write it down as a defect
+          Report it as a problem
         </Button>
       )}
     </div>

@@ -23,7 +23,7 @@ const publishedFigureText = ({ value, unit }: PublishedFigure): string => {
 /** Figures of a rule for bikes on sale, as a yardstick. */
 export function PublishedFigures() {
   return (
-    <Fold label="Published figures beside it" end={shown.length}>
+    <Fold label="Braking figures to compare with" end={shown.length}>
       <p class="lower">{publishedFiguresCaution}</p>
       {shown.map((figure) => (
         <ListRow

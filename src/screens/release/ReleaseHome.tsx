@@ -80,18 +80,16 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
                 kind="main"
                 size="greasy"
                 icon="flag"
-                under={
-                  blocking.length > 0 ? `${blocking.length} open keep it off the road` : 'The check is done'
-                }
+                under={blocking.length > 0 ? `${blocking.length} still blocking` : 'The check is done'}
                 onPress={onSign}
               >
-                To the statement
+                Sign off
               </Button>
             )
           }
         >
           <Button size="greasy" icon="warning" onPress={() => setSheet('defect')}>
-            Found a defect
+            Report a problem
           </Button>
           {next && (
             <Button size="greasy" icon="flag" onPress={onSign}>
@@ -107,7 +105,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
           {over && <p>{why}</p>}
           {last && (
             <p>
-              {over ? `It read: ${says.toLowerCase()}.` : `${says}.`}
+              {over ? `Statement: ${says.toLowerCase()}.` : `${says}.`}
               {remark('Covers', last.covers)}
               {remark('Signed by', last.by)}
               {!over && remark('Only', last.restrictions)}
@@ -123,8 +121,8 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
       </section>
       {blocking.length > 0 && (
         <>
-          <Ruler label="No ride with these" end={<b>{blocking.length}</b>} />
-          <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
+          <Ruler label="Must fix before riding" end={<b>{blocking.length}</b>} />
+          <OpenList label="Must fix before riding" bikeId={bikeId} items={blocking} />
         </>
       )}
       {rested ? (

@@ -109,8 +109,8 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
         )}
         {blocking.length > 0 && (
           <>
-            <Ruler label="No ride with these" end={<b>{blocking.length}</b>} />
-            <OpenList label="No ride with these" bikeId={bikeId} items={blocking} />
+            <Ruler label="Must fix before riding" end={<b>{blocking.length}</b>} />
+            <OpenList label="Must fix before riding" bikeId={bikeId} items={blocking} />
           </>
         )}
         {others.length > 0 ? (
@@ -140,7 +140,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
         />
         <TextField
           label="What it covers"
-          hint="The work you answer for, no more."
+          hint="Only the work you did."
           lines={2}
           value={covers}
           onInput={(words) => change({ covers: words })}
@@ -156,7 +156,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
         />
         <TextField
           label="Only under these conditions"
-          hint="Leave it empty for none: without load, on the flat, up to a speed."
+          hint="Optional, e.g. no luggage, flat roads, max 20 km/h."
           value={restrictions}
           onInput={(words) => change({ restrictions: words })}
           maxLength={300}

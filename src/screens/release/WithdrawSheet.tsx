@@ -7,7 +7,7 @@ import type { Id } from '../../journal/entries.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
 
-const reasons = ['A doubt about the work', 'Fell with it', 'Lent or sold', 'Something works loose'] as const;
+const reasons = ['A doubt about the work', 'Crashed', 'Lent or sold', 'Something works loose'] as const;
 
 /** Takes a release back before anything else does, with the reason. */
 export function WithdrawSheet({ bikeId, onClose }: { bikeId: Id; onClose: () => void }) {
@@ -26,7 +26,7 @@ export function WithdrawSheet({ bikeId, onClose }: { bikeId: Id; onClose: () => 
           kind="danger"
           icon="cross"
           disabled={why.trim() === '' || save.is === 'saving'}
-          explain={why.trim() === '' ? 'Give a reason first' : 'Hold until the bar is full'}
+          explain={why.trim() === '' ? 'Give a reason first' : 'Press and hold'}
           onHeld={() => void withdraw()}
         >
           Withdraw it

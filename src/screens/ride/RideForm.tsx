@@ -51,7 +51,7 @@ export function RideForm({ bike, rides, grave, settings }: RideFormProps) {
   };
   return (
     <Screen
-      title={`A ride on ${name}`}
+      title={`Log a ride: ${name}`}
       route="ride"
       back={hrefOf({ at: 'bike', bikeId })}
       waits={<Waits />}
@@ -79,24 +79,23 @@ export function RideForm({ bike, rides, grave, settings }: RideFormProps) {
         {!released && (
           <Notice
             kind="caution"
-            title="No release stands for this bike"
+            title="This bike is not released"
             action={
               <Button icon="flag" href={hrefOf({ at: 'release', bikeId })}>
                 To the release
               </Button>
             }
           >
-            What was ridden is logged all the same.
+            You can log the ride anyway.
           </Notice>
         )}
         {first && (
           <Notice kind="note" title="This is its first ride">
-            Logging it makes the list of re-checks: every joint once, each in the way it can bear.
+            Logging it schedules a check of every joint.
           </Notice>
         )}
         <DateTimeField
-          label="When it was over"
-          hint="Now, unless you say otherwise."
+          label="Finished"
           atMs={draft.atMs ?? nowMs}
           latestMs={nowMs}
           onAt={(atMs) => change({ atMs })}

@@ -18,7 +18,7 @@ export function Ceiling({ ceiling, unit }: { ceiling: SealCeiling; unit: Pressur
       <Icon name="warning" sizePx={24} />
       {ceiling.reason === 'nothing-printed'
         ? 'No limit is written down for tyre or rim. Read both, and keep to the lower.'
-        : 'A rim with straight walls wants a tyre marked tubeless. No pressure is right for this one.'}
+        : 'Hookless rim: use only a tyre marked for it. No safe pressure with this tyre.'}
     </p>
   );
 }

@@ -58,12 +58,12 @@ export function SealCard(props: SealCardProps) {
         {next === 'seated' && uneven && (
           <p class="loud">
             <Icon name="warning" sizePx={24} />
-            The bead line was uneven. Let it down, wet the bead, seat it again: more pressure is no cure.
+            Bead uneven. Deflate, wet the bead, re-seat. More pressure will not help.
           </p>
         )}
         {dose && (
           <p class="far">
-            {`By its size ${numberText(dose.lo, 0)} to ${numberText(dose.hi, 0)} mL.`}
+            {`Recommended ${numberText(dose.lo, 0)} to ${numberText(dose.hi, 0)} mL.`}
             <span class="small"> Fitted to published doses; what the bottle says goes first.</span>
           </p>
         )}

@@ -36,7 +36,7 @@ export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
       )}
 
       <Ruler
-        label="Marks"
+        label="Seal log"
         end={
           marks.length > 0 && (
             <a class="seal-correct" href={hrefOf({ at: 'history', place: `j:${jointId}` })}>
@@ -49,7 +49,7 @@ export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
         <p class="far lower">Nothing marked yet. It begins with the seating.</p>
       ) : (
         <RowList
-          label="Marks"
+          label="Seal log"
           of={marks.toReversed()}
           keyOf={({ entryId }) => entryId}
           draw={(mark) => (

@@ -168,7 +168,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
           verdict={seal?.verdict}
           unit={settings.pressureUnit}
         />
-        <Ruler label="Any mark, in any order" />
+        <Ruler label="Log anything" />
         <SealTiles marks={marks} nowMs={nowMs} onMark={(mark) => make(mark)} />
         <NextMarkExtras {...{ joint, gathered }} />
         <SealMarks jointId={jointId} marks={marks} unit={settings.pressureUnit} />

@@ -16,7 +16,7 @@ export const sealTexts: Record<SealNext, SealText> = {
   seated: {
     icon: 'tyre',
     order: 'Seat it dry',
-    how: 'No sealant yet. Pump until both beads are home, then follow the bead line all round, on both sides.',
+    how: 'No sealant yet. Inflate until both beads pop out, then check the bead line both sides.',
   },
   sealant: {
     icon: 'drop',
@@ -50,18 +50,18 @@ export const sealTexts: Record<SealNext, SealText> = {
   },
   verdict: {
     icon: 'pencil',
-    order: 'Say how it stands',
-    how: 'You judge it, not the logbook. One reading alone shows no loss: look again first.',
+    order: 'Your verdict',
+    how: 'Your call. One reading cannot show a leak: take another first.',
   },
   wait: {
     icon: 'hourglass',
     order: 'Leave it alone',
-    how: 'It is being given its time. Look again when that is over.',
+    how: 'Waiting. Look again when the timer ends.',
   },
   settled: {
     icon: 'check',
     order: 'Judged to hold',
-    how: 'Nothing is asked for. Readings, sealant and a burp on the road are still logged here.',
+    how: 'Nothing to do. You can still log readings, top-ups and burps.',
   },
 };
 

@@ -23,7 +23,7 @@ const topics: Record<CautionTopic, string> = {
   carbon: 'Carbon',
   'one-way-change': 'One-way change',
   tyre: 'Tyre',
-  'somebody-else': 'Somebody else',
+  'somebody-else': 'Another person',
 };
 
 /** Which files run here, under which licences, and what to keep in mind. */

@@ -20,7 +20,7 @@ export function DemoSection() {
         ) : (
           <>
             {demo.state.is === 'failed' && <Notice kind="error" title={demo.state.sentence} />}
-            <Button wide icon="lookup" under="Two invented bikes" onPress={demo.load}>
+            <Button wide icon="lookup" under="Two made-up bikes" onPress={demo.load}>
               Look at the demo
             </Button>
           </>

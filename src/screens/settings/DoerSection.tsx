@@ -15,7 +15,7 @@ export function DoerSection({ settings, change }: ChangeProps) {
   }, [kept, clear]);
   return (
     <>
-      <Ruler label="Who does the work" />
+      <Ruler label="Your name" />
       <form
         class="stack"
         onSubmit={(event) => {
@@ -25,7 +25,7 @@ export function DoerSection({ settings, change }: ChangeProps) {
       >
         <TextField
           label="Name"
-          hint="It stands under releases and on the build sheet."
+          hint="Used on releases and the build sheet."
           value={doer}
           onInput={(typed) => type({ doer: typed })}
           maxLength={120}

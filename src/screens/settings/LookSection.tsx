@@ -21,7 +21,7 @@ export function LookSection({ settings, change }: ChangeProps) {
     <>
       <Ruler label="Light or dark" />
       <Choice
-        label="Draw the card"
+        label="Theme"
         options={options}
         value={settings.theme}
         onChoose={(theme) => {

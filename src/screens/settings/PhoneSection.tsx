@@ -16,9 +16,7 @@ export function PhoneSection() {
   if (!can) return null;
   const askKeep = async () => {
     const kept = await navigator.storage.persist();
-    setRefused(
-      kept ? undefined : 'The browser gave no promise. Put the logbook on the home screen and ask again.',
-    );
+    setRefused(kept ? undefined : 'Not granted. Add to the home screen and try again.');
     await look();
   };
   const askMessages = async () => {
@@ -44,7 +42,7 @@ export function PhoneSection() {
       <div class="buttons">
         {can.persisted === false && (
           <Button icon="lock" onPress={askKeep}>
-            Ask it to keep the logbook
+            Keep my data
           </Button>
         )}
         {can.notifications === 'ask' && (

@@ -32,7 +32,7 @@ export function SizeSection() {
       {room && room.mostBytes > 0 && (
         <ListRow
           icon="save"
-          title="Room taken"
+          title="Storage used"
           detail={`Of about ${numberText(room.mostBytes / MEGA, 0)} MB the browser allows, by its own estimate`}
           end={`${numberText(room.usedBytes / MEGA, 1)} MB`}
         />

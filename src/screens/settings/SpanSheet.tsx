@@ -73,7 +73,7 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
             {turn > 0 && (
               <Toggle
                 label="Nothing more from here on"
-                hint="A torque given anew begins with the first time again."
+                hint="A new torque starts again with the first interval."
                 on={drafts[turn].ended}
                 onToggle={(ended) => set(turn, { ended })}
               />

@@ -21,10 +21,9 @@ export function SpansSection({ settings, change }: ChangeProps) {
   const own = (row: ScheduleRow) => scheduleTurns.some((turn) => ownSpan(schedule, row, turn) !== undefined);
   const changed = recheckSchedule.filter(own).length;
   return (
-    <Fold label="When joints are checked again" end={changed > 0 ? `${changed} own` : recheckSchedule.length}>
+    <Fold label="Re-check intervals" end={changed > 0 ? `${changed} own` : recheckSchedule.length}>
       <p class="small lower">
-        Whichever figure is reached first counts. The table is own judgement on the grounds named with each
-        line; no maker stands behind it. Figures changed here count for re-checks set from now on.
+        Whichever comes first. Our own suggestions, not from any maker. Changes apply to new re-checks.
       </p>
       {recheckSchedule.map((row) => (
         <ListRow

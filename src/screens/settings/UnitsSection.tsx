@@ -23,7 +23,7 @@ export function UnitsSection({ settings, change }: ChangeProps) {
   return (
     <>
       <Ruler label="Units" />
-      <p class="small">A form starts with these. What was typed in another unit keeps it.</p>
+      <p class="small">Default units. Older entries keep theirs.</p>
       {(Object.keys(choices) as UnitName[]).map((name) => (
         <SelectField<AnyUnit>
           key={name}

@@ -44,15 +44,14 @@ export function BuildSheet({ bikeId }: { bikeId: Id }) {
             Print
           </Button>
           <Button icon="save" disabled={lines.length === 0} onPress={() => saveText(title, sheetText(lines))}>
-            Keep as text
+            Save as text
           </Button>
         </>
       }
     >
       <div class="paper-ask">
         <DateTimeField
-          label="As it was on"
-          hint="Any day since it was begun."
+          label="Show the bike as of"
           atMs={atMs}
           onAt={(at) => {
             if (at !== undefined) setAtMs(at);
@@ -66,7 +65,7 @@ export function BuildSheet({ bikeId }: { bikeId: Id }) {
       )}
       {seen.is === 'there' && lines.length === 0 && (
         <Notice kind="empty" title="No bike yet at that time">
-          It was begun later. Choose a later day.
+          It was created later. Choose a later day.
         </Notice>
       )}
       {lines.length > 0 && <Paper lines={lines.slice(1)} />}

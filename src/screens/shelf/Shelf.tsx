@@ -61,8 +61,7 @@ export function Shelf() {
       )}
       {parts?.length === 0 && (
         <Notice kind="empty" title="Nothing on the shelf">
-          Parts lie here that are on no bike: bought ahead, taken off, put aside. A name and a kind are enough
-          to begin.
+          Parts not on any bike. A name and a type are enough.
         </Notice>
       )}
       {parts && parts.length > READ_AT_A_GLANCE && (
@@ -107,7 +106,7 @@ export function Shelf() {
             </Button>
           }
         >
-          Nothing here has these words and this kind. It may be on a bike.
+          No match. It may be on a bike.
         </Notice>
       )}
     </Screen>

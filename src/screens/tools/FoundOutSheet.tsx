@@ -18,10 +18,10 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
     return (
       <AskSheet
         draft={`tool-wrong:${tool.toolId}`}
-        title={`It showed wrong: ${tool.name}`}
+        title={`Out of calibration: ${tool.name}`}
         label="How it was found out"
-        offers={['Read against a weight on an arm', 'Did not click', 'The laboratory says so']}
-        act="Send its joints back"
+        offers={['Checked with a weight on a lever', 'Did not click', 'Calibration report']}
+        act="Re-check its joints"
         save={save}
         onWords={async (why) => {
           const command = { type: 'find-tool-out', toolId: tool.toolId, why } as const;
@@ -39,7 +39,7 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
       onClose={onClose}
       actions={
         <Button wide icon="check" onPress={onClose}>
-          Seen
+          Dismiss
         </Button>
       }
     >

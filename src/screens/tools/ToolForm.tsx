@@ -71,13 +71,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
       <div class="stack">
         <SaveNotice save={save} />
         <Meanwhile changed={meanwhile} labels={toolLabels} onTake={change} />
-        <TextField
-          label="Name"
-          hint="As it is known in this workshop."
-          value={draft.name}
-          onInput={(name) => change({ name })}
-          maxLength={120}
-        />
+        <TextField label="Name" value={draft.name} onInput={(name) => change({ name })} maxLength={120} />
         <NumberField
           label="Scale from"
           typed={draft.min}
@@ -88,7 +82,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
         />
         <NumberField
           label="Scale to"
-          hint="In the lowest fifth of its scale a torque tool promises nothing (ISO 6789, from memory)."
+          hint="Not accurate in the lowest 20 % of its range (ISO 6789, unverified)."
           typed={draft.max}
           unit={draft.unit}
           onTyped={(max) => change({ max })}
@@ -104,7 +98,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
           onChoose={(toolClass) => change({ toolClass })}
         />
         <NumberField
-          label="Square to the hand"
+          label="Square drive to grip mark"
           hint="From the middle of the square to the mark on the grip. Only an extension needs it."
           typed={draft.lever}
           unit="mm"
@@ -132,19 +126,19 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
           options={[
             { value: 'laboratory', label: 'A laboratory' },
             { value: 'bench-check', label: 'A weight on an arm', hint: 'Checked at the bench' },
-            { value: 'unknown', label: 'Nobody knows' },
+            { value: 'unknown', label: 'Unknown' },
           ]}
         />
         <NumberField
           label="Check every, days"
-          hint="Left empty, a year counts."
+          hint="Default: one year."
           typed={draft.everyDays}
           onTyped={(everyDays) => change({ everyDays })}
           error={wrong('everyDays')}
         />
         <NumberField
           label="Uses since its check"
-          hint="Where you count them: after 5000 a check is due (ISO 6789, from memory)."
+          hint="Optional; check due after 5000."
           typed={draft.uses}
           onTyped={(uses) => change({ uses })}
           error={wrong('uses')}

@@ -19,7 +19,7 @@ import { ToolForm } from './ToolForm.tsx';
 const bases = {
   laboratory: 'by a laboratory',
   'bench-check': 'at the bench',
-  unknown: 'nobody knows how',
+  unknown: 'method unknown',
 } as const;
 
 export interface ToolSheetProps {
@@ -52,7 +52,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
         title={`Put away: ${name}`}
         label="Why"
         offers={['Broken', 'Lost', 'Given away']}
-        act="Put it away"
+        act="Archive this bike"
         save={save}
         onWords={async (why) => {
           const entries = await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} put away` });
@@ -99,7 +99,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
             A click or beam may read differently since. What it tightened before stands as it was.
           </Notice>
         )}
-        <Button wide icon="warning" under="Until it is checked anew" onPress={dropped}>
+        <Button wide icon="warning" under="Until it is checked again" onPress={dropped}>
           Dropped today
         </Button>
         <Button wide icon="scale" under="With a weight on an arm" onPress={checked}>
@@ -107,7 +107,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
         </Button>
         {!wrongSince && (
           <Button wide icon="stop" under="Its joints are done again" onPress={() => setAsks('found-out')}>
-            It showed wrong
+            Out of calibration
           </Button>
         )}
         <Button wide icon="pencil" onPress={() => setAsks('edit')}>
@@ -117,7 +117,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
           What it tightened
         </Button>
         <Button wide kind="danger" icon="cross" onPress={() => setAsks('away')}>
-          Put it away
+          Archive this bike
         </Button>
       </div>
     </Sheet>

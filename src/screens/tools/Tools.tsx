@@ -78,8 +78,7 @@ export function Tools() {
       )}
       {seen.is === 'there' && tools.length === 0 && (
         <Notice kind="empty" title="No tool yet">
-          Write your torque tools down, with their scale and when they were last checked. A torque without a
-          named tool is logged all the same.
+          Add your torque tools, their range and last calibration. Not required to log a torque.
         </Notice>
       )}
       <RowList
@@ -102,11 +101,11 @@ export function Tools() {
           ))}
         </Fold>
       )}
-      <Ruler label="Beside the tools" />
+      <Ruler label="Also here" />
       <ListRow
         icon="scale"
-        title="Every working on its own"
-        detail="Preload, slip, cure, spokes, gears: for figures without a joint"
+        title="Calculators"
+        detail="Preload, clamp slip, curing, spokes, gears"
         href={hrefOf({ at: 'workings', jointId: 'all' })}
       />
       {shown === 'new' && <ToolForm unit={unit} onClose={() => setShown(undefined)} />}

@@ -23,7 +23,7 @@ export function AllPage({ id }: { id: string }) {
   const reckoning = reckonings.find((each) => `${ONE}${each.id}` === id);
   if (reckoning) return <ReckoningForm reckoning={reckoning} back={list} />;
   return (
-    <Screen title="Workings" back={hrefOf({ at: 'tools' })} waits={<Waits />}>
+    <Screen title="Calculators" back={hrefOf({ at: 'tools' })} waits={<Waits />}>
       {id !== LIST && (
         <Notice kind="error" title="There is no such working">
           Choose one from the list.

@@ -7,7 +7,7 @@ import { LaterLines } from './LaterLines.tsx';
 /** The figures of a joint folded away on its page; nothing is worked out before it is opened. */
 export function FiguresFold({ jointId }: { jointId: Id }) {
   return (
-    <Fold label="Worked out">
+    <Fold label="Calculated">
       <LaterLines jointId={jointId} />
       <Button icon="ruler" wide href={hrefOf({ at: 'workings', jointId })}>
         All figures, and what is missing

@@ -15,7 +15,7 @@ export function FiguresSheet({ jointId, toolId, onClose }: FiguresSheetProps) {
   return (
     <Sheet
       open
-      title="Worked out"
+      title="Calculated"
       onClose={onClose}
       actions={
         <Button wide size="greasy" icon="ruler" href={hrefOf({ at: 'workings', jointId })}>

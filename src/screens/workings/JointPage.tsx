@@ -69,7 +69,7 @@ export function JointPage({ jointId }: { jointId: Id }) {
         <>
           {seen.tools.length > 0 && seen.joint.fasteners.length > 0 && (
             <SelectField
-              label="Tool in hand"
+              label="Tool in use"
               options={seen.tools.map((tool) => ({ value: tool.toolId, label: tool.name }))}
               value={seen.tool?.toolId}
               unchosen="None chosen"
@@ -102,7 +102,7 @@ export function JointPage({ jointId }: { jointId: Id }) {
           )}
           <p class="working-end">
             <Button icon="scale" wide href={hrefOf({ at: 'workings', jointId: 'all' })}>
-              Every working on its own
+              Calculators
             </Button>
           </p>
         </>

@@ -82,7 +82,7 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
         )}
       </div>
       <Button kind="main" icon="check" wide disabled={save.is === 'saving'} onPress={keep}>
-        Write it down with the joint
+        Save it with the joint
       </Button>
     </div>
   );

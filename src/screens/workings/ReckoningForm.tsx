@@ -39,7 +39,7 @@ function AskedField({ asked, filled, error, onFill }: FieldProps) {
         onChoose={(value) => onFill(key, value)}
       />
     );
-  const named = asked.optional ? `${label} (may stay empty)` : label;
+  const named = asked.optional ? `${label} (optional)` : label;
   return (
     <NumberField
       label={named}

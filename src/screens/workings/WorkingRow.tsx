@@ -31,7 +31,7 @@ export function WorkingRow({ line }: { line: WorkingLine }) {
       <span class="working-text">{text}</span>
       {verdict && <Mark state={marks[verdict.tone]} word={verdict.word} />}
       {warnings.length > 0 && verdict?.tone !== 'good' && !open && (
-        <span class="small">{warnings.length === 1 ? warnings[0] : `${warnings.length} things to mind`}</span>
+        <span class="small">{warnings.length === 1 ? warnings[0] : `${warnings.length} warnings`}</span>
       )}
     </span>
   );
@@ -45,12 +45,12 @@ export function WorkingRow({ line }: { line: WorkingLine }) {
       </summary>
       {open && (
         <div class="working-body">
-          {warnings.length > 0 && <Notes caption="Mind" of={warnings} />}
+          {warnings.length > 0 && <Notes caption="Warnings" of={warnings} />}
           {working && <WorkingView label="Result" working={working} />}
           {raises.length > 0 && <Notes caption="What would raise it" of={raises} />}
           {missing.length > 0 && (
             <Notes
-              caption={working ? 'Would make it surer' : 'What is missing'}
+              caption={working ? 'To make it more accurate' : 'What is missing'}
               of={missing.map(({ what, whereToMeasure }) => `${what}: ${whereToMeasure}`)}
             />
           )}

@@ -110,13 +110,13 @@ export const driveAdapters: readonly AdapterRow[] = [
     'magazine and workshop articles on conversion sleeves',
     'seen',
     false,
-    'Usually glued in: take it as there for good.',
+    'Usually glued in: treat it as permanent.',
   ),
   ...['pf30', 'pf46-wide'].map((from) =>
     shell(
       from,
       'iso',
-      `${from === 'pf30' ? 'PF30' : 'plain 46, 86.5 wide'} to ISO thread, pressed sleeve`,
+      `${from === 'pf30' ? 'PF30' : 'press-fit 46 mm, 86.5 wide shell'} to ISO thread, pressed sleeve`,
       ...pressedSleeve,
     ),
   ),

@@ -30,7 +30,7 @@ const post = (outsideMm: number, insideMm: number): AdapterRow =>
     insideMm,
     {
       caution:
-        'The post needs its least insertion measured from the shim’s lower end upwards, not from its collar.',
+        'The post needs its minimum insertion measured from the shim’s lower end upwards, not from its collar.',
       source: 'principle: encyclopaedia mirror, article on seat posts; sizes from memory',
       known: 'memory',
     },
@@ -77,7 +77,7 @@ export const tubeAdapters: readonly AdapterRow[] = [
     25.4,
     {
       caution:
-        'As high as the clamp, slit in line with its slit; without a spacer above it wants a 1-1/8 in cap.',
+        'As high as the clamp, slit in line with its slit; without a spacer above it needs a 1-1/8 in cap.',
       source: 'forum thread on stem shims',
       known: 'seen',
     },

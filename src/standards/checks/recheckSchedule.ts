@@ -35,13 +35,12 @@ export interface ScheduleRow extends Founded {
 export const recheckInstructions: Record<InstructionKind, { title: string; words: string }> = {
   retorque: {
     title: recheckTitles.retorque,
-    words:
-      'Pull slowly in the tightening direction until the target is reached, without loosening first. Note whether the bolt moved and how far.',
+    words: 'Do not loosen. Tighten slowly to the target. Did the bolt turn, and how far?',
   },
   'look-at-mark': {
     title: recheckTitles['look-at-mark'],
     words:
-      'The threadlocker has cured; turning breaks its bond. See that the paint mark still lines up. If it moved: take out, clean, apply afresh, and start a new cure.',
+      'The threadlocker has cured; turning breaks its bond. See that the paint mark still lines up. If it moved: take out, clean, re-apply, and start a new cure.',
   },
   headset: {
     title: recheckTitles.headset,
@@ -69,7 +68,7 @@ export const recheckInstructions: Record<InstructionKind, { title: string; words
   },
 };
 
-const ownJudgement = (ground: string): Founded => founded(`own judgement; ${ground}`, 'proposal', 0);
+const ownJudgement = (ground: string): Founded => founded(`our suggestion; ${ground}`, 'proposal', 0);
 
 const manual = ownJudgement(
   "a generic owner's manual has a first check after 30 days or 3 to 15 hours, then every 10 to 20 hours",

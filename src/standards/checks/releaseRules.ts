@@ -9,7 +9,7 @@ export interface NeverDeferred extends Sourced {
 }
 
 const ownJudgement: Sourced = {
-  source: "own judgement; owners' manuals name brake, steering and wheel failure as causes of severe injury",
+  source: "our suggestion; owners' manuals name brake, steering and wheel failure as causes of severe injury",
   known: 'proposal',
 };
 
@@ -84,16 +84,16 @@ export type CautionTopic =
 /** Said once, where it counts. */
 export const cautions: Record<CautionTopic, string> = {
   release:
-    'This page knows what was written down, not what is true of the bike. A tick means recorded. Have the work looked at by a qualified mechanic, follow the rules of the place you ride in, and start with a short slow ride.',
+    'This lists what was logged, not the state of the bike. A tick means logged. Have the work checked by a qualified mechanic, follow the rules of the place you ride in, and start with a short slow ride.',
   brakes:
     'A brake that fails can kill. The figure of the part maker goes first; let a qualified mechanic see an adapted mount or a brake bled for the first time.',
   steering:
-    'A bar, stem or fork that lets go gives no warning. Take the lower figure of the two parts that meet, and have cut or changed parts seen by a qualified mechanic.',
+    'A bar, stem or fork can fail without warning. Take the lower figure of the two parts that meet, and have cut or changed parts seen by a qualified mechanic.',
   carbon:
-    'Carbon hides its damage. After a crash, a crush or an unknown past, put it aside until somebody qualified has judged it; keep heat away from it.',
+    'Carbon damage is often hidden. After a crash, a crush or an unknown past, set the part aside until a qualified mechanic has inspected it; keep heat away from it.',
   'one-way-change':
-    'What is filed, cut, drilled, brazed or bent does not come back, and no table knows its strength now. No torque is offered for it here; ask the maker or a qualified mechanic.',
-  tyre: 'Eyes covered, face out of the plane of the wheel, never above the lowest of the printed limits. A tyre that holds air standing still has not been shown to hold in a corner.',
+    'Filing, cutting, drilling, brazing or bending is permanent and changes the strength. No torque is suggested for this part; ask the maker or a qualified mechanic.',
+  tyre: 'Eye protection on, face away from the wheel, never above the lowest marked limit. A tyre that holds air at rest may still burp in a corner.',
   'somebody-else':
-    'Whoever builds, lends or sells a bike answers for it. For another person or a child, have it checked by a qualified mechanic and hand over this record with everything that is open.',
+    'You are responsible for a bike you build, lend or sell. For another person or a child, have it checked by a qualified mechanic and hand over this record with everything that is open.',
 };

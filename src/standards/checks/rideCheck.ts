@@ -44,13 +44,7 @@ const item = (
 
 /** The two wheels are looked at in the same way, each with its own ids. */
 const wheel = (end: 'front' | 'rear'): RideCheckItem[] => [
-  item(
-    `${end}-axle`,
-    'wheels',
-    'now',
-    'Axle fully in its ends and locked; lever or nuts where they were left',
-    retention,
-  ),
+  item(`${end}-axle`, 'wheels', 'now', 'Axle fully seated and locked; lever or nuts undisturbed', retention),
   item(`${end}-hub`, 'wheels', 'now', 'Rim pulled sideways: no knock from the hub'),
   item(
     `${end}-spokes`,
@@ -104,7 +98,7 @@ export const rideCheck: readonly RideCheckGroup[] = [
         'levers',
         'brakes',
         'now',
-        'Levers fixed, within reach of the fingers, and it is known which one is the front',
+        'Levers tight and in reach; you know which is the front brake',
         leverSide,
       ),
       item(
@@ -119,15 +113,10 @@ export const rideCheck: readonly RideCheckGroup[] = [
     id: 'cranks',
     title: 'Cranks',
     items: [
-      item(
-        'frame',
-        'other',
-        'now',
-        'Tubes and joints whole down to the bottom bracket, changed places above all',
-      ),
+      item('frame', 'other', 'now', 'No cracks in tubes or joints, above all near modifications'),
       item('bottom-bracket', 'drive', 'may-wait', 'Cranks pushed sideways: no knock, no grinding'),
       item('crank-arms', 'drive', 'now', 'Neither arm moves on the spindle'),
-      item('pedals', 'drive', 'now', 'Pedals home in the arms and turning freely'),
+      item('pedals', 'drive', 'now', 'Pedals fully tight and spinning freely'),
       item('chainring', 'drive', 'may-wait', 'Chainring bolts all there, ring not bent'),
       item(
         'chain',
@@ -142,7 +131,13 @@ export const rideCheck: readonly RideCheckGroup[] = [
     title: 'Saddle',
     items: [
       item('saddle-clamp', 'saddle', 'now', 'Saddle does not tip or twist under both hands'),
-      item('post-depth', 'saddle', 'now', 'Post in beyond its mark and as deep as the frame asks', post),
+      item(
+        'post-depth',
+        'saddle',
+        'now',
+        'Seatpost past its minimum-insertion mark and the frame’s minimum',
+        post,
+      ),
       item('post-clamp', 'saddle', 'now', 'Post does not turn or sink; height mark where it was'),
       item('rack-and-guards', 'other', 'now', 'Rack, mudguards and bags fixed and clear of both wheels'),
     ],
@@ -158,9 +153,9 @@ export const rideCheck: readonly RideCheckGroup[] = [
   },
   {
     id: 'then',
-    title: 'Then',
+    title: 'Final check',
     items: [
-      item('drop', 'other', 'now', 'Front lifted a hand and let fall, rear likewise: nothing rattles', drop),
+      item('drop', 'other', 'now', 'Lift each end about 10 cm and drop it: no rattles', drop),
       item('walk-brakes', 'brakes', 'now', 'At walking pace each brake holds the bike on its own'),
       item('marks', 'other', 'now', 'Paint marks on bolts that matter still line up'),
       item('local-rules', 'other', 'may-wait', 'Lights, reflectors and bell as the local rules ask'),

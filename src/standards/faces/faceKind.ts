@@ -30,7 +30,7 @@ export interface FaceKindRow {
   traits?: readonly TraitRow[];
   /** The face has to name a row of a standards table to be judged (a thread, a pattern). */
   named?: boolean;
-  /** Plausible ranges are our own choice around the sizes in the tables. */
+  /** Plausible ranges are our suggestion around the sizes in the tables. */
   known: Known;
 }
 

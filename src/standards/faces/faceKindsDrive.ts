@@ -24,7 +24,7 @@ export const driveFaces = {
     { named: true },
   ),
   'bb-cup': faceKind(
-    'bottom bracket, side towards the shell',
+    'bottom bracket cups',
     [
       d(
         'diameterMm',
@@ -45,7 +45,7 @@ export const driveFaces = {
     ],
     { named: true },
   ),
-  'bb-bore': faceKind('bottom bracket, hole for the spindle', [
+  'bb-bore': faceKind('bottom bracket bore', [
     d('boreMm', 'hole', [15, 31.5], 'Inside jaws in the bearing with its sleeve in place.'),
     d(
       'systemWidthMm',
@@ -66,12 +66,12 @@ export const driveFaces = {
     ),
   ]),
   taper: faceKind(
-    'square spindle end',
+    'square-taper spindle',
     [d('tipMm', 'across flats at the tip', [11.5, 14], 'Outside jaws flat to flat at the very end.', false)],
     { named: true },
   ),
-  'taper-hole': faceKind('square hole in the crank', [], { named: true }),
-  spider: faceKind('crank, ring mount', [
+  'taper-hole': faceKind('square-taper crank', [], { named: true }),
+  spider: faceKind('spider', [
     d(
       'boltCircleMm',
       'bolt circle',
@@ -102,7 +102,7 @@ export const driveFaces = {
       [1.5, 8],
       'Inside jaws between the inner plates, or the printed nominal width.',
     ),
-    d('pitchesCount', 'pitches', [40, 200], 'Count every pin once round.', false),
+    d('pitchesCount', 'pitches', [40, 200], 'Count all the links, inner and outer.', false),
   ]),
   'sprocket-teeth': faceKind('sprocket, teeth', [
     d('teethCount', 'teeth', [8, 60], 'Count them, or read the stamp.'),
@@ -114,12 +114,12 @@ export const driveFaces = {
     { named: true },
   ),
   'driver-mount': faceKind(
-    'hub, sprocket mount',
+    'hub thread or freehub',
     [
       d('diameterMm', 'thread or body', [20, 40], 'Outside jaws over the thread.', false),
       d(
         'toothCentreMm',
-        'end face to tooth centre',
+        'locknut face to cog centre',
         [2, 60],
         'From the face that meets the frame end to the middle of the teeth, sprocket on.',
         false,

@@ -2,7 +2,7 @@ import { dimension as d, faceKind, trait } from './faceKind.ts';
 
 const material = trait(
   'material',
-  'material of the ends',
+  'dropout material',
   ['steel', 'titanium', 'aluminium', 'carbon'],
   'A magnet sticks to steel only.',
 );
@@ -12,13 +12,13 @@ const end = trait('end', 'end', ['front', 'rear'], 'Fork is front, frame is rear
 /** Faces a frame or fork offers to wheels, brakes and the saddle. */
 export const frameFaces = {
   'end-spacing': faceKind(
-    'distance between the ends',
+    'dropout spacing',
     [
       d(
         'spacingMm',
         'inside width',
         [70, 205],
-        'Inside jaws between the faces the hub will touch, not sprung.',
+        'Measure between the inner dropout faces, frame not sprung apart.',
       ),
     ],
     { traits: [material, end] },
@@ -34,14 +34,14 @@ export const frameFaces = {
       ),
       d(
         'nearestMm',
-        'axle furthest forward',
+        'axle centre, front of slot',
         [250, 600],
         'Spindle centre to axle centre with the axle at the front of the slot.',
         false,
       ),
       d(
         'farthestMm',
-        'axle furthest back',
+        'axle centre, rear of slot',
         [250, 650],
         'Spindle centre to axle centre with the nut face just fully on the end.',
         false,
@@ -58,7 +58,13 @@ export const frameFaces = {
   'disc-mount': faceKind(
     'disc brake mount',
     [
-      d('holeSpacingMm', 'hole distance', [18, 82], 'Edge to same edge of the two mounting holes.', false),
+      d(
+        'holeSpacingMm',
+        'bolt hole spacing',
+        [18, 82],
+        'Edge to same edge of the two mounting holes.',
+        false,
+      ),
       d(
         'nativeRotorMm',
         'rotor without adapter',
@@ -73,18 +79,18 @@ export const frameFaces = {
       traits: [end],
     },
   ),
-  'tyre-room': faceKind('room for a tyre', [
+  'tyre-room': faceKind('tyre clearance', [
     d(
       'widthMm',
       'widest tyre',
       [15, 140],
-      'Inside jaws at the narrowest place the tyre passes, less what you want as air on both sides.',
+      'Inside jaws at the narrowest place the tyre passes, less the gap you want on both sides.',
     ),
   ]),
   'seat-tube': faceKind('seat tube', [
     d('boreMm', 'bore', [20, 36], 'Inside jaws below the slit, along the bike and across; keep the smaller.'),
   ]),
-  'seat-tube-outside': faceKind('seat tube, outside', [
+  'seat-tube-outside': faceKind('seat tube outside diameter', [
     d('diameterMm', 'outside diameter', [22, 42], 'Outside jaws right below the top, paint included.'),
   ]),
   'seat-clamp': faceKind('seat clamp', [
@@ -97,7 +103,7 @@ export const frameFaces = {
       [20, 36],
       'Outside jaws where it will be clamped, twice at a right angle; keep the larger.',
     ),
-    d('insertionMm', 'least insertion', [40, 200], 'From the lower end to the mark on the post.', false),
+    d('insertionMm', 'minimum insertion', [40, 200], 'From the lower end to the mark on the post.', false),
   ]),
   'post-head': faceKind(
     'seatpost head',
@@ -120,7 +126,7 @@ export const frameFaces = {
     { named: true },
   ),
   'saddle-mount': faceKind(
-    'saddle fixing',
+    'saddle mount',
     [
       d('railMm', 'rail width', [5, 12], 'Outside jaws across one rail, level.', false),
       d('railHeightMm', 'rail height', [5, 12], 'Outside jaws on the same rail, upright.', false),

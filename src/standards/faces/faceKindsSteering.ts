@@ -54,7 +54,7 @@ export const steeringFaces = {
     ],
     { traits: [angle] },
   ),
-  'headset-bore': faceKind('headset, hole for the steerer', [
+  'headset-bore': faceKind('headset inner diameter', [
     d(
       'boreMm',
       'hole',
@@ -74,7 +74,7 @@ export const steeringFaces = {
         'diameterMm',
         'outside diameter',
         [20, 39],
-        'Outside jaws a thumb below the top, away from any thread.',
+        'Outside jaws, about 25 mm below the top, clear of any thread.',
       ),
       d('lengthMm', 'length', [80, 420], 'From the crown seat shoulder to the top.', false),
     ],
@@ -92,13 +92,13 @@ export const steeringFaces = {
   quill: faceKind('stem quill', [
     d('diameterMm', 'diameter', [19, 32], 'Outside jaws on the shaft, above the wedge.'),
   ]),
-  'steerer-cap': faceKind('top cap and what it pulls on', [], {
+  'steerer-cap': faceKind('top cap and anchor', [], {
     traits: [
       trait(
         'pulls',
         'pulls on',
         ['star-nut', 'expander', 'thread'],
-        'A star nut is driven in for good; an expander loosens; a thread is cut inside the steerer.',
+        'Star nut: hammered in, stays. Expander: comes out. Thread: cut in the steerer.',
       ),
     ],
   }),
@@ -130,7 +130,7 @@ export const steeringFaces = {
     d('widthMm', 'clamp width', [25, 80], 'Outside jaws across the clamp, along the bar.', false),
   ]),
   'bar-centre': faceKind(
-    'bar, clamped middle',
+    'bar clamp area',
     [
       d(
         'diameterMm',
@@ -142,7 +142,7 @@ export const steeringFaces = {
     { traits: [material] },
   ),
   'grip-area': faceKind('bar, grip area', [
-    d('diameterMm', 'diameter', [20, 26], 'Outside jaws a hand from the end, tape and paint off.'),
+    d('diameterMm', 'diameter', [20, 26], 'Outside jaws, about 100 mm from the end, bare metal.'),
   ]),
   'grip-bore': faceKind('grip', [
     d('boreMm', 'bore', [20, 26], 'Inside jaws in the clamp ring; soft grips by the printed size.'),

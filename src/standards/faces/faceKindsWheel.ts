@@ -4,9 +4,9 @@ const beadSeat = d(
   'beadSeatMm',
   'bead seat diameter',
   [130, 800],
-  'The three-digit number printed on tyre and rim; inches do not say it.',
+  'The ETRTO bead seat, e.g. 622. Ignore the inch size.',
 );
-const pressure = d('maxPressureBar', 'printed greatest pressure', [0.5, 12], 'Printed on the part.', false);
+const pressure = d('maxPressureBar', 'maximum pressure, as marked', [0.5, 12], 'Printed on the part.', false);
 
 /** Faces of hubs, rims, tyres and disc brakes. */
 export const wheelFaces = {
@@ -20,7 +20,7 @@ export const wheelFaces = {
       {
         ...d(
           'overCapsMm',
-          'hub over its end caps',
+          'width over end caps',
           [70, 205],
           'Caps on the hub: outside jaws over the faces that meet the frame ends.',
           false,
@@ -55,7 +55,7 @@ export const wheelFaces = {
   ),
   'rim-holes': faceKind('rim, spoke holes', [d('holesCount', 'holes', [12, 56], 'Count once round.')]),
   'rim-seat': faceKind(
-    'rim, tyre seat',
+    'rim bead seat',
     [
       beadSeat,
       d(
@@ -113,13 +113,13 @@ export const wheelFaces = {
       'Outside jaws on the track the pads run on, at several places; keep the thinnest.',
       false,
     ),
-    d('minimumMm', 'least thickness', [0.8, 3.5], 'Marked on the rotor, often as MIN TH.', false),
+    d('minimumMm', 'minimum thickness', [0.8, 3.5], 'Marked on the rotor, often as MIN TH.', false),
   ]),
   'caliper-mount': faceKind(
     'caliper mount',
     [
-      d('holeSpacingMm', 'hole distance', [18, 82], 'Bolt centre to bolt centre.', false),
-      d('rotorMm', 'rotor it will stand over', [120, 230], 'The rotor that goes on this wheel.', false),
+      d('holeSpacingMm', 'bolt hole spacing', [18, 82], 'Bolt centre to bolt centre.', false),
+      d('rotorMm', 'rotor size', [120, 230], 'The rotor that goes on this wheel.', false),
     ],
     { named: true },
   ),

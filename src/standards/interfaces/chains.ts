@@ -58,7 +58,7 @@ export const chains: readonly ChainRow[] = [
   chain('chain-3/16', '3/16 in, heavy', 4.88, 4.88, null, catalogue),
   {
     id: 'chain-08b',
-    label: '08B, a machine chain',
+    label: '08B, an industrial chain',
     faces: { chain: { chainWidthMm: 7.75 } },
     rollerMm: 8.51,
     remark: 'The pitch is right and the rollers are too fat: no bicycle chain.',

@@ -49,6 +49,6 @@ export const seatposts: readonly InterfaceRow[] = [
   },
   mount('mono-rail', 'one beam'),
   mount('pivotal', 'one bolt from above on splines'),
-  mount('tripod', 'three points, one bolt'),
+  mount('tripod', 'three-point mount, one bolt'),
   mount('plain-7/8', 'clamp head on a plain 7/8 in post', 'seat clamp article of a parts shop'),
 ];

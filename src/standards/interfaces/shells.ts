@@ -91,7 +91,7 @@ export const shells: readonly ShellRow[] = [
   },
   {
     id: 'mid',
-    label: 'Mid',
+    label: 'mid BMX shell',
     faces: faces([41.15, 41.25], [41.2, 41.3]),
     seat: 'pressed',
     driveSide: 'none',
@@ -134,7 +134,7 @@ export const shells: readonly ShellRow[] = [
   },
   {
     id: 'pf46-wide',
-    label: 'plain 46, 86.5 wide',
+    label: 'press-fit 46 mm, 86.5 wide shell',
     faces: faces([45.95, 46.05], 46),
     seat: 'pressed',
     driveSide: 'none',

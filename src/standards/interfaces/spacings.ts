@@ -21,8 +21,8 @@ const spacing = (
 
 /** Widths between the frame ends, and over the locknuts of the hubs made for them. */
 export const spacings: readonly InterfaceRow[] = [
-  spacing('front-100', 100, '100 mm, nearly every fork', overview),
-  spacing('front-110', 110, 'wide 15 × 110 fork', overview),
+  spacing('front-100', 100, '100 mm, standard front', overview),
+  spacing('front-110', 110, '15 × 110, wide front', overview),
   spacing('rear-108', 108, '108 mm, older BMX hubs', 'hub column on frame ends'),
   spacing(
     'rear-110',
@@ -42,7 +42,7 @@ export const spacings: readonly InterfaceRow[] = [
   spacing('rear-132', 132, '132 mm, eight-speed hub gears', sheets, weak),
   spacing('rear-135', 135, 'mountain bike, 5 × 135', overview),
   spacing('rear-141', 141, '141 mm, wide hub, open slots', overview),
-  spacing('rear-142', 142, '12 × 142 through', overview, {
+  spacing('rear-142', 142, '12 × 142 thru-axle', overview, {
     remark: 'The inner faces stand at 135 with a pocket of 3.5 on each side (from memory).',
   }),
   spacing('rear-148', 148, '12 × 148 through', overview),

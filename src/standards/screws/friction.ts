@@ -4,7 +4,7 @@ import { type Founded, founded } from '../known.ts';
 export type ClampSurface = 'metal-dry' | 'metal-greased' | 'carbon-dry' | 'carbon-paste';
 
 const low = (origins: Founded['origins'], of: string) =>
-  founded(`our own choice at the low end of ${of}`, 'proposal', origins);
+  founded(`our suggestion at the low end of ${of}`, 'proposal', origins);
 
 /** Friction to reckon with in a clamp: low on purpose, because being wrong upwards lets a bar turn. */
 export const clampFriction: Readonly<Record<ClampSurface, Founded & { readonly friction: Band }>> = {

@@ -20,9 +20,9 @@ export interface NutFactorDefault extends Founded {
 }
 
 /** The middle is ours; how many origins print a figure that lies in the band. */
-const within = (origins: Founded['origins'], what = 'our own choice within the published nut factors') =>
+const within = (origins: Founded['origins'], what = 'our suggestion within the published nut factors') =>
   founded(what, 'proposal', origins);
-const unprinted = within(0, 'our own choice between dry and greased steel');
+const unprinted = within(0, 'our suggestion between dry and greased steel');
 
 /** First match wins, so rows for one surface stand before rows for any. */
 export const nutFactorDefaults: readonly NutFactorDefault[] = [

@@ -29,7 +29,7 @@ export const toolClasses: readonly ToolClassRow[] = [
   { toolClass: 'click', label: 'Click wrench', tolerance: fourPercent, check: yearly, ...setting },
   {
     toolClass: 'click-fixed',
-    label: 'Click key, one torque',
+    label: 'Preset key, one torque',
     tolerance: sixPercent,
     check: yearly,
     ...iso6789,

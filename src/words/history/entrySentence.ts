@@ -10,7 +10,7 @@ import { sentencesOfParts } from './sentencesOfParts.ts';
 import { sentencesOfWork } from './sentencesOfWork.ts';
 
 function correctionWords({ reason, undo, becomes, zone }: EntryOf<'entry-corrected'>, names: Names): string {
-  if (undo) return 'An entry made a moment before was taken back.';
+  if (undo) return 'The entry before was undone.';
   if (becomes === null) return `An earlier entry was struck out.${remark('Why', reason)}`;
   const now = Object.entries(becomes).map(([field, value]) => {
     const label = (fieldLabels as Record<string, string>)[field] ?? field;

@@ -35,7 +35,7 @@ export const fieldLabels: Record<EntryField, string> = {
   condition: 'Condition',
   unknown: 'Not known',
   note: 'Note',
-  faces: 'Faces',
+  faces: 'Sizes',
   massG: 'Mass',
   kmBefore: 'Ridden before',
   cleared: 'Emptied',

@@ -24,7 +24,7 @@ export const sentencesOfBikes: Sentences<
   | 'finding-noted'
 > = {
   'bike-started': ({ name, about, demo }) =>
-    `The build of ${name} was begun${demo ? ', as an invented example' : ''}.${remark('About it', about)}`,
+    `${name} created${demo ? ', a made-up example' : ''}.${remark('About it', about)}`,
   'bike-described': ({ bikeId, name, about, photoId }, names) => {
     const renamed = name === undefined ? [] : [`it is called ${name}`];
     const shown = photoId === undefined ? [] : ['it has a new picture'];
@@ -80,7 +80,7 @@ export const sentencesOfBikes: Sentences<
       ...(minutes === undefined ? [] : [countWords(minutes, 'minute')]),
     ];
     const which = first ? 'for the first time, ' : '';
-    return `${called(names).bike(bikeId)} was ridden ${which}${spans.join(' in ') || 'how far nobody noted'}.${remark('Noticed', noticed)}`;
+    return `${called(names).bike(bikeId)} was ridden ${which}${spans.join(' in ') || 'distance not recorded'}.${remark('Noticed', noticed)}`;
   },
   'finding-accepted': ({ bikeId, words }, names) =>
     `A finding of the fit check on ${called(names).bike(bikeId)} was accepted as it is.${remark('Finding', words)}`,

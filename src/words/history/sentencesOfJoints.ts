@@ -59,8 +59,8 @@ function jointAbout(
     matters === undefined
       ? ''
       : matters
-        ? ' If it lets go, the rider can fall.'
-        : ' If it lets go, the bike can still be ridden home.',
+        ? ' If it fails, the rider can fall.'
+        : ' If it fails, the bike can still be ridden home.',
     remark('Note', note),
   ].join('');
 }
@@ -79,7 +79,7 @@ export function sealWords(mark: SealMark): string {
   };
   switch (mark.mark) {
     case 'seated': {
-      const bead = { even: 'even all round', uneven: 'uneven', 'not-looked': 'not looked at' }[mark.beadLine];
+      const bead = { even: 'even all round', uneven: 'uneven', 'not-looked': 'not checked' }[mark.beadLine];
       return `the bead was seated ${mark.dry ? 'dry' : 'with sealant in'}, bead line ${bead}, ${read(mark)}`;
     }
     case 'dry-reading':

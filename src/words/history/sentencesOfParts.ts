@@ -49,7 +49,7 @@ export function inspectionWords({
 /** Parts: arriving, being described, moving from bike to shelf to bike, and changes that stay for life. */
 export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part-moved' | 'part-changed'> = {
   'part-added': (entry, names) =>
-    `${partCalled(entry.name, entry.label)}: ${kindWords(entry.kind)}, taken into the logbook, ${placeWords(entry.place, names)}.${aboutWords(entry)}${remark('Note', entry.note)}`,
+    `${partCalled(entry.name, entry.label)}: ${kindWords(entry.kind)}, added, ${placeWords(entry.place, names)}.${aboutWords(entry)}${remark('Note', entry.note)}`,
   'part-described': (entry, names) => {
     const { name, label, kind } = entry;
     const renamed = [
@@ -57,11 +57,11 @@ export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part
       ...(label === undefined || label === '' ? [] : [`its label is ${label}`]),
       ...(kind === undefined ? [] : [`its kind is ${kindWords(kind)}`]),
     ];
-    return `What is known of ${called(names).part(entry.partId)} was written anew${renamed.length > 0 ? `: ${listWords(renamed)}` : ''}.${aboutWords(entry)}${remark('Note', entry.note)}${clearedWords(entry.cleared)}`;
+    return `Details of ${called(names).part(entry.partId)} updated${renamed.length > 0 ? `: ${listWords(renamed)}` : ''}.${aboutWords(entry)}${remark('Note', entry.note)}${clearedWords(entry.cleared)}`;
   },
   'part-moved': ({ partId, from, to, why, condition }, names) => {
     const went = to.on === 'scrapped' || to.on === 'sold' ? '' : 'now ';
-    return `${called(names).part(partId)}: until then ${placeWords(from, names)}, ${went}${placeWords(to, names)}.${remark('Why', why)}${remark('Condition', condition)}`;
+    return `${called(names).part(partId)}: was ${placeWords(from, names)}, ${went}${placeWords(to, names)}.${remark('Why', why)}${remark('Condition', condition)}`;
   },
   'part-changed': (entry, names) => {
     const { partId, cut, where, before, after, left, leftWords, how, why, rulesOut, inspection } = entry;

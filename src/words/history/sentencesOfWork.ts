@@ -59,7 +59,7 @@ export const sentencesOfWork: Sentences<
   'step-added': ({ bikeId, title, detail }, names) =>
     `A step was put on the list of ${called(names).bike(bikeId)}: ${title}.${remark('Detail', detail)}`,
   'step-described': ({ stepId, bikeId, title, detail }, names) =>
-    `On the list of ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was written anew${title === undefined ? '' : `: ${title}`}.${remark('Detail', detail)}`,
+    `On the list of ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was changed${title === undefined ? '' : `: ${title}`}.${remark('Detail', detail)}`,
   'step-moved': ({ stepId, bikeId }, names) =>
     `On the list of ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was moved to another place.`,
   'step-dropped': ({ stepId, bikeId, why, splitInto }, names) =>
@@ -122,6 +122,6 @@ export const sentencesOfWork: Sentences<
           ? name.bike(bikeId)
           : undefined;
     const shown = photoIds?.length ? `, with ${countWords(photoIds.length, 'photo')}` : '';
-    return `A note was written${about ? ` about ${about}` : ''}${shown}.${remark('Words', words)}`;
+    return `Note${about ? ` about ${about}` : ''}${shown}.${remark('Words', words)}`;
   },
 };

@@ -20,7 +20,7 @@ export const originWords: Record<Origin, string> = {
   gift: 'a gift',
   found: 'found',
   made: 'made here',
-  unknown: 'nobody knows from where',
+  unknown: 'origin unknown',
 };
 
 export const betweenWords: Record<BetweenKind, string> = {
@@ -48,7 +48,7 @@ export const sourceWords: Record<TargetSource, string> = {
   'makers-document': 'from the maker’s document',
   'mating-part': 'from the part it meets',
   'general-table': 'from a general table',
-  'own-judgement': 'own judgement',
+  'own-judgement': 'our suggestion',
   none: 'no source',
 };
 
@@ -60,7 +60,7 @@ export const cutWords: Record<CutKind, { done: string; label: string }> = {
   'cold-set': { done: 'cold-set', label: 'Cold-set' },
   ream: { done: 'reamed', label: 'Reamed' },
   grind: { done: 'ground', label: 'Ground' },
-  other: { done: 'changed for good', label: 'Other' },
+  other: { done: 'permanently changed', label: 'Other' },
 };
 
 export const outcomeWords: Record<Outcome, string> = {

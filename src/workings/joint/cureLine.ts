@@ -6,13 +6,13 @@ import { bandText, missing, type Saying, type WorkingLine } from './line.ts';
 
 /** Clearance of an ordinary screw in its thread, mm: the gap the curves were drawn for. */
 const THREAD_GAP_MM = 0.05;
-/** A workshop whose temperature was not measured; own judgement. */
+/** A workshop whose temperature was not measured; our suggestion. */
 const ROOM_C = 20;
 
 /** Why no cure can be counted on. */
 export const cureRefusals: Record<CureRefusal, string> = {
-  'not-reliable-below-5-c': 'Below 5 °C nobody vouches for it: warm the joint.',
-  'gap-wants-retaining-compound': 'The gap wants a retaining compound.',
+  'not-reliable-below-5-c': 'Too cold to cure reliably, under 5 °C: warm the joint.',
+  'gap-wants-retaining-compound': 'The gap needs a retaining compound.',
   'gap-too-wide-for-grade': 'The gap is too wide for this grade.',
   'never-cures': 'In such a gap it never cures.',
   'attacks-plastic': 'It can crack plastic: not for here.',

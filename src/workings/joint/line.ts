@@ -75,10 +75,7 @@ const asks = {
     'Thread of the screw',
     'Outside jaws over the crests, a pitch gauge in the flanks; or the size the part maker names.',
   ],
-  screw: [
-    'What the screw is of',
-    'A magnet: steel pulls, stainless hardly, aluminium and titanium not at all.',
-  ],
+  screw: ['What the screw is of', 'Magnet test: steel sticks, stainless hardly, aluminium and titanium not.'],
   variant: [
     'Which make of joint it is',
     'The list below tells the makes apart by what is seen on them: bolts, key, lockring.',

@@ -32,7 +32,7 @@ const SOLID_UP_TO_MM = 16;
 export const preloadRefusals: Record<PreloadRefusal, string> = {
   'aluminium-screw': 'No strength table holds for aluminium screws. Only the mark on the part counts.',
   'titanium-screw': 'No strength table holds for titanium screws. Only the mark on the part counts.',
-  'unknown-screw': 'Nobody wrote down what the screw is of.',
+  'unknown-screw': 'Bolt material not recorded.',
   'dry-stainless-on-stainless':
     'Dry stainless in stainless seizes at no friction one could name. Grease it, then write that down.',
   'titanium-on-titanium': 'Titanium in titanium seizes without a paste meant for it.',

@@ -11,8 +11,8 @@ import { bandText, type LineVerdict, missing, type Saying, type WorkingLine } fr
 export const recheckVerdicts: Record<RecheckVerdict, LineVerdict> = {
   held: { tone: 'good', word: 'Held' },
   settled: { tone: 'good', word: 'Settled, pulled up' },
-  loosened: { tone: 'care', word: 'Loosened: look again soon' },
-  failed: { tone: 'stop', word: 'Failed: take it apart and make it afresh' },
+  loosened: { tone: 'care', word: 'Loosened: check again soon' },
+  failed: { tone: 'stop', word: 'Failed: take it apart and redo it' },
 };
 
 /** What was read. */

@@ -10,7 +10,7 @@ import type { JointPreload } from './preload.ts';
 // Socket heads are about 1.7 times as wide as the thread and their holes a tenth wider than it; from memory.
 const HEAD = 1.7;
 const HOLE = 1.1;
-/** A grip shorter than this many diameters hardly stretches, so bedding in takes much of it; own judgement. */
+/** A grip shorter than this many diameters hardly stretches, so bedding in takes much of it; our suggestion. */
 const SHORT_GRIP = 3;
 
 /** When the first look falls due, in words. @example firstCheckWords({ afterRides: 1, km: 10 }) //=> '1 ride or 10 km' */

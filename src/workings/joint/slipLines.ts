@@ -17,7 +17,7 @@ import type { JointFacts } from './jointFacts.ts';
 import { bandText, type MissingInput, missing, type Saying, type WorkingLine, weakest } from './line.ts';
 import { type JointPreload, waitsFor } from './preload.ts';
 
-/** Both hands pulling hard; own judgement, no published figure for a rider. */
+/** Both hands pulling hard; our suggestion, no published figure for a rider. */
 const HANDS_N = 400;
 /** A clamp that is wider than its tube by more than play holds a shim. */
 const SHIM_FROM_MM = 0.6;

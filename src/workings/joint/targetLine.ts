@@ -16,7 +16,7 @@ import { type LineVerdict, missing, type Saying, type WorkingLine } from './line
 export const changedText = ({ changed }: Pick<JointFacts, 'changed'>): string | undefined =>
   changed.length === 0
     ? undefined
-    : `${changed.join(', ')}: changed for good, so no torque is offered. Ask the maker or a qualified mechanic.`;
+    : `${changed.join(', ')}: permanently changed, so no torque is offered. Ask the maker or a qualified mechanic.`;
 
 /**
  * The torque asked for and by whom.
@@ -31,7 +31,7 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
     return {
       ...line,
       text: target ? `Written down before the change, from: ${target.source}. ${changed}` : changed,
-      verdict: { tone: 'stop', word: 'No table knows it' },
+      verdict: { tone: 'stop', word: 'No published value' },
     };
   if (!target) return { ...line, text: 'No torque is written down.', missing: [missing('torque')] };
   const { loNm, hiNm, source, byMaker, othersNm } = target;
@@ -42,7 +42,7 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
   return {
     ...line,
     text: `${say.torque(loNm, hiNm)}. ${source}`,
-    ...(byMaker ? {} : { verdict: { tone: 'care', word: 'No part maker stands behind it' } as const }),
+    ...(byMaker ? {} : { verdict: { tone: 'care', word: 'Not from a part maker' } as const }),
     working: {
       result: loNm === hiNm ? exactly(loNm) : { lo: loNm, mid: (loNm + hiNm) / 2, hi: hiNm },
       unit: 'N·m',

@@ -86,7 +86,7 @@ export function wrenchLine(facts: JointFacts, say: Saying): WorkingLine | undefi
       scale.size > 0 || tool.foundOut
         ? { tone: 'stop', word: 'Wrong tool for it' }
         : checks.length > 0
-          ? { tone: 'care', word: 'Mind the tool' }
+          ? { tone: 'care', word: 'Check the tool' }
           : { tone: 'good', word: 'On its scale, check current' },
     ...(scale.size + checks.length > 0 ? { warnings: [...scale, ...checks] } : {}),
     working,

@@ -70,7 +70,7 @@ const mount: Reckoning = {
             'mm',
             '(rotor − bare mount − adapter) / 2',
             [...inputs, input('adapter', adapterMm, 'mm')],
-            'geometry: a caliper sits on a radius; half a millimetre taken as harmless, own judgement',
+            'geometry: a caliper sits on a radius; half a millimetre taken as harmless, our suggestion',
             'proposal',
           ),
         },
@@ -100,7 +100,7 @@ const wearWords: Record<WearVerdict['reason'], string> = {
 const wear: Reckoning = {
   id: 'brake-wear',
   label: 'Rotor, rim and pad wear',
-  about: 'What is left of a rotor, of a rim that is braked on, and of a pad before they have to go.',
+  about: 'Wear left in a rotor, a rim that is braked on, and a pad.',
   group: 'Brakes',
   asks: [
     lengthAsked('thickness', 'Rotor, thinnest spot', [0.5, 4], {
@@ -213,7 +213,7 @@ const wear: Reckoning = {
 const stopping: Reckoning = {
   id: 'stopping-distance',
   label: 'Stopping distance',
-  about: 'A stop you measured, brought to the speed a figure was printed for, and held against it.',
+  about: 'Compare your stop with a published figure.',
   group: 'Brakes',
   asks: [
     {

@@ -11,16 +11,16 @@ export const chainWear: Reckoning = {
   group: 'Drive',
   asks: [
     lengthAsked('measured', 'Rivet to the same edge of a later rivet', [100, 1400], {
-      hint: 'Chain taut. 24 pitches of a new chain are 12 in, 304.8 mm.',
+      hint: 'Chain taut. 24 links of a new chain are 12 in, 304.8 mm.',
     }),
-    bareAsked('pitches', 'Pitches between them', [10, 100], { whole: true, first: '24' }),
+    bareAsked('pitches', 'Links between them', [10, 100], { whole: true, first: '24' }),
     bareAsked('sprockets', 'Sprockets at the back', [1, 14], { whole: true, first: '1' }),
   ],
   compute(given): Calculated {
     const [measuredMm, pitches] = [given.number('measured'), given.number('pitches')];
     const newMm = pitches * CHAIN_PITCH_MM;
     if (measuredMm < newMm * 0.97 || measuredMm > newMm * 1.1)
-      return { ok: false, reason: 'That is not a chain of half an inch with so many pitches. Count again.' };
+      return { ok: false, reason: 'That is not a chain of half an inch with so many links. Count again.' };
     const percent = chainWearPercent(measuredMm, pitches);
     const limit = chainWearLimit(given.number('sprockets'));
     const common = 'common practice, no source; the chain maker’s own figure goes first';

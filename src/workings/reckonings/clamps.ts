@@ -116,7 +116,7 @@ function along(
 const slip: Reckoning = {
   id: 'clamp-slip',
   label: 'Clamp slip',
-  about: 'At which torque a tube turns in its clamp, and how often that covers what is asked of it.',
+  about: 'Torque at which the tube slips, and the safety margin.',
   group: 'Clamps',
   asks: [
     constructionAsked,
@@ -233,22 +233,22 @@ const chain: Reckoning = {
 
 const rider: Reckoning = {
   id: 'rider-moment',
-  label: 'Moment of the rider',
-  about: 'With which moment the hands turn a bar in its clamp.',
+  label: 'Rider load on the bars',
+  about: 'How hard your hands twist the bar.',
   group: 'Clamps',
   asks: [
     lengthAsked('rise', 'Hands above the clamp', [-400, 600], { first: '0' }),
     lengthAsked('reach', 'Hands in front of the clamp', [-400, 400], {
       first: '0',
-      hint: 'Swept back counts with a minus.',
+      hint: 'Swept back is minus.',
     }),
     forceAsked('down', 'Both hands downwards', [-2000, 2000], {
       first: '0',
-      hint: 'Pulling up counts with a minus.',
+      hint: 'Pulling up is minus.',
     }),
     forceAsked('forward', 'Both hands forwards', [-2000, 2000], {
       first: '0',
-      hint: 'Pulling back counts with a minus.',
+      hint: 'Pulling back is minus.',
     }),
   ],
   compute(given) {

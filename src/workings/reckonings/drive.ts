@@ -50,7 +50,7 @@ const gearing: Reckoning = {
     return {
       ok: true,
       results: [
-        { label: 'Way for one turn of the cranks', working: developmentWorking(ring, sprocket, wheelMm) },
+        { label: 'Distance per crank turn', working: developmentWorking(ring, sprocket, wheelMm) },
         { label: 'Gear inches', working: gearInchesWorking(ring, sprocket, wheelMm) },
         { label: 'Gain ratio', working: gainWorking(ring, sprocket, wheelMm, given.number('crank')) },
         { label: 'Speed', working: speedWorking(development, given.number('cadence')) },
@@ -62,13 +62,13 @@ const gearing: Reckoning = {
 const chain: Reckoning = {
   id: 'chain-length',
   label: 'Chain length',
-  about: 'Pitches for a distance between the axles, or where the axle stands for a chain you have.',
+  about: 'Links for a distance between the axles, or where the axle stands for a chain you have.',
   group: 'Drive',
   asks: [
     ringAsked,
     sprocketAsked,
     lengthAsked('axle', 'Spindle to axle', [100, 1500], { optional: true }),
-    bareAsked('pitches', 'Pitches you have', [20, 300], {
+    bareAsked('pitches', 'Links you have', [20, 300], {
       optional: true,
       hint: 'Count every roller; an inch has two.',
     }),
@@ -77,11 +77,11 @@ const chain: Reckoning = {
     const drive = { ringTeeth: given.number('ring'), sprocketTeeth: given.number('sprocket') };
     const [axleMm, pitches] = [given.maybe('axle'), given.maybe('pitches')];
     if (axleMm === undefined && pitches === undefined)
-      return { ok: false, reason: 'Give the distance or the pitches you have.' };
+      return { ok: false, reason: 'Give the distance or the links you have.' };
     if (axleMm !== undefined && axleMm < closestAxleMm(drive))
       return { ok: false, reason: 'At that distance ring and sprocket would touch.' };
     if (pitches !== undefined && (pitches < shortestPitches(drive) || pitches > longestPitches(drive)))
-      return { ok: false, reason: 'No chain of that many pitches runs round these two.' };
+      return { ok: false, reason: 'No chain of that many links runs round these two.' };
     return {
       ok: true,
       results: [
@@ -95,7 +95,7 @@ const chain: Reckoning = {
               { label: 'Set the axle at, with slack', working: axleSettingWorking(drive, pitches) },
             ]),
       ],
-      remarks: ['A chain has whole pitches, and an even number unless a half link is in it.'],
+      remarks: ['A chain has whole links, and an even number unless a half link is in it.'],
     };
   },
 };

@@ -231,7 +231,7 @@ const press: Reckoning = {
               input('α', joint.outer.expansionPerK, '1/K'),
               input('d', boreMm, 'mm'),
             ],
-            `linear expansion. α: ${joint.outer.source}; play: own choice`,
+            `linear expansion. α: ${joint.outer.source}; play: our suggestion`,
             weakest('proposal', joint.outer.known),
           ),
         },

@@ -68,7 +68,7 @@ const lubricantAsked: ChoiceAsked = {
 };
 const screwAsked: ChoiceAsked = {
   key: 'screw',
-  label: 'The screw is of',
+  label: 'Bolt material',
   options: [
     { value: 'steel', label: 'Steel' },
     { value: 'stainless', label: 'Stainless steel' },
@@ -113,7 +113,7 @@ const frictionPair = [screwAsked, femaleAsked, lubricantAsked];
 const preload: Reckoning = {
   id: 'preload',
   label: 'Preload from torque',
-  about: 'How hard a screw pulls after a torque: a band, because friction and tool both have a say.',
+  about: 'Clamp force from a torque: a range, as friction and tool vary.',
   group: 'Screws',
   asks: [torqueAsked('torque', 'Torque', [0.1, 300]), threadAsked, ...frictionPair, toolErrorAsked],
   compute(given) {
@@ -205,12 +205,12 @@ const proof: Reckoning = {
       return { ok: true, results: [{ label: 'Proof load', working: load }, breaks] };
     const band: Band = { lo: preloadN, mid: preloadN, hi: preloadN };
     const words = {
-      low: 'Under a third: the joint lives from friction.',
+      low: 'Under a third of proof load: relies on friction alone.',
       ordinary: 'Up to three quarters: ordinary for a screw that is used again.',
       high: 'Above three quarters: high.',
       'near-proof': 'Above nine tenths: near its proof load.',
       'partly-beyond': 'Partly beyond its proof load.',
-      'beyond-proof': 'Beyond its proof load: it is stretched for good.',
+      'beyond-proof': 'Beyond its proof load: it is stretched permanently.',
     };
     return {
       ok: true,
@@ -231,7 +231,7 @@ const wrench: Reckoning = {
   group: 'Screws',
   asks: [
     torqueAsked('torque', 'Torque wanted at the screw', [0.1, 400]),
-    lengthAsked('lever', 'Square to the hand', [30, 1500], {
+    lengthAsked('lever', 'Square drive to grip mark', [30, 1500], {
       hint: 'Middle of the square to the mark on the grip.',
     }),
     lengthAsked('extension', 'Square to the screw', [0, 600], { hint: 'Middle to middle.' }),
@@ -332,7 +332,7 @@ const engagement: Reckoning = {
     return {
       ok: true,
       results: [
-        { label: 'Rule of the shop', working: shop },
+        { label: 'Rule of thumb', working: shop },
         { label: 'Screw breaks first from', working: { ...full, known } },
         {
           label: 'Share of the ordinary torque this thread stands',

@@ -40,7 +40,7 @@ const markedAsked = yesNo('marked', 'Marked tubeless', 'no', 'Only a printed mar
 const refusals: Record<CeilingRefusal, string> = {
   'no-limit-printed': 'No limit is printed on the tyre: read it before any pressure goes in.',
   'straight-side-needs-a-tubeless-tyre':
-    'A rim without hooks wants a tyre marked tubeless: another bead can walk off it.',
+    'A hookless rim needs a tyre marked tubeless: another bead can walk off it.',
   'tyre-wider-than-the-rim-table': 'The rim’s table ends before this width.',
 };
 const grounds: Record<CeilingGround, string> = {
@@ -109,7 +109,7 @@ const ceiling: Reckoning = {
 const volume: Reckoning = {
   id: 'tyre-volume',
   label: 'Tyre volume and sealant',
-  about: 'How much air a tyre holds, and how much sealant a size wants that no bottle lists.',
+  about: 'How much air a tyre holds, and how much sealant a size needs that no bottle lists.',
   group: 'Tyres',
   asks: [widthAsked, beadSeatAsked, markedAsked],
   compute(given) {

@@ -7,7 +7,7 @@ import { type Calculated, lengthAsked, type Reckoning, worked } from './reckonin
 export const valve: Reckoning = {
   id: 'valve',
   label: 'Valve',
-  about: 'How long a valve a deep rim wants, and whether its stem suits the hole.',
+  about: 'How long a valve a deep rim needs, and whether its stem suits the hole.',
   group: 'Tyres',
   asks: [
     {

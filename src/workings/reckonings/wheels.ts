@@ -11,7 +11,7 @@ const spoke: Reckoning = {
   group: 'Wheels',
   asks: [
     lengthAsked('erd', 'Effective rim diameter', [120, 780], {
-      hint: 'Across the ends the spokes shall have.',
+      hint: 'To where the spoke ends should sit.',
     }),
     lengthAsked('pcd', 'Circle of the holes in the flange', [12, 390]),
     lengthAsked('flange', 'Flange to the middle of the wheel', [0, 150], { hint: 'Along the axle.' }),
@@ -35,7 +35,7 @@ const spoke: Reckoning = {
       ok: true,
       results: [
         { label: 'Length', working: spokeLengthWorking(side, crossingDeg) },
-        { label: 'Lean of the spoke', working: bracingWorking(side, crossingDeg) },
+        { label: 'Bracing angle', working: bracingWorking(side, crossingDeg) },
         {
           label: 'One millimetre of rim diameter changes it by',
           working: worked(

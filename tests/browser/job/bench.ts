@@ -160,7 +160,7 @@ export function killed(): void {
       await press(page, 'Other value');
       await keys(page, '5,');
       await press(page, 'Back', true);
-      await press(page, 'One back');
+      await press(page, 'Undo one');
       await page.getByText('3 of 4 bolts').waitFor();
       const before = await journal(page);
       await killAndReopen();
@@ -168,7 +168,7 @@ export function killed(): void {
 
       await press(page, /Wagtail/);
       await press(page, /^To the bench/);
-      await page.getByText('Was it done before the break?').waitFor();
+      await page.getByText('Was this step finished before you stopped?').waitFor();
       await page.getByText('Some bolts were counted off').waitFor();
       await press(page, /^No, do it now/);
       await page.getByText('3 of 4 bolts').waitFor();

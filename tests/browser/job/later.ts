@@ -14,7 +14,7 @@ export function readLater(): void {
       await putDownFor(120 * DAY_MS);
       await goTo(page, `#/history/b:${bikeId}`);
       await page.getByRole('list', { name: 'Entries, newest first' }).waitFor();
-      await unfold(page, 'Narrow it');
+      await unfold(page, 'Filter');
       await choose(page, 'Part', wagtail.stem.name);
       await page.getByText(/^\d+ found in \d+ entries\.$/).waitFor();
       await page.getByLabel('Find words').fill('4,1');
@@ -58,7 +58,7 @@ export function readLater(): void {
         .waitFor();
       const [ride] = await entries(page, 'ride-logged');
       const before = (ride?.happenedAtMs ?? 0) - MINUTE_MS;
-      await page.getByLabel('As it was on').fill(localMinute(before, HOME.zone));
+      await page.getByLabel('Show the bike as of').fill(localMinute(before, HOME.zone));
       await axle.getByText(/tightened to 20 N·m/).waitFor();
       expect(await axle.getByText(/22,5/).count()).toBe(0);
       expect(await block('Stem on steerer').getByText('4,1').count()).toBe(0);
@@ -110,8 +110,8 @@ export function carriedAway(): void {
     test('[W1] a wait is the same instant there, told in the time of the place', async () => {
       await goTo(page, `#/bike/${bikeId}`);
       await unfold(page, 'Waits');
-      await press(page, 'Start a wait');
-      await page.getByLabel('What has to set or settle').fill('Glue under the grips');
+      await press(page, 'Start a timer');
+      await page.getByLabel('What are you waiting for?').fill('Glue under the grips');
       await page.getByLabel('How long, hours').fill('24');
       await press(page, 'Start it');
       await page.getByRole('button', { name: /Glue under the grips.*left/ }).waitFor();

@@ -141,7 +141,7 @@ export function released(): void {
       for (const { title, items } of rideCheck) {
         await page.getByRole('heading', { level: 1, name: title, exact: true }).waitFor();
         for (const [at] of items.entries()) {
-          await page.getByRole('button', { name: 'As it should be' }).nth(at).click();
+          await page.getByRole('button', { name: 'OK' }).nth(at).click();
         }
         await touch(page, /^Confirm all of it/);
       }

@@ -102,7 +102,7 @@ export async function typePart(page: Page, part: PartTyped, then: 'open' | 'next
   if (part.serial !== undefined || part.unknown !== undefined) {
     await unfold(page, 'More about it');
     await page.getByLabel('Serial number').fill(part.serial ?? '');
-    await page.getByLabel('What nobody knows about it').fill(part.unknown ?? '');
+    await page.getByLabel('Unknown history').fill(part.unknown ?? '');
   }
   for (const { face, size, typed, printed } of part.sizes ?? []) {
     const fold = await unfold(page, face);
@@ -146,12 +146,12 @@ export async function typeJoint(page: Page, bikeId: string, joint: JointTyped): 
   }
   if (joint.target) {
     const { source, torque, upTo, whose, reference } = joint.target;
-    await press(page, 'Write a target down');
-    await page.getByLabel('Where it stands').selectOption({ label: source });
+    await press(page, 'Add a target torque');
+    await page.getByLabel('Source').selectOption({ label: source });
     if (torque !== undefined) await page.getByLabel('Torque', { exact: true }).fill(torque);
-    if (upTo !== undefined) await page.getByLabel('Up to, where a range is given').fill(upTo);
-    if (whose !== undefined) await page.getByLabel('Whose figure').selectOption({ label: whose });
-    if (reference !== undefined) await page.getByLabel('Where to read it again').fill(reference);
+    if (upTo !== undefined) await page.getByLabel('Upper end, if it is a range').fill(upTo);
+    if (whose !== undefined) await page.getByLabel('Part it belongs to').selectOption({ label: whose });
+    if (reference !== undefined) await page.getByLabel('Reference').fill(reference);
   }
   await press(page, 'Add the joint');
   await page.getByRole('heading', { level: 1, name: joint.name ?? joint.kind, exact: true }).waitFor();

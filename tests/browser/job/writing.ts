@@ -10,9 +10,9 @@ export function writtenDown(): void {
   describe('a bike is written down', () => {
     test('one visit, one name; from here on there is no network and no server', async () => {
       await firstVisit(phone, origin());
-      await press(page, 'Start a bike');
+      await press(page, 'New bike');
       await page.getByLabel('Name').fill('Wagtail');
-      await page.getByLabel('What it is to become').fill('A town bike from three crates');
+      await page.getByLabel('Notes').fill('A town bike from three crates');
       await press(page, 'Start it');
       await page.getByRole('heading', { level: 1, name: 'Wagtail' }).waitFor();
       await buildOn('Wagtail');
@@ -49,7 +49,7 @@ export function writtenDown(): void {
     test('[P3] the bar is sawn: signed by holding, not by a tap, with what is left and a look that recurs', async () => {
       const { partId } = await part(wagtail.bar.name);
       await goTo(page, `#/part/${partId}`);
-      await press(page, 'Cut or bend it');
+      await press(page, 'Record a permanent change');
       await page.getByRole('radio', { name: 'Sawn' }).check();
       await page.getByLabel('Where', { exact: true }).fill('Both ends');
       await page.getByLabel('Before', { exact: true }).fill('720');
@@ -84,7 +84,7 @@ export function writtenDown(): void {
       // Workshop thread list and an axle-and-pedal thread page: the left pedal's thread is left-handed.
       expect((await joint('Pedals')).fasteners.map(({ hand }) => hand)).toEqual(['right', 'left']);
       expect((await joint('Saddle rails')).targets).toEqual([{ source: 'none' }]);
-      await page.getByText('No figure to tighten to').waitFor();
+      await page.getByText('No target torque').waitFor();
     });
   });
 }

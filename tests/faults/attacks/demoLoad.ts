@@ -35,5 +35,5 @@ export async function demoThere(page: Page): Promise<void> {
     .getByText(/The demo is in the logbook|could not be brought in/)
     .first()
     .waitFor({ timeout });
-  await page.getByText('Bringing the demo in').first().waitFor({ state: 'detached', timeout });
+  await page.getByText('Loading the demo').first().waitFor({ state: 'detached', timeout });
 }

@@ -62,7 +62,7 @@ async function typeIntoFull(page: Page, bikeId: string, kept: Acknowledged, give
   await page.getByRole('button', { name: 'Note or photo' }).click();
   const sheet = page.getByRole('dialog');
   await sheet.getByRole('textbox').first().fill(words);
-  await sheet.getByRole('button', { name: 'Write it down' }).click();
+  await sheet.getByRole('button', { name: 'Save' }).click();
   const told = await sheet
     .getByText(/no room left/)
     .first()
@@ -80,7 +80,7 @@ async function typeIntoFull(page: Page, bikeId: string, kept: Acknowledged, give
   if ((await sheet.getByRole('textbox').first().inputValue()) !== words)
     said.lost.push('what was typed is gone from the form');
   await giveRoom();
-  await sheet.getByRole('button', { name: 'Write it down' }).click();
+  await sheet.getByRole('button', { name: 'Save' }).click();
   await sheet.waitFor({ state: 'detached' });
   kept.promise({ type: 'note-added', words });
   return said;

@@ -29,7 +29,7 @@ async function typeBike(page: Page, _dice: Dice, _known: Known, kept: Acknowledg
   await goTo(page, '#/new-bike');
   await page.getByLabel('Name').fill('');
   await page.getByLabel('Name').pressSequentially(name, { delay: 4 });
-  await page.getByLabel('What it is to become').fill('Out of three crates');
+  await page.getByLabel('Notes').fill('Out of three crates');
   await page.getByRole('button', { name: 'Start it' }).click();
   await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
   kept.promise({ type: 'bike-started', name });
@@ -56,7 +56,7 @@ async function typeNote(page: Page, dice: Dice, { bikes }: Known, kept: Acknowle
   await page.getByRole('button', { name: 'Note or photo' }).click();
   const sheet = page.getByRole('dialog');
   await sheet.getByRole('textbox').first().fill(words);
-  await sheet.getByRole('button', { name: 'Write it down' }).click();
+  await sheet.getByRole('button', { name: 'Save' }).click();
   await sheet.waitFor({ state: 'detached' });
   kept.promise({ type: 'note-added', words });
 }
@@ -85,7 +85,7 @@ export const handActs = [typeBike, typePart, typeNote, tapTorque];
 
 /** Types into a form and leaves it: after a kill it must come back. */
 export async function typeAndLeave(page: Page, dice: Dice): Promise<Typed> {
-  const label = 'What it is to become';
+  const label = 'Notes';
   const hash = '#/new-bike';
   const words = `${word('Half typed')} ${dice.whole(0, 1e6)}`;
   await goTo(page, hash);

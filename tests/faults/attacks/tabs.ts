@@ -164,7 +164,7 @@ async function demoTakenOut(ground: Ground, at: number): Promise<void> {
     const gone = first.getByRole('button', { name: 'Remove the demo' }).first().click();
     const answers = await give(second, work(30), 3);
     await gone;
-    await first.getByText('The demo is in the logbook').waitFor({ state: 'detached' });
+    await first.getByText('Demo bikes loaded').waitFor({ state: 'detached' });
     const after = await give(second, work(10), 3);
     const { lines } = await readStored(first);
     if (lines.some(({ entry }) => entry.type === 'demo-removed')) kept.forget(ofDemo);

@@ -16,7 +16,7 @@ test('a sheet of an earlier instant knows nothing of what came later', async () 
   const early = sheetLines(await asBuilt(NINE + HOUR_MS / 2), circumstances);
   expect(textsOf(early, 'Work done')).toEqual(['no torque on record']);
   expect(textsOf(early, 'State')).toEqual(['not released']);
-  expect(textsOf(early, 'Total time')).toEqual(['0 rides, 0 km, 0 minutes']);
+  expect(textsOf(early, 'Use so far')).toEqual(['0 rides, 0 km, 0 minutes']);
   expect(sheetLines(await asBuilt(NINE - HOUR_MS), circumstances)).toEqual([]);
   logbook.close();
 });

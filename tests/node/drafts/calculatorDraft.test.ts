@@ -36,7 +36,7 @@ describe('the form of a working', () => {
     ['two separators', { torque: '1.234,5' }, /One comma/],
     ['a torque of no bicycle', { torque: '4000' }, /Between 0.1 and 400 N·m/],
     ['a length in newton metres', { lever: '210 Nm' }, /something else/],
-    ['less than nothing', { lever: '-5' }, /Less than nothing/],
+    ['less than nothing', { lever: '-5' }, /Cannot be negative/],
   ])('says what is wrong with %s, at the field', (_name, texts, words) => {
     const read = readFilled(wrench, filled({ ...whole, ...texts }));
     expect(read.ok ? '' : Object.values(read.wrong).join()).toMatch(words);

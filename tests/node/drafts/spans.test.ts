@@ -54,7 +54,7 @@ describe('own spans', () => {
     expect(ended).toEqual({ 'rotor:retorque:1': null, 'rotor:look-at-mark:1': null });
     expect(draftOfSpan(ownSpan(ended, rotorPull, 1))).toMatchObject({ ended: true });
     expect(draftOfSpan(ownSpan(ended, rotorPull, 2))).toMatchObject({ ended: false });
-    expect(scheduleWords(ended, rotorPull)).toBe('1 ride or 10 km or 30 days; then nothing more');
+    expect(scheduleWords(ended, rotorPull)).toBe('1 ride or 10 km or 30 days; then once only');
     expect(withSpan(ended, rotorPull, 1, 'table')).toEqual({});
   });
 
@@ -62,7 +62,7 @@ describe('own spans', () => {
     [{ rides: 1, days: 30 }, '1 ride or 30 days'],
     [{ rides: 0 }, 'before the next ride'],
     [{ km: 500, days: 1 }, '500 km or 1 day'],
-    [undefined, 'Nothing more'],
+    [undefined, 'Once only'],
   ])('%j is told as %s', (span, words) => {
     expect(intervalWords(span)).toBe(words);
   });

@@ -1,7 +1,7 @@
 import type { Entry, EntryType } from '../../../src/journal/entries.ts';
 import { entryOf, entryTypes } from '../words/history/everyEntry.ts';
 
-/** An id such as the logbook gives out: sixteen digits of our own choice in the form of RFC 9562, version 7. */
+/** An id such as the logbook gives out: sixteen digits of our suggestion in the form of RFC 9562, version 7. */
 export const idOf = (number: number): string => {
   const digits = number.toString(16).padStart(12, '0');
   return `01990000-0000-7000-8000-${digits}`;

@@ -164,7 +164,7 @@ describe('what follows from several parts together', () => {
     expect(hub?.bridges.map(({ bridgeId }) => bridgeId)).toEqual(['one-way:cut-hub']);
     expect(hub?.notes[0]).toContain('At most 5 mm may come off the left end');
     expect(hub?.notes[1]).toContain('the rotor keeps 7 mm');
-    expect(hub?.notes[2]).toContain('the rotor meets the frame');
+    expect(hub?.notes[2]).toContain('the rotor would hit the frame');
   });
 
   test('pressure: 40 psi (2.75 bar) rules a tyre not marked tubeless, below the printed 3.5 and 4.0', () => {
@@ -219,12 +219,12 @@ describe('what follows from several parts together', () => {
     expect(outcomeOf(magpie, 'disc-on-sliding-axle')).toEqual([]);
   });
 
-  // Worked slot of the chain pages: 383 to 396 behind the spindle takes 88 pitches of 36/15, and 87 with a half-link.
+  // Worked slot of the chain pages: 383 to 396 behind the spindle takes 88 links of 36/15, and 87 with a half-link.
   test.each([
-    [383, 396, 'fits', '88 pitches', undefined],
+    [383, 396, 'fits', '88 links', undefined],
     [386, 392, 'fits-with', '87 with a half-link', 'half-link'],
-    [384, 387, 'one-way-only', 'No number of pitches', 'one-way:file-slot'],
-    [398, 420, 'fits', '90 pitches', undefined],
+    [384, 387, 'one-way-only', 'No number of links', 'one-way:file-slot'],
+    [398, 420, 'fits', '90 links', undefined],
   ])('regression: a slot from %f to %f: %s', (nearestMm, farthestMm, outcome, words, bridgeId) => {
     const [length] = outcomeOf(changed('frame', 'axle-slot', { nearestMm, farthestMm }), 'chain-length');
     expect(length?.outcome).toBe(outcome);
@@ -232,7 +232,7 @@ describe('what follows from several parts together', () => {
     expect(length?.bridges[0]?.bridgeId).toBe(bridgeId);
   });
 
-  test('a chain of 80 pitches is too short for 90', () => {
+  test('a chain of 80 links is too short for 90', () => {
     const [length] = outcomeOf(changed('chain', 'chain', { pitchesCount: 80 }), 'chain-length');
     expect(length?.outcome).toBe('does-not-fit');
   });

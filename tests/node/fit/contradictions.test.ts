@@ -22,7 +22,7 @@ test('an ISO shell that measures 41 is not one (bottom bracket thread table: 33.
   ]);
   const check = checkPile([part('frame', 'frame', [shell])]);
   expect(check.toMeasure.map(({ because }) => because)).toEqual([
-    'The bore measures 41.2 mm, but ISO thread, 1.37 in × 24 per inch has 33.6 to 33.9 mm. By its size it would be Mid.',
+    'The bore measures 41.2 mm, but ISO thread, 1.37 in × 24 per inch has 33.6 to 33.9 mm. By its size it would be mid BMX shell.',
   ]);
 });
 

@@ -618,10 +618,10 @@ describe('re-checks', () => {
       await done(logbook, { type: 'log-ride', bikeId, km: 4 });
       return (await bikeOf(logbook, bikeId)).rechecks[0];
     };
-    expect((await asked(figured.bikeId))?.title).toBe('Stem on steerer: pull to the target');
+    expect((await asked(figured.bikeId))?.title).toBe('Stem on steerer: torque check');
     expect((await asked(applied.bikeId))?.title).toBe('Stem on steerer: pull to what was applied');
     const set = await asked(bare.bikeId);
-    expect(set?.title).toBe('Stem on steerer: tight by hand? No figure is known');
+    expect(set?.title).toBe('Stem on steerer: hand check, no torque figure');
     expect(set?.instruction).not.toMatch(/target|pull slowly/i);
     // What the hand judged is logged as that, and no torque comes of it.
     clock.nowMs += MINUTE;

@@ -27,9 +27,9 @@ describe('a re-check', () => {
   const locked = { atMs: 0, grade: 'medium', waitId: 'w1' } as JointRow['locked'] & object;
 
   test.each<[string, Partial<JointRow>, string]>([
-    ['Rotor: pull to the target', figure, 'Rear rotor: pull to the target'],
-    ['Rotor: pull to the target', { state: 'hand-tight' }, 'Rear rotor: tight by hand? No figure is known'],
-    ['Rotor: tight by hand? No figure is known', figure, 'Rear rotor: pull to the target'],
+    ['Rotor: pull to the target', figure, 'Rear rotor: torque check'],
+    ['Rotor: pull to the target', { state: 'hand-tight' }, 'Rear rotor: hand check, no torque figure'],
+    ['Rotor: tight by hand? No figure is known', figure, 'Rear rotor: torque check'],
     [
       'Rotor: pull to the target, with a tool that shows right',
       { applied: {} as JointRow['applied'] & object },
@@ -43,7 +43,7 @@ describe('a re-check', () => {
   test('[R3] set while the joint was dry, it asks for no pull once threadlocker holds it', () => {
     const set = recheck('retorque', 'Rotor: pull to the target');
     expect(titleToday(set, joint({ ...figure, locked })).title).toBe(
-      'Rear rotor: look at the mark, do not turn',
+      'Rear rotor: check paint mark, do not turn',
     );
   });
 

@@ -17,7 +17,7 @@ test('every place has a name of its own', () => {
 test('the invented pile: what speaks against its set, and the end nobody judges', () => {
   const [set] = completeSets(shelf, frame).sets;
   if (!set) throw new Error('no set');
-  expect(costWords(set)).toBe('1 change for good, 5 bridges, 2 open questions');
+  expect(costWords(set)).toBe('1 permanent change, 5 bridges, 2 open questions');
   expect(unjudgedBrakes(set)).toEqual(['rear']);
 });
 

@@ -80,9 +80,7 @@ export function BenchFrame({ view, index, onShow, actions, children }: BenchFram
           <p class="bench-next">
             <Icon name="next" sizePx={22} />
             <span>
-              {next
-                ? `Next: ${stepWords(next.kind).order.toLowerCase()} ${next.title}`
-                : 'Nothing open behind this step'}
+              {next ? `Next: ${stepWords(next.kind).order.toLowerCase()} ${next.title}` : 'Last step'}
             </span>
           </p>
         )}

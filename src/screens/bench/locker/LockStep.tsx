@@ -56,7 +56,7 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
               }
               onPress={put}
             >
-              Put on
+              Applied: start curing
             </Button>
           }
           onBack={onBack}

@@ -43,7 +43,7 @@ function Cure({ draft, nearDiscBrake, gapMm }: Pick<LockerFormProps, 'draft' | '
   return (
     <>
       <BigNumber
-        label="Leave it alone for"
+        label="Curing time"
         value={String(waitHours)}
         unit="h"
         source={`By the curves it holds a ride after ${hours(rideHours)} and is ${full}. The curves are remembered, not measured: so the longer end, and never less than a day.`}
@@ -94,12 +94,12 @@ export function LockerForm({
         }))}
       />
       <Choice
-        label="Surface. Where two meet, the one further down: it cures slower."
+        label="Surface; of two metals the slower, lower in the list"
         value={surface}
         onChoose={(chosen) => change({ surface: chosen })}
         options={surfacesBySpeed.map((value) => ({ value, label: cureGrid.surfaces[value].label }))}
       />
-      <Toggle label="Primer on it first" on={primer} onToggle={(on) => change({ primer: on })} />
+      <Toggle label="Primer used" on={primer} onToggle={(on) => change({ primer: on })} />
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a row in every browser */}
       <div class="locker-stepper" role="group" aria-label="Temperature of the joint">
         <Button size="greasy" icon="minus" label="5 degrees cooler" onPress={() => warmer(-STEP_C)}>

@@ -3,7 +3,7 @@ import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { BetweenKind } from '../../../journal/entries.ts';
 
 const choices = [
-  { value: 'dry', label: 'Dry', hint: 'Clean and nothing on it' },
+  { value: 'dry', label: 'Dry', hint: 'Clean and dry' },
   { value: 'grease', label: 'Grease' },
   { value: 'assembly-paste', label: 'Assembly paste', hint: 'Friction paste, as on carbon' },
   { value: 'anti-seize', label: 'Anti-seize' },

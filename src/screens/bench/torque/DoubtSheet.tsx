@@ -14,12 +14,12 @@ export interface DoubtSheetProps {
 function sentence(doubt: AppliedDoubt, unit: TorqueUnit): string {
   const inUnit = (nm: number) => `${numberText(torqueFromNm(nm, unit))} ${unitLabel[unit]}`;
   if (doubt.about === 'target')
-    return `The figure for this joint ends at ${inUnit(doubt.mostNm)}. If it really got more, log it as it was, and look the parts over.`;
+    return `The figure for this joint ends at ${inUnit(doubt.mostNm)}. If you really applied more, log it and inspect the parts.`;
   if (doubt.reason === 'perhaps-inch-pounds')
     return `That is far too much for this bolt. Perhaps inch-pounds were meant: that would be ${inUnit(doubt.perhapsNm ?? 0)}.`;
   if (doubt.reason === 'perhaps-foot-pounds')
-    return `That is hardly tight for this bolt. Perhaps foot-pounds were meant: that would be ${inUnit(doubt.perhapsNm ?? 0)}.`;
-  if (doubt.reason === 'zero') return 'Nothing was applied, then.';
+    return `Very low for this bolt. Did you mean ft·lbf? That would be ${inUnit(doubt.perhapsNm ?? 0)}.`;
+  if (doubt.reason === 'zero') return '0 means not tightened.';
   return 'That does not go with the size of this bolt. Check the number and the unit.';
 }
 

@@ -29,7 +29,7 @@ export function TargetTorque({ ruling, parts, torqueUnit }: TorqueTargetProps) {
   if (!ruling.ok)
     return (
       <Notice kind="caution" title="No torque given, no source">
-        Look for a mark on both parts or ask their makers. No figure is made up here.
+        Look for a figure on both parts or ask the makers.
       </Notice>
     );
   const { target, standing, overruled } = ruling;
@@ -43,7 +43,7 @@ export function TargetTorque({ ruling, parts, torqueUnit }: TorqueTargetProps) {
         value={targetFigureText(target)}
         unit={unitLabel[target.torque.unit]}
         source={`${sourceText(target, nameOf(target))}.${otherUnit(target, torqueUnit)}${
-          others.length > 0 ? ` It rules over ${others.join(', ')}.` : ''
+          others.length > 0 ? ` Lower than ${others.join(', ')}, so it is used.` : ''
         }`}
       />
       {warning && (

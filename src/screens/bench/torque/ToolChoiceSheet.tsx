@@ -38,7 +38,7 @@ export function ToolChoiceSheet({ tools, toolId, onTool, onClose }: ToolChoiceSh
   return (
     <Sheet
       open
-      title="Tool in hand"
+      title="Tool in use"
       onClose={onClose}
       actions={
         <Button wide size="greasy" href="#/tools">

@@ -27,7 +27,7 @@ export function TorqueCount({ count, of, onCount }: TorqueCountProps) {
         <div class="button-pair">
           {anyCounted(count) && (
             <Button size="greasy" icon="minus" onPress={() => onCount(boltBack(count, of))}>
-              One back
+              Undo one
             </Button>
           )}
           {many && count.tight < of && (

@@ -35,7 +35,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
     <>
       {outside && (
         <p class="loud" role="status">
-          {tool?.name} does not reach this torque on its scale. Take another.
+          {tool?.name}: this torque is outside its range. Use another tool.
         </p>
       )}
       <Extras {...{ step, joint, onLogged, gathered }}>
@@ -45,7 +45,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
         <Tile
           icon="drop"
           onPress={() => setOpen('locker')}
-          value={cure && (cured ? 'On, cured' : 'On, cures')}
+          value={cure && (cured ? 'On, cured' : 'On, curing')}
         >
           {'Thread\u00adlocker'}
         </Tile>
@@ -60,7 +60,7 @@ export function TorqueExtras(props: TorqueExtrasProps) {
           Paint mark
         </Tile>
         <Tile icon="scale" onPress={() => setOpen('figures')}>
-          Worked out
+          Calculated
         </Tile>
       </Extras>
       {open === 'tool' && (

@@ -30,7 +30,7 @@ export function TorqueMain({ count, of, ends, onBolt, onApplied, onType }: Torqu
   if (!single)
     return (
       <Button kind="main" size="greasy" icon="pencil" under={logs} onPress={onType}>
-        Type what was applied
+        Enter the torque
       </Button>
     );
   if (!upper)

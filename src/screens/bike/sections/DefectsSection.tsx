@@ -58,7 +58,7 @@ export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: Defec
       ))}
       <div class="buttons">
         <Button icon="warning" onPress={() => setSheet('find')}>
-          Found a defect
+          Report a problem
         </Button>
       </div>
       {sheet === 'find' && (
@@ -68,7 +68,7 @@ export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: Defec
         <AskSheet
           draft={`mended:${closing.defectId}`}
           title={closing.words}
-          label="How it was mended"
+          label="How it was fixed"
           act="Close the defect"
           save={save}
           onWords={mend}

@@ -36,8 +36,8 @@ export function JointsSection({ bikeId, joints }: { bikeId: Id; joints: JointRow
     >
       {joints.length === 0 && (
         <p class="lower">
-          No joint yet. A joint is where parts meet: a stem on a steerer, a rotor on a hub. Name each once,
-          and the plan, the bench and the re-checks come from it.
+          No joints yet. A joint is anywhere parts are fixed to each other: stem on steerer, rotor on hub. Add
+          one to log its torque and get re-checks.
         </p>
       )}
       <RowList

@@ -15,9 +15,7 @@ export function PartsSection({ bikeId, parts }: { bikeId: Id; parts: PartRow[] }
   const sorted = parts.toSorted((a, b) => a.label.localeCompare(b.label, undefined, { numeric: true }));
   return (
     <Fold label="Parts" end={parts.length} open={parts.length === 0}>
-      {parts.length === 0 && (
-        <p class="lower">Nothing on it yet. Begin with the frame: the fit check grows with every part.</p>
-      )}
+      {parts.length === 0 && <p class="lower">No parts yet. Start with the frame.</p>}
       <RowList
         label="Parts"
         of={sorted}

@@ -38,7 +38,7 @@ export function RechecksSection({ bikeId, rechecks }: RechecksSectionProps) {
       end={due.length > 0 ? `${due.length} due` : rechecks.length}
       open={due.length > 0}
     >
-      {rechecks.length === 0 && <p class="lower">None set. The first ride makes one for every joint.</p>}
+      {rechecks.length === 0 && <p class="lower">None yet. Log the first ride and every joint gets one.</p>}
       <RowList
         label="Re-checks"
         of={sorted.slice(0, SHOWN)}
@@ -60,7 +60,7 @@ export function RechecksSection({ bikeId, rechecks }: RechecksSectionProps) {
       {rechecks.length > 0 && (
         <div class="buttons">
           <Button icon="check" href={href}>
-            {due.length > 0 ? `Go through ${due.length}` : `All ${rechecks.length}`}
+            {due.length > 0 ? `Check ${due.length} now` : `All ${rechecks.length}`}
           </Button>
         </div>
       )}

@@ -22,7 +22,7 @@ export function RidesSection({ bikeId, rides, unit }: RidesSectionProps) {
     <Fold label="Rides" end={end}>
       <p class="lower">
         {rides?.lastAtMs === undefined
-          ? 'Not ridden yet. The first ride brings every joint up for a check.'
+          ? 'No rides yet. After the first, every joint is due a check.'
           : `First ${dayText(rides.firstAtMs ?? rides.lastAtMs)}, last ${dayText(rides.lastAtMs)}.`}
       </p>
       <div class="buttons">

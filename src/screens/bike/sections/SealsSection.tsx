@@ -26,7 +26,7 @@ export function SealsSection({ joints, seals }: { joints: JointRow[]; seals: Sea
             key={jointId}
             title={name}
             state={judged?.state ?? 'open'}
-            stateWord={judged?.word ?? (begun ? 'Not judged yet' : 'Not begun')}
+            stateWord={judged?.word ?? (begun ? 'Not signed off' : 'Not started')}
             href={hrefOf({ at: 'seal', jointId })}
           />
         );

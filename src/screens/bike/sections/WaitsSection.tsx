@@ -27,7 +27,7 @@ export function WaitsSection({
   const opened = waits.find(({ waitId }) => waitId === sheet);
   const jointOf = ({ jointId }: WaitRow) => joints.find((joint) => joint.jointId === jointId)?.name;
   return (
-    <Fold label="Waits" end={waits.length} open={waits.length > 0}>
+    <Fold label="Timers" end={waits.length} open={waits.length > 0}>
       {sorted.map((wait) => {
         const leftMs = (wait.dueAtMs ?? nowMs) - nowMs;
         const span = spanShort(Math.abs(leftMs));
@@ -39,7 +39,7 @@ export function WaitsSection({
             title={waitWords(wait.waitKind, wait.title)}
             detail={jointOf(wait) === wait.title ? undefined : jointOf(wait)}
             state={over ? 'done' : leftMs > 0 ? 'waits' : 'due'}
-            stateWord={over ? `${over} ${span} ago` : leftMs > 0 ? `${span} left` : `Over since ${span}`}
+            stateWord={over ? `${over} ${span} ago` : leftMs > 0 ? `${span} left` : `Finished ${span} ago`}
             {...(atSeal
               ? { href: hrefOf({ at: 'seal', jointId: atSeal }) }
               : { onPress: () => setSheet(wait.waitId) })}
@@ -48,7 +48,7 @@ export function WaitsSection({
       })}
       <div class="buttons">
         <Button icon="hourglass" onPress={() => setSheet('start')}>
-          Start a wait
+          Start a timer
         </Button>
       </div>
       {sheet === 'start' && <StartWait {...{ bikeId, joints }} onClose={() => setSheet(undefined)} />}

@@ -19,7 +19,7 @@ export function BikePhoto({ bike }: { bike: BikeRow }) {
     const photoId = logbook.newId();
     await run(
       { type: 'describe-bike', bikeId: bike.bikeId, photoId },
-      { photos: [{ photoId, ...made.photo }], undo: 'Picture on the card' },
+      { photos: [{ photoId, ...made.photo }], undo: 'Photo of the bike' },
     );
   };
   return (

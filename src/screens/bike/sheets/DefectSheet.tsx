@@ -93,11 +93,11 @@ export function DefectSheet({
   return (
     <Sheet
       open
-      title="Found a defect"
+      title="Report a problem"
       onClose={onClose}
       actions={
         <Button kind="main" icon="warning" disabled={save.is === 'saving'} onPress={write}>
-          Write it down
+          Save
         </Button>
       }
     >
@@ -110,7 +110,7 @@ export function DefectSheet({
           maxLength={300}
         />
         <SelectField
-          label="What kind of thing"
+          label="Type of problem"
           value={draft.area}
           onChoose={(chosen) => change({ area: chosen })}
           options={[
@@ -123,7 +123,7 @@ export function DefectSheet({
           value={draft.jointId}
           onChoose={(chosen) => change({ jointId: chosen })}
           options={[
-            { value: '', label: 'No joint in particular' },
+            { value: '', label: 'No joint' },
             ...joints.map(({ jointId, name }) => ({ value: jointId, label: name })),
           ]}
         />
@@ -136,14 +136,14 @@ export function DefectSheet({
               value: 'do-not-ride',
               label: 'Do not ride',
               icon: 'stop',
-              hint: 'It stays until this is mended.',
+              hint: 'Until it is fixed.',
             },
             {
               value: 'ride-limited',
               label: 'Ride within a limit',
               icon: 'warning',
               disabled: grave,
-              hint: grave ? 'Not with this: no limit makes it safe.' : 'By a date or a distance.',
+              hint: grave ? 'Not available: no limit makes this safe.' : 'By a date or a distance.',
             },
           ]}
         />
@@ -157,7 +157,7 @@ export function DefectSheet({
               onAt={(untilMs) => change({ untilMs })}
             />
             <NumberField
-              label={`Or this much further, ${unitLabel[unit]}`}
+              label={`Or for another … ${unitLabel[unit]}`}
               typed={draft.further}
               onTyped={(further) => change({ further })}
               error={farWrong}

@@ -42,7 +42,7 @@ export function NoteSheet({ about, name, onClose }: NoteSheetProps) {
       onClose={onClose}
       actions={
         <Button kind="main" icon="pencil" disabled={save.is === 'saving'} onPress={keep}>
-          Write it down
+          Save
         </Button>
       }
     >

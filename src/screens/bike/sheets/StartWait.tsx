@@ -40,15 +40,15 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
     const hours = parseNumber(typed);
     const words = title.trim();
     const found = {
-      ...(words === '' ? { title: 'Write what waits.' } : {}),
-      ...(hours.ok ? {} : { hours: 'Type the hours, as 24 or 1,5.' }),
+      ...(words === '' ? { title: 'Enter what it is.' } : {}),
+      ...(hours.ok ? {} : { hours: 'Enter hours, e.g. 24 or 1.5.' }),
     };
     setWrong(found);
     if (!hours.ok || words === '') return;
     const waitMs = Math.round(hours.value * HOUR_MS);
     const done = await run(
       { type: 'start-wait', bikeId, kind, title: words, waitMs, ...(jointId ? { jointId } : {}) },
-      { undo: `${words} waits` },
+      { undo: `Timer started: ${words}` },
     );
     if (!done) return;
     clear();
@@ -57,18 +57,18 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
   return (
     <Sheet
       open
-      title="Start a wait"
+      title="Start a timer"
       onClose={onClose}
       actions={
         <Button kind="main" icon="hourglass" disabled={save.is === 'saving'} onPress={start}>
-          Start it
+          Start timer
         </Button>
       }
     >
       <div class="stack">
         <SaveNotice save={save} />
         <TextField
-          label="What has to set or settle"
+          label="What are you waiting for?"
           value={title}
           onInput={(words) => change({ title: words })}
           error={wrong.title}
@@ -79,15 +79,15 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
           typed={typed}
           onTyped={(hours) => change({ typed: hours })}
           error={wrong.hours}
-          hint="What the tin or the tube says."
+          hint="As on the label."
         />
         <SelectField
           label="At which joint"
-          hint="Adhesive that has not set where the rider can fall stops a release."
+          hint="Uncured glue on a safety-critical joint blocks release."
           value={jointId}
           onChoose={(chosen) => change({ jointId: chosen })}
           options={[
-            { value: '', label: 'No joint in particular' },
+            { value: '', label: 'No joint' },
             ...joints
               .filter(({ state }) => state !== 'apart')
               .map((joint) => ({ value: joint.jointId, label: joint.name })),
@@ -98,7 +98,7 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
           value={kind}
           onChoose={(chosen) => change({ kind: chosen })}
           options={[
-            { value: 'adhesive', label: 'Adhesive sets' },
+            { value: 'adhesive', label: 'Adhesive curing' },
             { value: 'other', label: 'Something else' },
           ]}
         />

@@ -38,17 +38,17 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
         />
         {over ? (
           <Button kind="main" wide icon="check" onPress={() => end('looked', `${title}: looked at`)}>
-            Looked at, it has set
+            Checked, cured
           </Button>
         ) : (
           <>
             {waitKind === 'cure' && (
               <Notice kind="caution" title="Not cured yet">
-                Cut short, the joint stays listed as not cured until threadlocker goes on afresh.
+                If you end it early the joint stays listed as not cured until you re-apply threadlocker.
               </Notice>
             )}
             <Button kind="danger" wide icon="stop" onPress={() => end('cut-short', `${title}: cut short`)}>
-              Cut it short
+              End early
             </Button>
           </>
         )}

@@ -53,7 +53,7 @@ export function Gearing({ parts }: { parts: readonly PilePart[] }) {
           />
           {drive.wheelMm === undefined ? (
             <p class="small lead">
-              The rest wants the size of the rear tyre, as printed on it, and which of two tyres is the rear.
+              The rest needs the size of the rear tyre, as printed on it, and which of two tyres is the rear.
             </p>
           ) : (
             <>
@@ -62,7 +62,7 @@ export function Gearing({ parts }: { parts: readonly PilePart[] }) {
               </p>
               <div class="fit-pair">
                 <NumberField
-                  label="Cadence, turns a minute"
+                  label="Cadence, rpm"
                   typed={cadence}
                   error={cadenceWrong ? 'A number from 0 to 300.' : undefined}
                   onTyped={setCadence}
@@ -79,7 +79,7 @@ export function Gearing({ parts }: { parts: readonly PilePart[] }) {
           )}
         </>
       ) : (
-        <p class="lead">It wants the teeth of one ring and of one sprocket on this bike.</p>
+        <p class="lead">Needs tooth counts: one chainring, one sprocket.</p>
       )}
     </section>
   );

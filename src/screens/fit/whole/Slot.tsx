@@ -28,10 +28,9 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
   if (!slot || ringTeeth === undefined || sprocketTeeth === undefined)
     return (
       <section>
-        <Ruler label="Axle in its slot" />
+        <Ruler label="Axle position in the dropout" />
         <p class="lead">
-          It wants both ends of the slot in the frame, spindle centre to axle centre, and the teeth of one
-          ring and one sprocket.
+          Needs the front and rear axle positions of the frame, one chainring and one sprocket.
         </p>
       </section>
     );
@@ -45,13 +44,13 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
   });
   return (
     <section>
-      <Ruler label="Axle in its slot" />
+      <Ruler label="Axle position in the dropout" />
       {positions.ok ? (
         <>
           <SlotPicture positions={positions} />
           <Facts
             of={positions.stops.map((stop) => [
-              `${stop.pitches} pitches${stop.kind === 'half-link' ? ', half-link' : ''}`,
+              `${stop.pitches} links${stop.kind === 'half-link' ? ', half-link' : ''}`,
               stopWords(stop, wearPercent).join('\n'),
             ])}
           />
@@ -72,7 +71,7 @@ export function Slot({ parts }: { parts: readonly PilePart[] }) {
       )}
       <Toggle
         label="Half-links too"
-        hint="An odd count of pitches closes with one."
+        hint="An odd number of links closes with one."
         on={halfLink}
         onToggle={setHalfLink}
       />

@@ -25,7 +25,7 @@ function rowsOf(xs: readonly number[]): number[] {
 function positionsAlt({ stops, frontMm, rearMm }: AxlePositions): string {
   const lines = stops.map(
     ({ pitches, kind, tautMm }) =>
-      `${pitches} pitches${kind === 'half-link' ? ' with a half-link' : ''} at ${numberText(tautMm, 1)} mm`,
+      `${pitches} links${kind === 'half-link' ? ' with a half-link' : ''} at ${numberText(tautMm, 1)} mm`,
   );
   return `Slot from ${numberText(frontMm, 1)} to ${numberText(rearMm, 1)} mm: ${lines.join(', ') || 'no chain length puts the axle in it'}`;
 }
@@ -83,7 +83,7 @@ export function SlotPicture({ positions }: { positions: AxlePositions }) {
         </text>
       </svg>
       <figcaption class="small">
-        {`Pitches of the chain over each place; blue is where wear takes the axle.${stops.some(({ kind }) => kind === 'half-link') ? ' A barred ring closes with a half-link.' : ''}`}
+        {`Chain length in half-inch links for each axle position; blue: as the chain wears.${stops.some(({ kind }) => kind === 'half-link') ? ' A barred ring closes with a half-link.' : ''}`}
       </figcaption>
     </figure>
   );

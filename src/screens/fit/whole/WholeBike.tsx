@@ -26,7 +26,7 @@ function MissingParts({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'
   return (
     <section>
       <Ruler label="Missing for a bike" end={missing.length} />
-      {missing.length === 0 && <p class="lead">Every place it needs to roll has a part.</p>}
+      {missing.length === 0 && <p class="lead">Nothing missing.</p>}
       {missing.map(({ slot, label, suits }) => (
         <ListRow
           key={slot}
@@ -42,7 +42,7 @@ function MissingParts({ bikeId, parts }: Pick<WholeBikeProps, 'bikeId' | 'parts'
       ))}
       {bare.length > 0 && (
         <p class="lead">
-          {`No disc caliper at the ${bare.join(' and the ')}. Another kind of brake has no faces here: name it as a part and a joint of its own, and see that local rules on brakes are met.`}
+          {`No disc caliper at the ${bare.join(' and the ')}. Rim and coaster brakes are not checked here: add them as parts and joints, and follow local rules on brakes.`}
         </p>
       )}
     </section>

@@ -43,7 +43,7 @@ export function BetweenFields({ between, parts, onBetween }: BetweenFieldsProps)
   const other = between.find(({ kind }) => kind === 'other');
   return (
     <>
-      <Ruler label="What goes between" />
+      <Ruler label="Grease, paste or threadlocker" />
       <div>
         {bridges.map(({ part, one }) => (
           <Toggle

@@ -27,7 +27,7 @@ export function FastenerFields({ fasteners, trouble, onFasteners }: FastenerFiel
   return (
     <>
       <Ruler label="Fasteners" />
-      {fasteners.length === 0 && <p>None: nothing is screwed here.</p>}
+      {fasteners.length === 0 && <p>No fasteners.</p>}
       {fasteners.map((row, at) => (
         <fieldset class="joint-box stack" key={at}>
           <legend class="caption">{row.words || `Fasteners ${at + 1}`}</legend>
@@ -46,7 +46,7 @@ export function FastenerFields({ fasteners, trouble, onFasteners }: FastenerFiel
             error={trouble[at]}
           />
           <Choice
-            label="Hand"
+            label="Thread direction"
             options={hands}
             value={row.hand}
             onChoose={(hand) => put(at, { ...row, hand })}
@@ -56,7 +56,7 @@ export function FastenerFields({ fasteners, trouble, onFasteners }: FastenerFiel
             icon="cross"
             onPress={() => onFasteners(fasteners.filter((_, index) => index !== at))}
           >
-            Leave these out
+            Remove
           </Button>
         </fieldset>
       ))}

@@ -59,7 +59,7 @@ export function KindAndParts({ draft, parts, trouble, change }: KindAndPartsProp
       />
       <TextField
         label="Name"
-        hint="As you call it at the bench; left empty, it is called after its kind."
+        hint="Optional. Default: the joint type."
         value={draft.name}
         onInput={(name) => change({ name, ownName: name.trim() !== '' })}
         maxLength={120}
@@ -67,7 +67,7 @@ export function KindAndParts({ draft, parts, trouble, change }: KindAndPartsProp
       <Ruler label="Parts that meet" />
       {parts.length === 0 && (
         <Notice kind="empty" title="No part on this bike yet">
-          Put the parts on the bike first; a joint is made of them.
+          Add parts to the bike first.
         </Notice>
       )}
       <div>{likely.map(line)}</div>

@@ -13,7 +13,7 @@ const sources: readonly { value: TargetSource; label: string }[] = [
   { value: 'makers-document', label: "Maker's document" },
   { value: 'mating-part', label: "The mating part's figure" },
   { value: 'general-table', label: 'General table' },
-  { value: 'own-judgement', label: 'Own judgement' },
+  { value: 'own-judgement', label: 'Our suggestion' },
   { value: 'none', label: 'No source found' },
 ];
 
@@ -37,15 +37,12 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
   return (
     <>
       <Ruler label="Targets" />
-      <p class="small">
-        Write down every figure you find. At the bench the lower of the makers' figures rules: both parts have
-        to bear it.
-      </p>
+      <p class="small">Enter every torque figure you find. The lowest maker’s figure is used.</p>
       {targets.map((row, at) => (
         <fieldset class="joint-box stack" key={at}>
           <legend class="caption">{`Target ${at + 1}`}</legend>
           <SelectField
-            label="Where it stands"
+            label="Source"
             options={sources}
             value={row.source}
             onChoose={(source) => put(at, { source })}
@@ -59,13 +56,13 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
             error={trouble[at]}
           />
           <NumberField
-            label="Up to, where a range is given"
+            label="Upper end, if it is a range"
             typed={row.upTo}
             unit={row.unit}
             onTyped={(upTo) => put(at, { upTo })}
           />
           <SelectField
-            label="Whose figure"
+            label="Part it belongs to"
             options={[
               { value: '', label: 'Not said' },
               ...parts.map(({ partId, name }) => ({ value: partId, label: name })),
@@ -74,7 +71,7 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
             onChoose={(partId) => put(at, { partId })}
           />
           <TextField
-            label="Where to read it again"
+            label="Reference"
             hint="Document, page, photo."
             value={row.reference}
             onInput={(reference) => put(at, { reference })}
@@ -90,7 +87,7 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
         </fieldset>
       ))}
       <Button icon="plus" wide onPress={() => onTargets([...targets, fresh])}>
-        {targets.length === 0 ? 'Write a target down' : 'Another target'}
+        {targets.length === 0 ? 'Add a target torque' : 'Another target'}
       </Button>
     </>
   );

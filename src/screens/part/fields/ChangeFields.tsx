@@ -45,7 +45,7 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
       />
       <TextField
         label="Where"
-        hint="So that a stranger finds the place."
+        hint="Exact location."
         value={draft.where}
         onInput={(where) => change({ where })}
         error={trouble.where}
@@ -53,11 +53,7 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
       />
       <NumberField label="Before" {...size('before')} />
       <NumberField label="After" {...size('after')} />
-      <NumberField
-        label="What is left"
-        hint="Wall, web, or metal in front of a slot, at its thinnest."
-        {...size('left')}
-      />
+      <NumberField label="What is left" hint="Thinnest remaining metal." {...size('left')} />
       <TextField
         label="What is left, in words"
         value={draft.leftWords}
@@ -66,7 +62,7 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
       />
       {leftWanted(draft) && (
         <Notice kind="note" title="Measure what is left">
-          Material is gone. What is left at the thinnest place is the figure somebody will ask for.
+          Measure the thinnest metal left: that is the figure a frame builder will ask for.
         </Notice>
       )}
       <TextField
@@ -87,15 +83,15 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
         maxLength={600}
       />
       <TextField
-        label="What it rules out from now on"
-        hint="The old hub, another inch of height, a quick sale."
+        label="No longer possible"
+        hint="e.g. the original hub."
         value={draft.rulesOut}
         onInput={(rulesOut) => change({ rulesOut })}
         maxLength={300}
       />
-      <Ruler label="Kept an eye on" />
+      <Ruler label="Inspection" />
       <Toggle
-        label="Look at it again and again"
+        label="Inspect regularly"
         hint={
           onBike
             ? 'First after the next ride, then as often as you say here.'
@@ -107,20 +103,20 @@ export function ChangeFields({ draft, unit, trouble, onBike, change }: ChangeFie
       {draft.inspect && (
         <>
           <NumberField
-            label="Every so many days"
+            label="Every … days"
             typed={draft.everyDays}
             onTyped={(everyDays) => change({ everyDays })}
             error={trouble.everyDays}
           />
           <NumberField
-            label="Every so many km"
+            label="Every … km"
             typed={draft.everyKm}
             onTyped={(everyKm) => change({ everyKm })}
             error={trouble.everyKm}
           />
           <TextField
             label="What to look for"
-            hint="Cracks at the edge of the cut, lifted paint, a size that creeps."
+            hint="Cracks at the edge of the cut, lifted paint, a size that changes."
             lines={2}
             value={draft.inspectWords}
             onInput={(inspectWords) => change({ inspectWords })}

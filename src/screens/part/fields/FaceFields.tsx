@@ -69,7 +69,7 @@ function SizeField({ face, row, size, onSize }: SizeFieldProps) {
       {size.typed.trim() !== '' && units.includes('mm') && (
         <Toggle
           label="Printed, not measured"
-          hint="From a stamp, a drawing or a catalogue. A measurement beats it."
+          hint="From a stamp, drawing or catalogue. A measured size overrides it."
           on={size.printed === true}
           onToggle={(printed) => onSize({ ...size, printed })}
         />
@@ -95,8 +95,8 @@ const sizeSpanText = (mm: SizeSpan): string =>
 /** What to know of a standard before its name is believed. */
 function standardHint({ remark, others = [], known }: InterfaceRow): string | undefined {
   const met = others.map(({ what, mm }) => `${what} ${sizeSpanText(mm)}`).join(', ');
-  const weak = known === 'memory' ? 'From memory: measure it as well.' : undefined;
-  const words = [remark ?? weak, met && `Met with: ${met} mm.`].filter(Boolean).join(' ');
+  const weak = known === 'memory' ? 'Table value not verified: measure it too.' : undefined;
+  const words = [remark ?? weak, met && `Other parts like this measure ${met} mm.`].filter(Boolean).join(' ');
   return words === '' ? undefined : words;
 }
 
@@ -118,7 +118,7 @@ export function FaceFields({ face, chosen, open, wrong, between = false, onFace 
             label="Standard"
             value={face.standard ?? MEASURED_ONLY}
             options={[
-              { value: MEASURED_ONLY, label: 'measured only' },
+              { value: MEASURED_ONLY, label: 'no standard, measured' },
               ...standards.map(({ id, label }) => ({ value: id, label })),
             ]}
             hint={row && standardHint(row)}
@@ -146,7 +146,7 @@ export function FaceFields({ face, chosen, open, wrong, between = false, onFace 
             hint={how}
             value={face.traits[key] ?? ''}
             options={[
-              { value: '', label: 'not looked at' },
+              { value: '', label: 'not checked' },
               ...choices.map((value) => ({ value, label: value })),
             ]}
             onChoose={(value) => onFace({ ...face, traits: { ...face.traits, [key]: value } })}

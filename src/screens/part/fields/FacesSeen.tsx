@@ -15,7 +15,7 @@ export function FacesSeen({ part }: { part: PartRow }) {
   const doubts = contradictionFindings([{ partId, kind: kind as PartKind, name, faces }]);
   return (
     <section>
-      <Ruler label="Faces" end={faces.length} />
+      <Ruler label="Sizes" end={faces.length} />
       <Facts of={faces.map((face) => [sentenceCase(faceKinds[face.kind].label), faceKnown(face)])} />
       {doubts.map((doubt) => (
         <Notice key={doubt.findingId} kind="caution" title={doubt.because}>

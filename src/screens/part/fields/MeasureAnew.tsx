@@ -18,9 +18,9 @@ export function MeasureAnew({ part }: { part: PartRow }) {
     <Notice
       kind="caution"
       title="Measured before the last change"
-      action={<Button href={hrefOf({ at: 'edit-part', partId })}>Measure it anew</Button>}
+      action={<Button href={hrefOf({ at: 'edit-part', partId })}>Re-measure it</Button>}
     >
-      The fit check still goes by the faces as they were. Measure anew whatever the change touched.
+      The fit check still uses the old sizes. Re-measure what you changed.
     </Notice>
   );
 }

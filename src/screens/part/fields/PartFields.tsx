@@ -45,7 +45,7 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
     <div class="stack">
       <TextField
         label="Name"
-        hint="In full, so that a stranger knows which one is meant."
+        hint="e.g. Stem, 80 mm, 31.8 bar"
         value={draft.name}
         onInput={(name) => change({ name })}
         error={trouble.name}
@@ -61,7 +61,7 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
       />
       {twoOfAKind.has(draft.kind) && (
         <SelectField
-          label="End of the bike"
+          label="Front or rear"
           value={draft.position}
           options={[
             { value: '', label: 'either' },
@@ -73,7 +73,7 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
       )}
       <TextField
         label="Label"
-        hint="What you write on its tag."
+        hint="Label or tag number"
         value={label}
         onInput={(text) => change({ label: text })}
         error={trouble.label}
@@ -101,7 +101,7 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
       >
         <div class="stack face-fields">
           <TextField
-            label="Where from, in words"
+            label="Details, such as seller or bike"
             value={draft.originWords}
             onInput={(text) => change({ originWords: text })}
             maxLength={200}
@@ -120,20 +120,20 @@ export function PartFields({ draft, label, trouble, change }: PartFieldsProps) {
             maxLength={200}
           />
           <TextField
-            label="What nobody knows about it"
-            hint="Age, crashes, who had it before. Unknown is not the same as none."
+            label="Unknown history"
+            hint="e.g. age, crashes, previous owner."
             value={draft.unknown}
             onInput={(unknown) => change({ unknown })}
             maxLength={300}
           />
           <Toggle
-            label="Nobody knows how far it was ridden"
+            label="Mileage unknown"
             on={draft.kmUnknown}
             onToggle={(kmUnknown) => change({ kmUnknown })}
           />
           {!draft.kmUnknown && (
             <NumberField
-              label="Ridden before it came here"
+              label="Mileage before this log"
               unit="km"
               typed={draft.km}
               onTyped={(km) => change({ km })}

@@ -24,7 +24,7 @@ export function PlannedChanges({ partId, bikeId, onTake }: PlannedChangesProps) 
           title="Accepted in the fit check"
           action={<Button onPress={() => onTake(draft)}>Take these figures</Button>}
         >
-          {words}. They are what to aim at: sign what the caliper says before and after.
+          {words}. These are targets. Enter what you measured before and after.
         </Notice>
       ))}
     </>

@@ -32,7 +32,7 @@ export function WhereItWas({ part }: { part: PartRow }) {
         )}
       />
       <ListRow
-        title="Everything that happened to it"
+        title="Full history"
         detail="Every entry, on every bike"
         icon="tally"
         href={hrefOf({ at: 'history', place: `p:${part.partId}` })}

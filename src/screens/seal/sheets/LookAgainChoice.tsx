@@ -24,7 +24,7 @@ export function LookAgainChoice({ onSpan, onNone }: LookAgainChoiceProps) {
           </Button>
         ))}
       </div>
-      <NumberField label="Another span, hours" typed={typed} onTyped={setTyped} />
+      <NumberField label="Other time" typed={typed} onTyped={setTyped} />
       <Button wide size="greasy" disabled={!some} onPress={() => hours.ok && onSpan(hoursMs(hours.value))}>
         {some ? `In ${hours.typed} h` : 'Type the hours'}
       </Button>

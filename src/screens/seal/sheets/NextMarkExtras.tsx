@@ -33,7 +33,7 @@ export function NextMarkExtras({ joint, gathered }: { joint: JointRow; gathered:
           Joint
         </Tile>
       </div>
-      {(prints.length > 0 || note !== '') && <p class="far">Goes with the next mark.</p>}
+      {(prints.length > 0 || note !== '') && <p class="far">Saved with the next entry.</p>}
       {photoProblem && (
         <p class="loud" role="alert">
           {photoProblem}

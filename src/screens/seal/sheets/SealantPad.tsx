@@ -13,7 +13,7 @@ import type { SaveState } from '../../door.tsx';
 import { Waits } from '../../Waits.tsx';
 
 /** By what carries it, which is what decides how it dries and what it does to a valve. */
-const KINDS = ['latex, water-borne', 'synthetic', 'fibres in glycol'] as const;
+const KINDS = ['latex', 'synthetic', 'fibres in glycol'] as const;
 
 export interface SealantPadProps {
   draft: SealDraft;
@@ -46,7 +46,7 @@ export function SealantPad({ draft, change, hint, refill, save, onSealant, onClo
       >
         <div class="stack">
           <Choice
-            label="What carries it"
+            label="Sealant type"
             value={named ? undefined : kind}
             onChoose={(sealantKind) => change({ sealantKind })}
             options={KINDS.map((value) => ({ value: value as string, label: value }))}

@@ -29,7 +29,7 @@ export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
   return (
     <Sheet
       open
-      title="How it stands"
+      title="Verdict"
       onClose={onClose}
       actions={
         <>
@@ -50,7 +50,7 @@ export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
               value: 'holds',
               label: label('holds'),
               icon: 'check',
-              hint: 'It lost no more than you accept.',
+              hint: 'Pressure loss acceptable.',
             },
             {
               value: 'still-sealing',
@@ -58,12 +58,12 @@ export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
               icon: 'hourglass',
               hint: 'Losing less each time.',
             },
-            { value: 'leaks', label: label('leaks'), icon: 'drop', hint: 'The loss goes on as it was.' },
+            { value: 'leaks', label: label('leaks'), icon: 'drop', hint: 'Still leaking at the same rate.' },
             {
               value: 'will-not-seat',
               label: label('will-not-seat'),
               icon: 'stop',
-              hint: 'The bike stays: no release with this.',
+              hint: 'Blocks release.',
             },
           ]}
         />

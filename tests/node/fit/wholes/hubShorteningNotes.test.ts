@@ -44,7 +44,7 @@ describe('where the cut of a hub must fall', () => {
   test('a rotor close to the end keeps the cut off the left', () => {
     const { notes } = cut(pile(1.5));
     expect(notes[0]).toContain('Nothing may come off the left end');
-    expect(notes.at(-1)).toContain('The rotor meets the frame: not this way.');
+    expect(notes.at(-1)).toContain('The rotor would hit the frame.');
   });
 
   test('a gap nobody measured is asked for', () => {

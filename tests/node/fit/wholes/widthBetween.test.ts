@@ -53,7 +53,7 @@ describe('flanges of a bottom bracket adapter', () => {
     const width = only([frame(68), cups, plates(flangeMm)], 'crank-width');
     expect(width.outcome).toBe(outcome);
     expect(width.bridges[0]?.bridgeId).toBe(bridgeId);
-    expect(width.because).toContain(`wide, the crank wants 75.5 mm`);
+    expect(width.because).toContain(`wide, the crank needs 75.5 mm`);
   });
 
   test('without an adapter between nothing changes, and the id stays the same with one', () => {

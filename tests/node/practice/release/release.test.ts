@@ -84,7 +84,7 @@ describe('a group of the check before riding', () => {
 });
 
 test('a statement nobody knows any more is shown as it was written', () => {
-  expect(statementText({ statement: 'ride' })).toBe('To be ridden');
+  expect(statementText({ statement: 'ride' })).toBe('Cleared to ride');
   expect(statementText({ statement: 'of another age' })).toBe('of another age');
 });
 

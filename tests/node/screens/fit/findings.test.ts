@@ -115,7 +115,7 @@ describe('the whole bike', () => {
     if (!stop) throw new Error('no chain fits');
     expect(stopWords(stop, 0.75)).toEqual([
       'Axle at 407.4 mm: 9.4 mm to the front, 12.6 mm to the rear.',
-      'With its slack the chain wants it at 407 to 407.3 mm.',
+      'With its slack the chain needs it at 407 to 407.3 mm.',
       'Worn by 0.75 %: 410.4 mm to 411.7 mm, still in the slot.',
       'Wear of 2.2 to 3.1 % uses the slot up.',
     ]);

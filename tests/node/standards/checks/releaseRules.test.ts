@@ -3,7 +3,7 @@ import { cautions, neverDeferred } from '../../../../src/standards/checks/releas
 
 describe('what is never put off', () => {
   test.each(['brake', 'steering', 'wheel-retention', 'crack', 'crank-or-pedal', 'bead', 'tyre-or-rim'])(
-    '%s is among it (own judgement; manuals and federal rule behind brakes, steering, retention)',
+    '%s is among it (our suggestion; manuals and federal rule behind brakes, steering, retention)',
     (id) => expect(neverDeferred.some((row) => row.id === id)).toBe(true),
   );
   test('each has an id of its own and a ground', () => {
@@ -19,6 +19,6 @@ describe('cautions', () => {
   );
   test('release names the local rules and what a tick means', () => {
     expect(cautions.release).toMatch(/rules of the place/);
-    expect(cautions.release).toMatch(/tick means recorded/);
+    expect(cautions.release).toMatch(/tick means logged/);
   });
 });
