@@ -92,9 +92,9 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
   );
   return [
     { is: 'title', text: `${bike.name}, as built` },
-    field('As it was on', whenWords(atMs, zone)),
+    field('Show the bike as of', whenWords(atMs, zone)),
     stateLine(built, zone),
-    field('Total time', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
+    field('Use so far', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
     ...(bike.about.trim() ? [field('About', bike.about.trim())] : []),
     { is: 'caution', text: cautions.release },
     ...section('Open items', openLines(open), 'nothing was open'),
