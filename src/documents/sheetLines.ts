@@ -92,7 +92,7 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
   );
   return [
     { is: 'title', text: `${bike.name}, as built` },
-    field('Show the bike as of', whenWords(atMs, zone)),
+    field('As of', whenWords(atMs, zone)),
     stateLine(built, zone),
     field('Use so far', riddenText(rides ?? { count: 0, km: 0, minutes: 0 })),
     ...(bike.about.trim() ? [field('About', bike.about.trim())] : []),
