@@ -10,7 +10,7 @@ export interface CureCurve {
 }
 
 /** First crossing of `target`, on a scale of log time because cure slows down by the decade. */
-function crossing(curve: CureCurve, target: number, side: 0 | 1): number | null {
+function timeAtPercent(curve: CureCurve, target: number, side: 0 | 1): number | null {
   const at = curve.percent.findIndex((point) => point[side] >= target);
   const until = curve.atHours[at];
   if (until === undefined) return null;
@@ -31,8 +31,8 @@ function crossing(curve: CureCurve, target: number, side: 0 | 1): number | null 
  */
 export function hoursToReach(curve: CureCurve, percent: number): Band | null {
   if (!(percent > 0 && percent <= 100)) throw new RangeError(`percent must be 0 < p ≤ 100: ${percent}`);
-  const quick = crossing(curve, percent, 1);
-  const slow = crossing(curve, percent, 0);
+  const quick = timeAtPercent(curve, percent, 1);
+  const slow = timeAtPercent(curve, percent, 0);
   if (quick === null || slow === null) return null;
   const lo = Math.min(quick, slow);
   const hi = Math.max(quick, slow);
