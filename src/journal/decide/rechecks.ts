@@ -239,7 +239,6 @@ export function findTorque(rows: Rows, command: CommandOf<'find-torque'>, now: C
   const recheck = recheckId === undefined ? undefined : recheckOf(rows, recheckId);
   if (cured(joint) && way === 'tightening' && outcome === 'held')
     refuse('turning-breaks-the-bond', joint.name);
-  if (outcome === 'moved' && !movedAt && way === 'tightening') refuse('not-a-number');
   const atMs = command.happenedAtMs ?? now.nowMs;
   const tool = snapshotOf(rows, command.toolId, atMs);
   const matters = joint.matters && outcome !== 'held';

@@ -43,6 +43,7 @@ export function Moved(props: MovedProps) {
   const [pad, setPad] = useState<Pad | 'note' | 'locker' | undefined>('at');
   const [typing, setTyping] = useState<{ typed: string; unit: TorqueUnit }>();
   const [degrees, setDegrees] = useState('');
+  const [notRead, setNotRead] = useState(false);
   const [movedAt, setMovedAt] = useState<Torque>();
   const [broughtTo, setBroughtTo] = useState<Torque>();
   const [turned, setTurned] = useState<Typed<AngleUnit>>();
@@ -59,11 +60,12 @@ export function Moved(props: MovedProps) {
     alt: `${name}, ${index + 1}`,
   }));
   const log = async () => {
-    if (!movedAt || save.is === 'saving') return;
+    if ((!movedAt && !notRead) || save.is === 'saving') return;
     const entries = await run(
       {
         type: 'find-torque',
-        ...{ jointId, recheckId: recheck.recheckId, movedAt },
+        ...{ jointId, recheckId: recheck.recheckId },
+        ...(movedAt ? { movedAt } : {}),
         outcome: 'moved',
         way: 'tightening',
         ...(turned ? { turnedDeg: turned.value } : {}),
@@ -72,7 +74,10 @@ export function Moved(props: MovedProps) {
         ...(toolId ? { toolId } : {}),
         ...gathered.noteAndPhotos(),
       },
-      { photos: gathered.photos, undo: `Moved at ${torqueText(movedAt)}: ${name}` },
+      {
+        photos: gathered.photos,
+        undo: movedAt ? `Moved at ${torqueText(movedAt)}: ${name}` : `Moved: ${name}`,
+      },
     );
     if (!entries) return;
     gathered.clear();
@@ -96,8 +101,22 @@ export function Moved(props: MovedProps) {
           setTyping({ typed: '', unit: torque.unit });
           setPad(undefined);
         }}
-        onClose={() => (pad === 'at' && !movedAt ? onClose() : setPad(undefined))}
-      />
+        onClose={() => (pad === 'at' && !movedAt && !notRead ? onClose() : setPad(undefined))}
+      >
+        {pad === 'at' && (
+          // A click wrench says that a torque is reached, not at which a bolt gave.
+          <Button
+            size="greasy"
+            onPress={() => {
+              setMovedAt(undefined);
+              setNotRead(true);
+              setPad(undefined);
+            }}
+          >
+            Moved, torque not read
+          </Button>
+        )}
+      </NumberPad>
     );
   }
   if (pad === 'by')
@@ -134,11 +153,13 @@ export function Moved(props: MovedProps) {
               kind="main"
               size="greasy"
               icon="pencil"
-              disabled={!movedAt}
+              disabled={!movedAt && !notRead}
               under={broughtTo ? `and brought to ${torqueText(broughtTo)}` : 'and left as it is'}
               onPress={log}
             >
-              {`Log: moved at ${torqueText(movedAt) ?? '…'}`}
+              {movedAt || !notRead
+                ? `Log: moved at ${torqueText(movedAt) ?? '…'}`
+                : 'Log: moved, torque not read'}
             </Button>
           }
         />

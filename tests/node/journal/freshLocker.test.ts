@@ -167,3 +167,13 @@ describe('a bond that is gone', () => {
     logbook.close();
   });
 });
+
+test('[R8] moved without a torque read is an answer, for a click wrench cannot read one', async () => {
+  const { logbook } = await openTestLogbook();
+  const { jointId } = await aBike(logbook);
+  await torque(logbook, jointId);
+  const [found] = await done(logbook, { type: 'find-torque', jointId, outcome: 'moved', way: 'tightening' });
+  expect(found).not.toHaveProperty('movedAt');
+  expect((await jointNow(logbook, jointId)).joint).toMatchObject({ moved: 1, found: { outcome: 'moved' } });
+  logbook.close();
+});
