@@ -2,6 +2,7 @@ import type { Face } from '../../fit/faces/face.ts';
 import type {
   BarAbout,
   Between,
+  CheckAnswered,
   ClampAbout,
   DiametersAbout,
   Entry,
@@ -90,11 +91,11 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
   kind: (value: string) => kindWords(value),
   inspection: (value: Parameters<typeof inspectionWords>[0]) => inspectionWords(value),
   open: (value: OpenItem[]) => (value.length === 0 ? 'nothing' : value.map(({ words }) => words).join('; ')),
-  items: (value: { itemId: string; ok: boolean; words?: string }[]) =>
+  items: (value: CheckAnswered[]) =>
     value
       .map(
-        ({ itemId, ok, words }) =>
-          `${itemId.replaceAll('-', ' ')}: ${ok ? 'as it should be' : words?.trim() || 'not as it should be'}`,
+        ({ itemId, ok, absent, words }) =>
+          `${itemId.replaceAll('-', ' ')}: ${ok ? 'as it should be' : absent ? 'not fitted' : words?.trim() || 'not as it should be'}`,
       )
       .join('; '),
   waitMs: (value: number) => spanInWords(value),
