@@ -13,8 +13,8 @@ export type TorquePlausibility =
 const YIELDED_NM_PER_MM3 = 0.13;
 // About a twentieth of an ordinary 8.8 torque: less than this is not tightening.
 const SLACK_NM_PER_MM3 = 0.0025;
-// Cups, lock rings and steerers are thin tubes; the cube law only holds for solid screws.
-const SOLID_UP_TO_MM = 16;
+/** Cups, lock rings and steerers are thin tubes, wider than any solid screw, mm; the cube law only holds for screws. */
+export const SOLID_UP_TO_MM = 16;
 // The tightest joints of a bicycle are at 40 to 60 N·m (common practice, no source).
 const TIGHT_NM = 120;
 const ABSURD_NM = 300;

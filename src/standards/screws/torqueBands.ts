@@ -1,5 +1,6 @@
 import { positive } from '../../mechanics/range.ts';
 import type { ScrewMaterial } from '../../mechanics/screws/preloadRefusal.ts';
+import { SOLID_UP_TO_MM } from '../../mechanics/screws/torquePlausible.ts';
 import type { JointKind } from '../jointKinds.ts';
 import { threadNamed } from './threads.ts';
 import { type BandOrigin, torqueBands } from './torqueBandRows.ts';
@@ -60,15 +61,12 @@ const strengthOfCount = (count: number): BandStrength => (count >= 2 ? 'A' : cou
 /** How well a band is founded. @example strengthOf(bandsFor('pedal')[0]) //=> 'B' */
 export const strengthOf = ({ prints }: TorqueBandRow): BandStrength => strengthOfCount(documents(prints));
 
-/** Cups, lockrings and freewheels are cut on tubes wider than any screw. */
-const SCREW_UP_TO_MM = 16;
-
 function mayFit({ threads, screw }: TorqueBandRow, question: BandQuestion): boolean {
   const thread = question.thread === undefined ? undefined : threadNamed(question.thread);
   const other = question.screw === undefined || question.screw === 'unknown' ? undefined : question.screw;
   if (screw && other && screw !== other && !(screw === 'steel' && other === 'stainless')) return false;
   if (!thread || threads === null) return true;
-  return threads === 'own' ? thread.diameterMm > SCREW_UP_TO_MM : threads.includes(thread.id);
+  return threads === 'own' ? thread.diameterMm > SOLID_UP_TO_MM : threads.includes(thread.id);
 }
 
 /** The bands that what is known of the screws leaves open. @example bandsThatFit('rotor', { thread: 'M5' }).length //=> 1 */

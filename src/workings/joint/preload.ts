@@ -2,6 +2,7 @@ import type { Band } from '../../mechanics/band.ts';
 import { type PreloadRefusal, preloadAllowed } from '../../mechanics/screws/preloadRefusal.ts';
 import { type PreloadUse, preloadUse, proofLoadN } from '../../mechanics/screws/preloadUse.ts';
 import { stressAreaMm2 } from '../../mechanics/screws/threadGeometry.ts';
+import { SOLID_UP_TO_MM } from '../../mechanics/screws/torquePlausible.ts';
 import { preloadWorking, useWorking } from '../../mechanics/screws/torqueWorkings.ts';
 import { given, type Working } from '../../mechanics/working.ts';
 import { nutFactorFor } from '../../standards/screws/nutFactors.ts';
@@ -24,9 +25,6 @@ import {
   weakest,
 } from './line.ts';
 import { toolError } from './toolError.ts';
-
-/** Cups, lock rings and axles wider than this are tubes; a solid screw's nut factor says nothing of them. */
-const SOLID_UP_TO_MM = 16;
 
 /** Why no preload is computed, and what to go by. */
 export const preloadRefusals: Record<PreloadRefusal, string> = {
