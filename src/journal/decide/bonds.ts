@@ -17,14 +17,14 @@ export function wordForBonds(
   { nowMs }: Circumstances,
 ): string | undefined {
   const { bikeId } = joint;
-  const parts = rows.group('part', `part@${bikeId}`).filter(({ kind }) => BEARERS.includes(kind));
-  const unset = unsetBonds(
-    joint,
-    rows.group('joint', `joint@${bikeId}`),
-    [...rows.group('wait', `wait@${bikeId}`), ...rows.group('wait', `wait-over@${bikeId}`)],
-    new Set(parts.map(({ partId }) => partId)),
-    happenedAtMs ?? nowMs,
-  );
+  const joints = rows.group('joint', `joint@${bikeId}`);
+  const waits = [...rows.group('wait', `wait@${bikeId}`), ...rows.group('wait', `wait-over@${bikeId}`)];
+  const unsetBeside = (bearers: ReadonlySet<string>) =>
+    unsetBonds(joint, joints, waits, bearers, happenedAtMs ?? nowMs);
+  // Which parts bear the whole bike is only looked up where something has not set at all.
+  if (unsetBeside(new Set()).length === 0) return undefined;
+  const bearing = rows.group('part', `part@${bikeId}`).filter(({ kind }) => BEARERS.includes(kind));
+  const unset = unsetBeside(new Set(bearing.map(({ partId }) => partId)));
   if (unset.length === 0) return undefined;
   const word = despite?.trim();
   return word ? word : refuse('bond-not-set', unset.map(({ name }) => name).join(', '));
