@@ -35,6 +35,9 @@ export function sealed(): void {
       await press(page, 'Type the pressure', true);
       await keys(page, '3,0');
       await press(page, /^Log 3,0 bar/);
+      // [W4] Not marked tubeless it may see 2.75 bar without a tube: the figure is asked about before it is kept.
+      await page.getByText(/^3,0 bar: at most 2.75 bar$/).waitFor();
+      await press(page, /^It was 3,0 bar/);
       await touch(page, /^Sealant is in/);
       await keys(page, '60');
       await press(page, /^Log 60 mL/);
