@@ -7,6 +7,7 @@ import type { Safety } from './screens/safety.tsx';
 import { clockChanges, onOtherPage, placeInBrowser } from './sensing/clockChanges.ts';
 import { type ClockJump, clockWatch } from './sensing/clockWatch.ts';
 import { bell } from './sensing/sound.ts';
+import { unlockSound } from './sensing/unlockSound.ts';
 import { missingWords } from './words/safetyWords.ts';
 import { workerName } from './workerName.ts';
 
@@ -194,7 +195,7 @@ export function runBeside(logbook: Logbook, safety: Safety, draw: (beside: Besid
   };
   let badged = -1;
   const ringer = bell();
-  addEventListener('pointerdown', () => void ringer.unlock(), { once: true });
+  unlockSound(ringer, globalThis);
   startPageReminders(logbook, {
     onDue(lines) {
       ringer.ring();

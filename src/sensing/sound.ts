@@ -11,6 +11,8 @@ const SHAKE_MS = [200, 120, 200];
 export interface Bell {
   /** Call from a tap: browsers let a page sound only after one. Resolves to whether it may sound now. */
   unlock(): Promise<boolean>;
+  /** Whether it may sound now; a phone that locks or takes a call takes that away. */
+  mayRing(): boolean;
   /** Rings, and shakes where the phone can; false when it had to stay silent. */
   ring(): boolean;
 }
@@ -25,6 +27,7 @@ export function bell(): Bell {
       await audio.resume().catch(() => undefined);
       return audio.state === 'running';
     },
+    mayRing: () => audio?.state === 'running',
     ring() {
       navigator.vibrate?.(SHAKE_MS);
       if (audio?.state !== 'running') return false;
