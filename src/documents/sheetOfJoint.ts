@@ -104,7 +104,7 @@ export function sheetOfJoint(
   when: When,
 ): SheetLine[] {
   const { name, kind, partIds, between, fasteners, targets, matters, note, jointId } = joint;
-  const seal = seals.find((row) => row.jointId === jointId)?.marks.at(-1);
+  const marks = seals.find((row) => row.jointId === jointId)?.marks ?? [];
   return [
     { is: 'heading', text: name },
     field('Kind', `${jointKindRow(kind).label.toLowerCase()}${matters ? '; safety-critical' : ''}`),
@@ -125,7 +125,7 @@ export function sheetOfJoint(
     ...workOn(joint, when),
     ...foundAt(joint, when),
     ...lockerOf(joint, waits, when),
-    ...(seal ? [field('Seal', `${sealWords(seal)}, ${whenWords(seal.atMs, when.zone)}`)] : []),
+    ...marks.map((mark) => field('Seal', `${sealWords(mark)}, ${whenWords(mark.atMs, when.zone)}`)),
     ...(note?.trim() ? [field('Note', note.trim())] : []),
   ];
 }

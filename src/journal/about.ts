@@ -217,6 +217,8 @@ export type SealMark =
   | { mark: 'burped'; words?: string }
   | { mark: 'pumped'; reading: Reading }
   | { mark: 'let-down'; reading?: Reading }
+  /** What it is to have on the road, and how cold it is there. */
+  | { mark: 'riding'; pressure: Typed<PressureUnit>; temperature?: Typed<TemperatureUnit> }
   | { mark: 'verdict'; verdict: 'holds' | 'still-sealing' | 'leaks' | 'will-not-seat'; words?: string };
 
 export type CutKind = 'file' | 'saw' | 'drill' | 'braze' | 'cold-set' | 'ream' | 'grind' | 'other';

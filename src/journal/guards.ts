@@ -32,7 +32,8 @@ export function checkBolts(rows: Rows, jointId: Id, bolts: number): void {
 
 /** A pressure above what tyre or rim may see is asked about before it is kept; both figures are said. */
 export function checkPressure(rows: Rows, jointId: Id, mark: SealMark, overLimit: true | undefined): void {
-  const pressure = 'reading' in mark ? mark.reading?.pressure : undefined;
+  const read = 'reading' in mark ? mark.reading?.pressure : undefined;
+  const pressure = mark.mark === 'riding' ? mark.pressure : read;
   const joint = rows.get('joint', jointId);
   if (!pressure || !joint || overLimit) return;
   const ceiling = sealCeiling(joint.partIds.flatMap((partId) => rows.get('part', partId) ?? []));

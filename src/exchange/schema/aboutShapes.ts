@@ -268,6 +268,10 @@ export const sealMark = variants<SealMark, 'mark'>('mark', {
   burped: { words: optional(text) },
   pumped: { reading },
   'let-down': { reading: optional(reading) },
+  riding: {
+    pressure: typedIn(pressureUnit, figure(0, 10_000)),
+    temperature: optional(typedIn(temperatureUnit, figure(-200, 200))),
+  },
   verdict: {
     verdict: oneOf({ holds: 1, 'still-sealing': 1, leaks: 1, 'will-not-seat': 1 }),
     words: optional(text),

@@ -273,6 +273,7 @@ export const sealMark: Check = variants('mark', {
   burped: object<Mark<'burped'>>({ mark: text, words: maybe(text) }),
   pumped: object<Mark<'pumped'>>({ mark: text, reading: pressureRead }),
   'let-down': object<Mark<'let-down'>>({ mark: text, reading: maybe(reading) }),
+  riding: object<Mark<'riding'>>({ mark: text, pressure, temperature: maybe(temperature) }),
   verdict: object<Mark<'verdict'>>({
     mark: text,
     verdict: oneOf<Mark<'verdict'>['verdict']>({

@@ -85,7 +85,7 @@ export function markSeal(rows: Rows, command: CommandOf<'mark-seal'>, now: Circu
     present({
       type: 'seal-marked',
       ...{ jointId, bikeId, stepId, mark, note, photoIds, overLimit },
-      matters: matters && !reads && !holds,
+      matters: matters && !reads && !holds && mark.mark !== 'riding',
     }),
   ];
   const open = rows

@@ -17,7 +17,7 @@ export interface Crossing {
  * @returns undefined while the level may have been reached already at any time, or lies the other way
  * Source: Fieller: (a + b·t − L)² = z²·(Va + 2t·Cab + t²·Vb), solved for t; where b² ≤ z²·Vb only the near root counts.
  */
-export function crossing(
+export function levelReached(
   line: Pick<LeakLine, 'slope' | 'slopeSigma' | 'start' | 'startSigma' | 'covariance'>,
   level: number,
   z: number,
@@ -65,7 +65,7 @@ export function leakForecast(
     .filter((law) => law !== 'orifice' || lowest >= CHOKED_ABOVE_BAR)
     .flatMap((law) => {
       const line = leakLine(readings, law);
-      const one = line && crossing(line, lawShapes[law].of(levelBar), z);
+      const one = line && levelReached(line, lawShapes[law].of(levelBar), z);
       return one ? [{ law, crossing: one }] : [];
     });
   const first = laws.find(({ law }) => law === 'permeation');

@@ -35,5 +35,6 @@ export const askedBy: Record<SealMark['mark'], 'pad' | 'page' | 'sheet' | 'tap'>
   burped: 'tap',
   pumped: 'pad',
   'let-down': 'pad',
+  riding: 'pad',
   verdict: 'sheet',
 };

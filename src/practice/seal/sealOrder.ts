@@ -61,6 +61,7 @@ function stillCounts(marks: readonly SealMark[]): ReadonlySet<SealAsk | 'holds'>
         counts.add('verdict');
         break;
       case 'dry-reading':
+      case 'riding':
         break;
     }
   }

@@ -1,11 +1,8 @@
-import { Plot } from '../../controls/figures/Plot.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { RowList } from '../../controls/lists/RowList.tsx';
 import type { Id } from '../../journal/entries.ts';
 import type { SealRow } from '../../journal/rows.ts';
-import { type PressureUnit, unitLabel } from '../../mechanics/units.ts';
-import { pressurePoints } from '../../practice/seal/pressurePoints.ts';
 import { whenText } from '../../words/dayText.ts';
 import { sealWords } from '../../words/history/sentencesOfJoints.ts';
 import { hrefOf } from '../route.ts';
@@ -15,26 +12,12 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 export interface SealMarksProps {
   jointId: Id;
   marks: SealRow['marks'];
-  unit: PressureUnit;
 }
 
-/** The pressures as read, and every mark with its time, the newest first. */
-export function SealMarks({ jointId, marks, unit }: SealMarksProps) {
-  const { points, xLabel } = pressurePoints(marks, unit);
+/** Every mark with its time, the newest first. */
+export function SealMarks({ jointId, marks }: SealMarksProps) {
   return (
     <>
-      {points.length > 1 && (
-        <div class="seal-plot">
-          <Plot
-            label="Pressure as read since it was seated"
-            points={points}
-            xLabel={xLabel}
-            yLabel={unitLabel[unit]}
-            joined
-          />
-        </div>
-      )}
-
       <Ruler
         label="Seal log"
         end={

@@ -17,6 +17,7 @@ const icons: Record<SealMark['mark'], IconName> = {
   burped: 'sound',
   pumped: 'up',
   'let-down': 'minus',
+  riding: 'wheel',
   verdict: 'pencil',
 };
 

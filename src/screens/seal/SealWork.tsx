@@ -1,7 +1,8 @@
 import './seal.css';
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
+import { SealCurve } from '../../controls/figures/SealCurve.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { Worktop } from '../../controls/frames/Worktop.tsx';
 import { sealCeiling, withSealant } from '../../fit/tyreCeiling.ts';
@@ -10,7 +11,8 @@ import type { Views } from '../../logbook.ts';
 import { LIE_MS } from '../../practice/seal/lookAgain.ts';
 import { askedBy, sealActs } from '../../practice/seal/sealActs.ts';
 import { nextOfSeal } from '../../practice/seal/sealOrder.ts';
-import { sealantHint } from '../../practice/seal/tyreOnRim.ts';
+import { sealOutlook } from '../../practice/seal/sealOutlook.ts';
+import { sealantHint, tyreLitres } from '../../practice/seal/tyreOnRim.ts';
 import { unitsOfMarks } from '../../practice/seal/unitsOfMarks.ts';
 import { Awake } from '../bench/Awake.tsx';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
@@ -20,6 +22,7 @@ import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { SealCard } from './SealCard.tsx';
 import { SealMarks } from './SealMarks.tsx';
+import { SealState } from './SealState.tsx';
 import { SealTiles } from './SealTiles.tsx';
 import { markNames, sealTexts } from './sealText.ts';
 import { LookAgainSheet } from './sheets/LookAgainSheet.tsx';
@@ -50,6 +53,10 @@ function withReading(
 ): SealMark | undefined {
   if (mark === 'seated') return seated && { ...seated, ...(reading ? { reading } : {}) };
   if (mark === 'let-down') return { mark, ...(reading ? { reading } : {}) };
+  if (mark === 'riding') {
+    const { pressure, temperature } = reading ?? {};
+    return pressure && { mark, pressure, ...(temperature ? { temperature } : {}) };
+  }
   if (mark === 'reading' || mark === 'dry-reading' || mark === 'pumped') return reading && { mark, reading };
   return undefined;
 }
@@ -69,6 +76,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
   const look = wait?.dueAtMs === undefined ? 'none' : wait.dueAtMs > nowMs ? 'running' : 'over';
   const next = nextOfSeal(marks, look, withSealant(parts));
   const ceiling = sealCeiling(parts);
+  const outlook = useMemo(() => sealOutlook(marks, tyreLitres(parts)), [seal, parts]);
   const sealantIn = marks.some(({ mark }) => mark === 'sealant');
   const gauges = marks
     .toReversed()
@@ -168,10 +176,16 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
           verdict={seal?.verdict}
           unit={settings.pressureUnit}
         />
+        <SealState {...{ outlook, nowMs }} unit={settings.pressureUnit} />
+        <SealCurve
+          outlook={outlook}
+          ceilingBar={ceiling.ok ? ceiling.ceilingBar : undefined}
+          unit={settings.pressureUnit}
+        />
         <Ruler label="Log anything" />
         <SealTiles marks={marks} nowMs={nowMs} onMark={(mark) => make(mark)} />
         <NextMarkExtras {...{ joint, gathered }} />
-        <SealMarks jointId={jointId} marks={marks} unit={settings.pressureUnit} />
+        <SealMarks jointId={jointId} marks={marks} />
         <Awake />
       </Worktop>
       {open === 'seated' && (
@@ -188,6 +202,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
       {open === 'look' && (
         <LookAgainSheet
           save={save}
+          suggestedMs={outlook.look && Math.max(0, outlook.look.atMs - nowMs)}
           onSpan={async (ms) => {
             if (await lookAgain(ms)) setOpen(undefined);
           }}

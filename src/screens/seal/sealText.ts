@@ -85,6 +85,7 @@ export const markNames: Record<SealMark['mark'], string> = {
   burped: 'Burped',
   pumped: 'Pumped up',
   'let-down': 'Let down',
+  riding: 'Riding pressure',
   verdict: 'Verdict',
 };
 

@@ -106,6 +106,8 @@ export function sealWords(mark: SealMark): string {
       return `it was pumped to ${read(mark)}`;
     case 'let-down':
       return `air was let out, ${read(mark)}`;
+    case 'riding':
+      return `riding pressure set: ${read({ reading: mark })}`;
     case 'verdict': {
       const verdict = {
         holds: 'it holds',

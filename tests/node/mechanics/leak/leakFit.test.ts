@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bendZ, intervalRates, leakLine } from '../../../../src/mechanics/leak/leakFit.ts';
-import { crossing, leakForecast } from '../../../../src/mechanics/leak/leakForecast.ts';
+import { leakForecast, levelReached } from '../../../../src/mechanics/leak/leakForecast.ts';
 import { leastSquares } from '../../../../src/mechanics/leak/leastSquares.ts';
 import { settlingCurve } from '../../../../src/mechanics/leak/settlingCurve.ts';
 import { holdingSet, leakOf, pumpedSet, sealingSet, steadySet } from '../../../fixtures/leaks.ts';
@@ -52,27 +52,27 @@ describe('when 1.5 bar is reached, 95 %', () => {
     ['steady', steadySet, 16.92, 15.57, 18.57],
     ['first four', first4, 17.87, 14.33, 24.24],
   ] as const)('%s', (_, set, at, from, to) => {
-    const found = crossing(line(set), Math.log(1.5), 1.96)!;
+    const found = levelReached(line(set), Math.log(1.5), 1.96)!;
     expect(Math.abs(found.at! - at)).toBeLessThan(0.02);
     expect(Math.abs(found.from - from)).toBeLessThan(0.02);
     expect(Math.abs(found.to! - to)).toBeLessThan(0.02);
   });
 
   test('where the slope is not proven only the early end is said', () => {
-    const found = crossing(line(holdingSet), Math.log(2), 1.96)!;
+    const found = levelReached(line(holdingSet), Math.log(2), 1.96)!;
     expect(Math.abs(found.from - 176.5)).toBeLessThan(0.1);
     expect(found).toEqual({ from: found.from });
   });
 
   test('a gauge that is off by 0.05 bar moves the hour, as the threshold does', () => {
-    const at = [1.55, 1.5, 1.45].map((bar) => crossing(line(steadySet), Math.log(bar), 1.96)!.at!);
+    const at = [1.55, 1.5, 1.45].map((bar) => levelReached(line(steadySet), Math.log(bar), 1.96)!.at!);
     [15.85, 16.92, 18.03].forEach((hour, i) => {
       expect(Math.abs(at[i]! - hour)).toBeLessThan(0.02);
     });
   });
 
   test('all laws together say no less than the permeation law alone', () => {
-    const alone = crossing(line(steadySet), Math.log(1.5), 1.8)!;
+    const alone = levelReached(line(steadySet), Math.log(1.5), 1.8)!;
     const all = leakForecast(steadySet, 1.5)!;
     expect(all.laws.map(({ law }) => law)).toEqual(['permeation', 'laminar', 'orifice', 'crack']);
     expect(all.from).toBeLessThanOrEqual(alone.from);
