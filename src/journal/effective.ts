@@ -42,11 +42,11 @@ export function effective(entries: readonly Entry[]): Entry[] {
   const sorted = [...new Map(entries.map((entry) => [entry.id, entry])).values()].sort(inOrder);
   const all = sorted.filter(isCorrection);
   if (all.length === 0) return sorted;
-  const standing = standingCorrections(all);
+  const standing = new Set(standingCorrections(all));
   const of = new Map<Id, Correction[]>();
   for (const one of standing) of.set(one.corrects, [...(of.get(one.corrects) ?? []), one]);
   const read = sorted.flatMap((entry) => {
-    if (isCorrection(entry)) return standing.includes(entry) ? [entry] : [];
+    if (isCorrection(entry)) return standing.has(entry) ? [entry] : [];
     return asItReads(entry, of.get(entry.id) ?? []) ?? [];
   });
   return read.sort(inOrder);

@@ -3,7 +3,7 @@ import type { Photo } from '../journal/commands.ts';
 import { asItReads } from '../journal/effective.ts';
 import type { Id, Settings } from '../journal/entries.ts';
 import { FIRST_SETTINGS } from '../journal/firstSettings.ts';
-import { type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
+import { type FixRow, type Row, type RowKind, type RowOf, VIEWS_VERSION } from '../journal/rows.ts';
 import { titleToday } from '../journal/titleToday.ts';
 import { readable, upcast } from '../journal/upcasts.ts';
 import { type Database, type JournalLine, VIEWS_META } from './database.ts';
@@ -161,19 +161,35 @@ export async function history(
   return last && sorted.length > limit ? { ...page, next: last.mark } : page;
 }
 
+/**
+ * What corrections made of entries, by their ids. Ids sort by creation, so one reading from the first to the last of
+ * them finds the corrections of all, and few others.
+ */
+async function fixesOf(
+  views: { getAll(range: IDBKeyRange): Promise<Row[]> },
+  entries: readonly { id: Id }[],
+): Promise<Map<Id, FixRow['fixes']>> {
+  const keys = entries.map(({ id }) => `fix/${id}`).sort();
+  const [first, last = first] = [keys[0], keys.at(-1)];
+  if (first === undefined) return new Map();
+  const rows = await views.getAll(IDBKeyRange.bound(first, last));
+  return new Map(rows.flatMap((row) => (row.is === 'fix' ? [[row.entryId, row.fixes] as const] : [])));
+}
+
 /** Lines with what later entries made of them; those that cannot be read apart. */
 async function linesOf(
-  views: { get(key: string): Promise<Row | undefined> },
+  views: { getAll(range: IDBKeyRange): Promise<Row[]> },
   lines: readonly JournalLine[],
 ): Promise<Pick<HistoryPage, 'lines' | 'unread'>> {
   const known = lines.filter(({ entry }) => readable(entry));
-  const fixes = await Promise.all(known.map(({ entry }) => views.get(`fix/${entry.id}`)));
+  const fixes = await fixesOf(
+    views,
+    known.map(({ entry }) => entry),
+  );
   return {
-    lines: known.map(({ seq, entry: stored }, at) => {
+    lines: known.map(({ seq, entry: stored }) => {
       const entry = upcast(stored);
-      const fix = fixes[at];
-      const all = fix?.is === 'fix' ? fix.fixes : [];
-      const standing = all.filter(({ struckOut }) => !struckOut);
+      const standing = (fixes.get(entry.id) ?? []).filter(({ struckOut }) => !struckOut);
       return { seq, entry, now: asItReads(entry, standing), fixes: standing };
     }),
     unread: lines

@@ -1,5 +1,5 @@
 import './history.css';
-import { useCallback, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
@@ -85,6 +85,10 @@ export function History({ place }: { place: string }) {
   const open = openId === undefined ? undefined : lines.find(({ entry }) => entry.id === openId);
   // A new function after each page: the list then looks again whether its end is still near.
   const next = useCallback(() => more(), [more, lines]);
+  // What is looked for may stand anywhere: reading goes on by itself, not only where the list is near its end.
+  useEffect(() => {
+    if (narrowed && !whole && !reading && !failed) more();
+  }, [narrowed, whole, reading, failed, more]);
   const readSoFar = countWords(lines.length, 'entry', 'entries');
   return (
     <Screen
