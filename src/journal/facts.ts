@@ -28,8 +28,12 @@ export function revokedBike(entry: Entry): Id | undefined {
   return entry.type === 'part-moved' ? bikeOfPlace(entry.from) : bikesOf(entry)[0];
 }
 
-const revoking: Fact<Entry> = changes<Entry, 'bike'>('bike', revokedBike, (row, entry) =>
-  releaseStands(row)
+/** A look is a fact of its bike whatever it found: its correction may revoke, and be taken back. */
+const coveredBike = (entry: Entry): Id | undefined =>
+  entry.type === 'torque-found' ? entry.bikeId : revokedBike(entry);
+
+const revoking: Fact<Entry> = changes<Entry, 'bike'>('bike', coveredBike, (row, entry) =>
+  revokedBike(entry) !== undefined && releaseStands(row)
     ? {
         ...row,
         revoked: {
@@ -45,7 +49,7 @@ const revoking: Fact<Entry> = changes<Entry, 'bike'>('bike', revokedBike, (row, 
 /** All that an entry is a fact of; kinds that this version does not know are facts of nothing. */
 export function factsOf(entry: Entry): Fact<Entry>[] {
   const known = Object.hasOwn(kinds, entry.type) ? (kinds[entry.type].facts as unknown as Fact<Entry>[]) : [];
-  return revokedBike(entry) === undefined ? known : [...known, revoking];
+  return coveredBike(entry) === undefined ? known : [...known, revoking];
 }
 
 /** The key of the row that a fact of an entry is about, where it names one. */

@@ -1,8 +1,8 @@
 import { checkEntry, fieldsOf } from '../checkEntry.ts';
 import type { CommandOf } from '../commands.ts';
-import { asItReads, effective, isCorrection, standingCorrections } from '../effective.ts';
-import type { Entry, EntryBody, EntryOf, Id } from '../entries.ts';
-import { begunKey, revokedBike } from '../facts.ts';
+import { asItReads, type Correction, effective, isCorrection, standingCorrections } from '../effective.ts';
+import type { Entry, EntryBody, Id } from '../entries.ts';
+import { begunKey, bikesOf, revokedBike } from '../facts.ts';
 import { type Rows, rootOf } from '../fold.ts';
 import { kinds } from '../kinds/kinds.ts';
 import { standing } from '../order.ts';
@@ -37,32 +37,47 @@ function builtUpon(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
   return others.length > 0 || on('part') || on('joint') || on('step');
 }
 
+/** Whether a look that was noted as "held" reads from now on that a joint that matters had moved. */
+function movedAfterAll(rows: Rows, before: Entry, becomes: Correction['becomes']): boolean {
+  return (
+    before.type === 'torque-found' &&
+    before.outcome === 'held' &&
+    (becomes?.['outcome'] ?? 'held') !== 'held' &&
+    rows.get('joint', before.jointId)?.matters === true
+  );
+}
+
 /**
  * A correction of what a release was signed on revokes it. What happened after the release revokes by itself, as it
- * reads; once it is struck out, the release stands again.
+ * reads; once it is struck out, the release stands again. A look that says "moved" after all was no reason to revoke
+ * when it was written, so its correction is, wherever the look stands.
+ * @param before the entry as it reads now
  * @param becomes what the entry reads like from now on
  */
 function correction(
   rows: Rows,
   entry: Entry,
-  { reason, undo, becomes }: Pick<EntryOf<'entry-corrected'>, 'reason' | 'undo' | 'becomes'>,
+  before: Entry,
+  { reason, undo, becomes }: Pick<Correction, 'reason' | 'undo' | 'becomes'>,
   remarksOnly: boolean,
 ): EntryBody {
-  const revokes = revokedBike(entry);
+  const moves = movedAfterAll(rows, before, becomes);
+  const [bikeId] = bikesOf(entry);
+  const revokes = moves ? bikeId : revokedBike(entry);
   const release = revokes === undefined || remarksOnly ? undefined : rows.get('bike', revokes)?.release;
-  const moved = typeof becomes?.['happenedAtMs'] === 'number' ? becomes['happenedAtMs'] : standing(entry).ms;
+  const atMs = typeof becomes?.['happenedAtMs'] === 'number' ? becomes['happenedAtMs'] : standing(entry).ms;
   return present({
     type: 'entry-corrected',
     ...{ corrects: entry.id, reason, undo, becomes },
     bikeId: revokes ?? (entry as { bikeId?: Id }).bikeId,
-    matters: release && Math.min(standing(entry).ms, moved) <= release.atMs ? true : undefined,
+    matters: release && (moves || Math.min(standing(entry).ms, atMs) <= release.atMs) ? true : undefined,
   });
 }
 
 function strike(rows: Rows, entry: Entry, reason: string, undo: boolean, together: readonly Id[]): EntryBody {
-  if (!today(rows, entry)) refuse('already-undone');
+  const before = today(rows, entry) ?? refuse('already-undone');
   if (builtUpon(rows, entry, together)) refuse('others-build-on-it');
-  return correction(rows, entry, { reason, undo, becomes: null }, false);
+  return correction(rows, entry, before, { reason, undo, becomes: null }, false);
 }
 
 /** Strikes out what was just written. The entries stay readable; nothing is deleted. */
@@ -99,5 +114,5 @@ export function correct(rows: Rows, command: CommandOf<'correct'>, now: Circumst
   if (changed.length === 0) refuse(named.length === 0 ? 'cannot-be-corrected' : 'nothing-changes');
   checkEntry(rows, { ...before, ...becomes } as Entry, changed);
   const remarksOnly = changed.every((field) => fields[field]?.as === 'remark');
-  return [correction(rows, entry, { reason, undo: false, becomes }, remarksOnly)];
+  return [correction(rows, entry, before, { reason, undo: false, becomes }, remarksOnly)];
 }

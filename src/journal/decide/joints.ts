@@ -102,37 +102,33 @@ export function refuseWithoutParts(rows: Rows, joint: JointRow): void {
 export const startedBy = ({ happenedAtMs }: { happenedAtMs?: number }): number =>
   happenedAtMs ?? Number.POSITIVE_INFINITY;
 
+/** The ends of the waits and re-checks about a joint that began by an instant. */
+export function endedAbout(rows: Rows, { jointId, bikeId }: JointRow, atMs: number): EntryBody[] {
+  const about = <R extends { jointId?: Id }>(row: R) => row.jointId === jointId;
+  const waits = rows.group('wait', `wait@${bikeId}`).filter((row) => about(row) && row.startedAtMs <= atMs);
+  const rechecks = rows
+    .group('recheck', `recheck@${bikeId}`)
+    .filter((row) => about(row) && row.setAtMs <= atMs);
+  return [
+    ...waits.map(
+      ({ waitId }): EntryBody => ({
+        ...{ type: 'wait-ended', waitId, bikeId, jointId },
+        outcome: 'no-longer-needed',
+      }),
+    ),
+    ...rechecks.map(
+      ({ recheckId }): EntryBody => ({
+        ...{ type: 'recheck-dropped', recheckId, bikeId, jointId },
+        why: 'taken apart',
+      }),
+    ),
+  ];
+}
+
 /** A joint comes apart, and with it end the waits and re-checks that were about it. */
 export function apart(rows: Rows, joint: JointRow, why: string, atMs: number): EntryBody[] {
   const { jointId, bikeId, matters } = joint;
-  const about = <R extends { jointId?: Id }>(row: R) => row.jointId === jointId;
-  return [
-    { type: 'joint-taken-apart', jointId, bikeId, why, matters },
-    ...rows
-      .group('wait', `wait@${bikeId}`)
-      .filter((row) => about(row) && row.startedAtMs <= atMs)
-      .map(
-        ({ waitId }): EntryBody => ({
-          type: 'wait-ended',
-          waitId,
-          bikeId,
-          jointId,
-          outcome: 'no-longer-needed',
-        }),
-      ),
-    ...rows
-      .group('recheck', `recheck@${bikeId}`)
-      .filter((row) => about(row) && row.setAtMs <= atMs)
-      .map(
-        ({ recheckId }): EntryBody => ({
-          type: 'recheck-dropped',
-          recheckId,
-          bikeId,
-          jointId,
-          why: 'taken apart',
-        }),
-      ),
-  ];
+  return [{ type: 'joint-taken-apart', jointId, bikeId, why, matters }, ...endedAbout(rows, joint, atMs)];
 }
 
 export function takeJointApart(rows: Rows, command: CommandOf<'take-joint-apart'>): Ruling {

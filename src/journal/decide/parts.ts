@@ -2,8 +2,8 @@ import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, OneWayChange, Place } from '../entries.ts';
 import { bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
-import type { PartRow } from '../rows.ts';
-import { apart, partsOf, startedBy } from './joints.ts';
+import type { JointRow, PartRow } from '../rows.ts';
+import { apart, endedAbout, partsOf, startedBy } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -37,11 +37,9 @@ export function describePart(rows: Rows, command: CommandOf<'describe-part'>): R
   return [present({ type: 'part-described', partId, bikeId, ...about, ...clearing(part, about) })];
 }
 
-/** Joints of a bike that hold this part and are still together. */
-function jointsHolding(rows: Rows, bikeId: Id, part: PartRow) {
-  return rows
-    .group('joint', `joint@${bikeId}`)
-    .filter((joint) => joint.state !== 'apart' && partsOf(joint).includes(part.partId));
+/** Joints of a bike that hold this part, together or apart. */
+function jointsHolding(rows: Rows, bikeId: Id, part: PartRow): JointRow[] {
+  return rows.group('joint', `joint@${bikeId}`).filter((joint) => partsOf(joint).includes(part.partId));
 }
 
 /** The looks that a part's one-way changes ask for go with it: they end on the bike it leaves and begin on the next. */
@@ -84,10 +82,14 @@ export function movePart(rows: Rows, command: CommandOf<'move-part'>, now: Circu
   if (to.on === 'bike') bikeOf(rows, to.bikeId);
   const from = bikeOfPlace(part.place);
   const joints = from === undefined ? [] : jointsHolding(rows, from, part);
-  const matters = joints.some((joint) => joint.matters) || undefined;
+  const matters = joints.some((joint) => joint.matters && joint.state !== 'apart') || undefined;
   const { why, condition } = command;
   return [
-    ...joints.flatMap((joint) => apart(rows, joint, `${part.name} taken off`, startedBy(command))),
+    ...joints.flatMap((joint) =>
+      joint.state === 'apart'
+        ? endedAbout(rows, joint, startedBy(command))
+        : apart(rows, joint, `${part.name} taken off`, startedBy(command)),
+    ),
     present({ type: 'part-moved', partId: part.partId, from: part.place, to, why, condition, matters }),
     ...inspectionsMoved(rows, part, bikeOfPlace(to), now, command.happenedAtMs ?? now.nowMs),
   ];

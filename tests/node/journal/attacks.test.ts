@@ -746,4 +746,51 @@ describe('what a naive second model found', () => {
     expect((await bikeNow(logbook)).bike.revoked).toBeUndefined();
     logbook.close();
   });
+
+  test.each([
+    ['before the release', true],
+    ['after the release', false],
+  ])('[L2] a look %s that is corrected to "moved" revokes', async (_when, before) => {
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId } = await aBike(logbook);
+    await torque(logbook, jointId);
+    const look = async () => {
+      clock.nowMs += MINUTE;
+      const held = { type: 'find-torque', jointId, outcome: 'held', way: 'mark' } as const;
+      const [entry] = await done(logbook, held);
+      clock.nowMs += MINUTE;
+      return entry?.id ?? '';
+    };
+    const early = before ? await look() : '';
+    await release(logbook, 'b1');
+    const entryId = before ? early : await look();
+    expect((await bikeNow(logbook)).bike.revoked).toBeUndefined();
+    clock.nowMs += MINUTE;
+    const becomes = { outcome: 'moved' };
+    const [fix] = await done(logbook, { type: 'correct', entryId, reason: 'it had turned', becomes });
+    expect((await bikeNow(logbook)).bike.revoked).toBeDefined();
+    await done(logbook, { type: 'undo', entryIds: [fix?.id ?? ''] });
+    expect((await bikeNow(logbook)).bike.revoked).toBeUndefined();
+    logbook.close();
+  });
+
+  test('[P2] a wait about a joint that is apart already ends when one of its parts leaves', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { jointId } = await aBike(logbook);
+    await done(logbook, { type: 'take-joint-apart', jointId, why: 'grease' });
+    await done(logbook, {
+      type: 'start-wait',
+      bikeId: 'b1',
+      jointId,
+      kind: 'adhesive',
+      title: 'Glue',
+      waitMs: DAY,
+    });
+    expect((await bikeNow(logbook)).waits).toHaveLength(1);
+    clock.nowMs += MINUTE;
+    const [partId = ''] = (await jointNow(logbook, jointId)).partIds;
+    await done(logbook, { type: 'move-part', partId, to: { on: 'shelf' } });
+    expect((await bikeNow(logbook)).waits).toHaveLength(0);
+    logbook.close();
+  });
 });

@@ -13,7 +13,8 @@ const fields: { [T in EntryType]?: (world: World) => Record<string, unknown> } =
   'wait-started': ({ dice }) => ({ waitMs: (5 + dice.below(3000)) * MINUTE }),
   'locker-applied': ({ dice }) =>
     dice.chance(0.5) ? { grade: 'high' } : { waitMs: (1 + dice.below(30)) * HOUR },
-  'torque-found': ({ dice }) => (dice.chance(0.5) ? { note: 'again' } : { outcome: 'held' }),
+  'torque-found': ({ dice }) =>
+    dice.chance(0.4) ? { note: 'again' } : { outcome: dice.chance(0.5) ? 'held' : 'moved' },
   'defect-found': ({ dice }) => ({ words: `words ${dice.below(1000)}` }),
   'bike-started': ({ dice }) => ({ name: `Name ${dice.below(1000)}` }),
   'part-added': ({ dice }) => ({ name: `Name ${dice.below(1000)}` }),

@@ -95,7 +95,17 @@ const debts: { [T in CommandType]?: Owed<T> } = {
     ),
   correct: ({ entryId, becomes }, { before, gave }) => {
     const entry = before.read.find(({ id }) => id === entryId);
-    if (!entry || becomes === null || is('torque-found', 'joint-described')(entry)) return [];
+    if (!entry || becomes === null || is('joint-described')(entry)) return [];
+    if (is('torque-found')(entry)) {
+      const moves = entry.outcome === 'held' && (becomes['outcome'] ?? 'held') !== 'held';
+      const stood = before.bikes.get(entry.bikeId);
+      if (!moves || !stood?.release || before.joints.get(entry.jointId)?.matters !== true) return [];
+      return debt(
+        'L2 a look that moved after all revokes',
+        true,
+        gave.filter(is('entry-corrected')).some(({ matters }) => matters === true),
+      );
+    }
     const changed = Object.keys(becomes).filter(
       (name) => JSON.stringify(becomes[name]) !== JSON.stringify(field(entry, name)),
     );
@@ -134,9 +144,7 @@ const debts: { [T in CommandType]?: Owed<T> } = {
     const from = before.parts.get(partId)?.place;
     const moved = debt('P1 where it was put', to, after.parts.get(partId)?.place);
     if (from?.on !== 'bike') return moved;
-    // What waits about a joint that was apart already is left open here: the rule may be read both ways.
-    const together = holding(before.joints, from.bikeId, partId).filter(([, { state }]) => state !== 'apart');
-    const held = together.map(([id]) => id);
+    const held = holding(before.joints, from.bikeId, partId).map(([id]) => id);
     return [
       ...moved,
       ...held.flatMap((id) => [
