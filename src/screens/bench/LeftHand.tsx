@@ -1,3 +1,4 @@
+import './leftHand.css';
 import type { JointRow } from '../../journal/rows.ts';
 import { leftHanded } from '../../standards/screws/leftHand.ts';
 
