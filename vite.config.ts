@@ -20,7 +20,10 @@ export default defineConfig({
     cssCodeSplit: false,
     // A picture within the sheet would hold up the first screen.
     assetsInlineLimit: 0,
-    rolldownOptions: { output: { codeSplitting: pageScripts(`${top}src`) } },
+    // Short names: the worker's list carries each, and compares every file by a hash of its own.
+    rolldownOptions: {
+      output: { codeSplitting: pageScripts(`${top}src`), chunkFileNames: 'assets/[name]-[hash:7].js' },
+    },
   },
   server: { port: 4173 },
   preview: { port: 4173 },
