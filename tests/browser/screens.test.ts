@@ -48,7 +48,7 @@ beforeAll(async () => {
   await firstVisit(phone, served.origin);
   await page.getByRole('button', { name: /Look at the demo/ }).click();
   await page.getByText('Magpie (demo)').waitFor({ timeout: 110_000 });
-  await page.getByText(/Bringing the demo in/).waitFor({ state: 'detached', timeout: 110_000 });
+  await page.getByText(/Loading the demo/).waitFor({ state: 'detached', timeout: 110_000 });
 });
 
 afterAll(async () => {
@@ -254,7 +254,7 @@ describe.each([
     const [, hash, opener] = pad;
     await page.setViewportSize({ width, height });
     // What fell due is told once in a bar of its own, which is put away here.
-    const seen = page.getByRole('button', { name: 'Seen' });
+    const seen = page.getByRole('button', { name: 'Dismiss' });
     await goTo('#/home');
     if (await seen.isVisible()) await seen.click();
     await goTo(hash);

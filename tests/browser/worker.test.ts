@@ -86,7 +86,7 @@ describe('an update', () => {
     // Something is half typed: not even the offer stands in the way.
     expect(await phone.page.getByText('A newer version is ready').count()).toBe(0);
     expect(await phone.page.getByLabel('Name').inputValue()).toBe('Half typed');
-    await phone.page.getByRole('button', { name: 'Start it' }).click();
+    await phone.page.getByRole('button', { name: 'Add bike' }).click();
     await phone.page.getByRole('heading', { level: 1, name: 'Half typed' }).waitFor();
     await phone.page.evaluate(() => {
       location.hash = '#/home';

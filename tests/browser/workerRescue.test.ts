@@ -20,7 +20,7 @@ const heading = (name: string) => phone.page.getByRole('heading', { level: 1, na
 async function startBike(name: string): Promise<void> {
   await phone.page.goto(`${served.origin}/#/new-bike`);
   await phone.page.getByLabel('Name').fill(name);
-  await phone.page.getByRole('button', { name: 'Start it' }).click();
+  await phone.page.getByRole('button', { name: 'Add bike' }).click();
   await heading(name);
 }
 

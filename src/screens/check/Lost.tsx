@@ -80,7 +80,7 @@ export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
       <HoldButton
         kind="danger"
         icon="plus"
-        explain={copied ? 'Hold. This deletes the second copy as well.' : 'Hold until the bar is full'}
+        explain={copied ? 'Hold. This deletes the second copy as well.' : 'Press and hold'}
         onHeld={() => void beginNew()}
       >
         Start a new logbook

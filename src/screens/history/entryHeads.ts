@@ -56,7 +56,7 @@ export const entryHeads: Record<EntryType, EntryTitle> = {
   'tool-found-out': head('notes', 'warning', 'Tool out of calibration'),
   'defect-found': head('riding', 'warning', 'Defect'),
   'defect-closed': head('riding', 'check', 'Defect mended'),
-  'ride-check-confirmed': head('riding', 'lookup', 'Looked over'),
+  'ride-check-confirmed': head('riding', 'lookup', 'Pre-ride check'),
   'bike-released': head('riding', 'flag', 'Release'),
   'release-withdrawn': head('riding', 'stop', 'Release withdrawn'),
   'ride-logged': head('riding', 'bike', 'Ride'),

@@ -80,7 +80,7 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
   return (
     <>
       <Section label="Due" lines={late} nowMs={nowMs} />
-      <Section label="Waits" lines={waits} nowMs={nowMs} />
+      <Section label="Timers" lines={waits} nowMs={nowMs} />
       <Section label="Due within a week" lines={soon} nowMs={nowMs} />
     </>
   );

@@ -46,7 +46,7 @@ export function FirstWords({ state, load }: Demo) {
         If a brake, bar, stem, fork or wheel fails you can be killed. Follow the makers’ figures and local
         law. A tick means logged, not safe. Not sure? Ask a qualified mechanic.
       </Notice>
-      <Notice kind="note" title="It lives on this phone alone">
+      <Notice kind="note" title="Stored on this phone only">
         No account, no network, no copy on any server: a lost or wiped phone takes the logbook with it. Save a
         copy under Settings after each build day, and keep it elsewhere.
       </Notice>

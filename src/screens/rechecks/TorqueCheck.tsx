@@ -84,7 +84,7 @@ export function TorqueCheck(props: RecheckProps & { joint: JointRow }) {
               icon="check"
               under={
                 ruling.ok && !pulled
-                  ? 'The target came without any movement'
+                  ? 'Reached target, no movement'
                   : 'What was applied came without any movement'
               }
               onPress={held}

@@ -97,7 +97,7 @@ export const fieldLabels: Record<EntryField, string> = {
   untilMs: 'Until',
   untilKm: 'Up to',
   restriction: 'Restriction',
-  groupId: 'Looked over',
+  groupId: 'Pre-ride check',
   items: 'Points',
   statement: 'Statement',
   covers: 'Covers',

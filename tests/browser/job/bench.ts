@@ -94,7 +94,7 @@ export function built(): void {
       await takeUp(page, bikeId, 'Saddle rails', 'Torque');
       await page.getByText('No torque given, no source').waitFor();
       await boltsTight(page, 0, 2, 2);
-      await touch(page, /^Type what was applied/);
+      await touch(page, /^Enter the torque/);
       await press(page, 'in·lbf', true);
       await keys(page, '44,3');
       await press(page, /^Log 44,3\sin·lbf/);
@@ -114,7 +114,7 @@ export function built(): void {
       await takeUp(page, bikeId, 'Rotor on hub', 'Threadlocker');
       await page.getByRole('radio', { name: /^Medium strength On threads/ }).check();
       await page.getByRole('radio', { name: /^Bare aluminium/ }).check();
-      await touch(page, /^Put on/);
+      await touch(page, /^Applied: start curing/);
       await saved();
       const [locker] = await entries(page, 'locker-applied');
       const [wait] = await rows(page, 'wait');
@@ -167,7 +167,7 @@ export function killed(): void {
       expect(await journal(page)).toEqual(before);
 
       await press(page, /Wagtail/);
-      await press(page, /^To the bench/);
+      await press(page, /^Start work/);
       await page.getByText('Was this step finished before you stopped?').waitFor();
       await page.getByText('Some bolts were counted off').waitFor();
       await press(page, /^No, do it now/);

@@ -67,7 +67,7 @@ export function readLater(): void {
     test('[P1] [P2] the saddle goes to another bike: its joint comes apart, and its own history tells of both', async () => {
       await goTo(page, '#/new-bike');
       await page.getByLabel('Name').fill('Dunlin');
-      await press(page, 'Start it');
+      await press(page, 'Add bike');
       await page.getByRole('heading', { level: 1, name: 'Dunlin' }).waitFor();
       const dunlin = (await rows(page, 'bike')).find(({ name }) => name === 'Dunlin')?.bikeId;
       const { partId } = await part(wagtail.saddle.name);
@@ -90,7 +90,7 @@ export function readLater(): void {
           ),
         )
         .toEqual(['Dunlin', 'Wagtail', expect.stringMatching(/shelf/i)]);
-      await press(page, /^Everything that happened to it/);
+      await press(page, /^Full history/);
       await page
         .getByRole('button', { name: /Dunlin/ })
         .first()
@@ -109,11 +109,11 @@ export function carriedAway(): void {
 
     test('[W1] a wait is the same instant there, told in the time of the place', async () => {
       await goTo(page, `#/bike/${bikeId}`);
-      await unfold(page, 'Waits');
+      await unfold(page, 'Timers');
       await press(page, 'Start a timer');
       await page.getByLabel('What are you waiting for?').fill('Glue under the grips');
       await page.getByLabel('How long, hours').fill('24');
-      await press(page, 'Start it');
+      await press(page, 'Start timer');
       await page.getByRole('button', { name: /Glue under the grips.*left/ }).waitFor();
       const before = { rechecks: await rows(page, 'recheck'), waits: await rows(page, 'wait') };
       const dueAtMs = before.waits.find(({ title }) => title.startsWith('Glue'))?.dueAtMs ?? 0;
@@ -121,12 +121,12 @@ export function carriedAway(): void {
       await putDownFor(MINUTE_MS, AWAY);
       expect({ rechecks: await rows(page, 'recheck'), waits: await rows(page, 'wait') }).toEqual(before);
       await goTo(page, `#/bike/${bikeId}`);
-      await unfold(page, 'Waits');
+      await unfold(page, 'Timers');
       await page.getByRole('button', { name: /Glue under the grips.*23 h \d\d left/ }).click();
       await page.getByRole('timer').getByText(clockIn(AWAY.zone, dueAtMs)).waitFor();
       expect(clockIn(AWAY.zone, dueAtMs)).not.toBe(clockIn(HOME.zone, dueAtMs));
       await page.clock.fastForward(dueAtMs - (await nowMs()) + 1000);
-      await press(page, /^Looked at, it has set/);
+      await press(page, /^Checked, cured/);
       await expect.poll(async () => (await entries(page, 'wait-ended')).at(-1)?.zone).toBe(AWAY.zone);
     });
 

@@ -30,7 +30,7 @@ export function sealed(): void {
     test('seated dry, sealant in, spun, laid on both sides, soaped, read: each mark is an entry', async () => {
       await takeUp(page, bikeId, 'Front tyre on rim', 'Seat the tyre');
       await press(page, /^Seat the tyre/);
-      await touch(page, /^It is on its seats/);
+      await touch(page, /^Bead seated/);
       await page.getByRole('radio', { name: 'Even', exact: true }).check();
       await press(page, 'Type the pressure', true);
       await keys(page, '3,0');
@@ -38,7 +38,7 @@ export function sealed(): void {
       // [W4] Not marked tubeless it may see 2.75 bar without a tube: the figure is asked about before it is kept.
       await page.getByText(/^3,0 bar: at most 2.75 bar$/).waitFor();
       await press(page, /^It was 3,0 bar/);
-      await touch(page, /^Sealant is in/);
+      await touch(page, /^Sealant added/);
       await keys(page, '60');
       await press(page, /^Log 60 mL/);
       await touch(page, /^Spun and shaken/);
@@ -46,7 +46,7 @@ export function sealed(): void {
       await touch(page, 'Log only');
       await page.getByRole('heading', { level: 2, name: 'Lay it on its right side' }).waitFor();
       await touch(page, 'Log only');
-      await touch(page, /^Soap is on/);
+      await touch(page, /^Soap test/);
       await press(page, 'No bubbles');
       await touch(page, /^Type the pressure/);
       await keys(page, '2,4');
@@ -92,7 +92,7 @@ export function sealed(): void {
           .toMatch(/Seal: .*Wagtail.*\d+ min left/);
       }
       await goTo(page, '#/home');
-      await page.getByRole('heading', { level: 2, name: 'Waits' }).waitFor();
+      await page.getByRole('heading', { level: 2, name: 'Timers' }).waitFor();
       await page.getByRole('link', { name: /Seal: .*Wagtail.*\d+ min left/ }).waitFor();
     });
 
@@ -101,7 +101,7 @@ export function sealed(): void {
       await page.clock.fastForward((wait?.dueAtMs ?? 0) - (await nowMs()) + 1000);
       await page.getByRole('link', { name: /^Due now:.*Wagtail/ }).waitFor();
       await page.getByRole('heading', { level: 2, name: 'Due', exact: true }).waitFor();
-      await press(page, 'Seen');
+      await press(page, 'Dismiss');
       await page
         .getByRole('link', { name: /Seal: .*Wagtail/ })
         .first()
@@ -130,8 +130,8 @@ export function released(): void {
   describe('before the first ride', () => {
     /** Signs the statement for a first ride as far as the logbook lets it. */
     const sign = async () => {
-      await press(page, /^To the statement/);
-      await page.getByRole('radio', { name: /^For a first short ride/ }).check();
+      await press(page, /^Sign off/);
+      await page.getByRole('radio', { name: /^Cleared for a short test ride/ }).check();
       await page.getByLabel('What it covers').fill('Front wheel, brake disc, cockpit, pedals');
       await page.getByLabel('Signed by').fill('The builder');
       await hold(page, /^Sign it/);
@@ -146,9 +146,9 @@ export function released(): void {
         for (const [at] of items.entries()) {
           await page.getByRole('button', { name: 'OK' }).nth(at).click();
         }
-        await touch(page, /^Confirm all of it/);
+        await touch(page, /^All OK/);
       }
-      await page.getByRole('button', { name: /^To the statement/ }).waitFor();
+      await page.getByRole('button', { name: /^Sign off/ }).waitFor();
       const confirmed = await entries(page, 'ride-check-confirmed');
       expect(confirmed.map(({ groupId }) => groupId)).toEqual(rideCheck.map(({ id }) => id));
       expect(confirmed.flatMap(({ items }) => items).every(({ ok }) => ok)).toBe(true);
@@ -228,7 +228,7 @@ export function rechecked(): void {
       await page.getByText(/Do not turn it: threadlocker since/).waitFor();
       const offered = await page.locator('main, footer').getByRole('button').allTextContents();
       expect(offered.filter((words) => /pull|moved|tool|torque/i.test(words))).toEqual([]);
-      await touch(page, /^Held/);
+      await touch(page, /^OK/);
       await expect.poll(async () => (await entries(page, 'torque-found')).length).toBe(1);
       expect((await entries(page, 'torque-found'))[0]).toMatchObject({ way: 'mark', outcome: 'held' });
       // [L2] A look that found everything as it was leaves the release alone.
@@ -237,7 +237,7 @@ export function rechecked(): void {
 
     test('[T3] a joint that moved at 4,1 is brought to 5: found stands beside applied; [L2] the release is revoked', async () => {
       await press(page, 'Back', true);
-      await page.getByRole('button', { name: /^Stem on steerer: pull to the target/ }).click();
+      await page.getByRole('button', { name: /^Stem on steerer: torque check/ }).click();
       await touch(page, 'It moved');
       await keys(page, '4,1');
       await press(page, /^Take 4,1\sN·m/);
@@ -258,14 +258,14 @@ export function rechecked(): void {
       await page.getByText('moved once').waitFor();
       await goTo(page, `#/bike/${bikeId}`);
       await page.getByText('Revoked', { exact: true }).waitFor();
-      await page.getByText(/a re-check met a joint that had moved|a torque was logged since/).waitFor();
+      await page.getByText(/a re-check found a moved joint|a torque was logged since/).waitFor();
       await goTo(page, '#/home');
       await page.getByText(/^Release revoked/).waitFor();
     });
 
     test('the axle nuts get another figure by the keypad; the figure of the build stays in its day', async () => {
       await goTo(page, `#/rechecks/${bikeId}`);
-      await page.getByRole('button', { name: /^Front axle nuts: pull to the target/ }).click();
+      await page.getByRole('button', { name: /^Front axle nuts: torque check/ }).click();
       await touch(page, 'It moved');
       await keys(page, '18');
       await press(page, /^Take 18\sN·m/);

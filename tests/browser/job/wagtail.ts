@@ -42,7 +42,7 @@ export const tyre: PartTyped = {
   kind: 'Tyre',
   sizes: [
     { face: 'Tyre', size: 'Width', typed: '42' },
-    { face: 'Tyre', size: 'Printed greatest pressure', typed: '3,5', printed: true },
+    { face: 'Tyre', size: 'Maximum pressure, as marked', typed: '3,5', printed: true },
   ],
 };
 export const cranks: PartTyped = { name: 'Track cranks', kind: 'Cranks' };

@@ -13,7 +13,7 @@ export function writtenDown(): void {
       await press(page, 'New bike');
       await page.getByLabel('Name').fill('Wagtail');
       await page.getByLabel('Notes').fill('A town bike from three crates');
-      await press(page, 'Start it');
+      await press(page, 'Add bike');
       await page.getByRole('heading', { level: 1, name: 'Wagtail' }).waitFor();
       await buildOn('Wagtail');
       await leaveTheNetwork();
@@ -58,10 +58,10 @@ export function writtenDown(): void {
       await page.getByLabel('How', { exact: true }).fill('Tube cutter, ends dressed with a file');
       await page.getByLabel('Why', { exact: true }).fill('Too wide for the gate');
       await page.getByLabel('What to look for').fill('Cracks from the cut edge');
-      await page.getByRole('button', { name: /^Sign the change/ }).click();
+      await page.getByRole('button', { name: /^Save the change/ }).click();
       await page.waitForTimeout(300);
       expect(await entries(page, 'part-changed'), 'a tap signs nothing').toEqual([]);
-      await hold(page, /^Sign the change/);
+      await hold(page, /^Save the change/);
       await page.getByRole('heading', { level: 1, name: wagtail.bar.name, exact: true }).waitFor();
       await page.getByText('720 mm → 640,5 mm').waitFor();
       const [change] = await entries(page, 'part-changed');
@@ -122,7 +122,7 @@ export function planned(): void {
       await page.getByText(/15 not done/).waitFor();
 
       await change(/^Change step 1: Front tyre on rim/);
-      await press(page, 'Later');
+      await press(page, 'Move down');
       await page.getByText(/^Step 2 of 16, behind “Rotor on hub”/).waitFor();
       await page.keyboard.press('Escape');
 

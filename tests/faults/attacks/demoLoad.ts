@@ -32,7 +32,7 @@ export const tapDemo = (page: Page) => page.getByRole('button', { name: 'Look at
 export async function demoThere(page: Page): Promise<void> {
   const timeout = 240_000;
   await page
-    .getByText(/The demo is in the logbook|could not be brought in/)
+    .getByText(/Demo bikes loaded|demo did not load/)
     .first()
     .waitFor({ timeout });
   await page.getByText('Loading the demo').first().waitFor({ state: 'detached', timeout });

@@ -64,7 +64,7 @@ async function typeIntoFull(page: Page, bikeId: string, kept: Acknowledged, give
   await sheet.getByRole('textbox').first().fill(words);
   await sheet.getByRole('button', { name: 'Save' }).click();
   const told = await sheet
-    .getByText(/no room left/)
+    .getByText(/storage full/)
     .first()
     .waitFor({ timeout: 20_000 })
     .then(

@@ -30,7 +30,7 @@ async function typeBike(page: Page, _dice: Dice, _known: Known, kept: Acknowledg
   await page.getByLabel('Name').fill('');
   await page.getByLabel('Name').pressSequentially(name, { delay: 4 });
   await page.getByLabel('Notes').fill('Out of three crates');
-  await page.getByRole('button', { name: 'Start it' }).click();
+  await page.getByRole('button', { name: 'Add bike' }).click();
   await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
   kept.promise({ type: 'bike-started', name });
 }

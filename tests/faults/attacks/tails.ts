@@ -19,7 +19,7 @@ function logOf(profile: string): string {
 }
 
 /** Words of the first screen that only stand there while nothing was ever written down. */
-const GREETING = 'never meant for each other';
+const GREETING = 'made from mixed parts';
 
 /** What a start shows of a logbook that was acknowledged. */
 interface Seen {

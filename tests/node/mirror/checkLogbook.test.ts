@@ -84,7 +84,7 @@ const manipulations: Record<string, { act(at: At): Promise<unknown>; alone: bool
   'a row altered': {
     act: async ({ db }) => {
       const row = await db.get('views', 'bike/b1');
-      return db.put('views', { ...row, name: 'Somebody else' } as never);
+      return db.put('views', { ...row, name: 'Another person' } as never);
     },
     alone: true,
   },

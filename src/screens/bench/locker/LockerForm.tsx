@@ -36,7 +36,7 @@ const removals = { 'hand-tools': 'hand tools', heat: 'heat', puller: 'a puller' 
 
 function Cure({ draft, nearDiscBrake, gapMm }: Pick<LockerFormProps, 'draft' | 'nearDiscBrake' | 'gapMm'>) {
   const wait = lockerWaitOf(draft, nearDiscBrake, gapMm);
-  if (!wait) return <p class="far">Choose grade and surface: the wait follows from them.</p>;
+  if (!wait) return <p class="far">Choose grade and surface to get the curing time.</p>;
   if (!wait.ok) return <Notice kind="caution" title={refusalWords[wait.reason]} />;
   const { rideHours, fullHours, waitHours, advice } = wait.cure;
   const full = fullHours ? `full after ${hours(fullHours)}` : 'never full on this surface without primer';
