@@ -217,7 +217,7 @@ export function rechecked(): void {
       const now = await nowMs();
       expect(set.filter(({ dueAtMs = Number.POSITIVE_INFINITY }) => dueAtMs > now)).toEqual([]);
       expect(set.some(({ partId, kind }) => partId !== undefined && kind === 'inspect')).toBe(true);
-      await page.getByRole('button', { name: new RegExp(`^Go through ${set.length}`) }).waitFor();
+      await page.getByRole('button', { name: new RegExp(`^Check ${set.length} now`) }).waitFor();
       // Summer time begins on 30 March 2031 in Vienna: thirty days on it is the same time on the clock, not 720 hours.
       const stemCheck = set.find(({ title }) => title.startsWith('Stem on steerer'));
       expect((stemCheck?.timeDueMs ?? 0) - (stemCheck?.setAtMs ?? 0)).toBe(30 * DAY_MS - 60 * MINUTE_MS);
