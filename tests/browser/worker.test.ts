@@ -250,7 +250,7 @@ describe('what falls due', () => {
     await lookAtPage();
     await phone.page
       .getByRole('complementary', { name: 'Remarks' })
-      .getByText(/things, first/)
+      .getByText(/\d+ due: /)
       .waitFor();
   });
 });

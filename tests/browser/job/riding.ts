@@ -224,7 +224,7 @@ export function rechecked(): void {
     });
 
     test('[R3] a joint with threadlocker is looked at by its mark; nothing there offers to pull it', async () => {
-      await page.getByRole('button', { name: /^Rotor on hub: look at the mark/ }).click();
+      await page.getByRole('button', { name: /^Rotor on hub: check paint mark/ }).click();
       await page.getByText(/Do not turn it: threadlocker since/).waitFor();
       const offered = await page.locator('main, footer').getByRole('button').allTextContents();
       expect(offered.filter((words) => /pull|moved|tool|torque/i.test(words))).toEqual([]);
