@@ -1,11 +1,22 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import { pageScripts } from './sw/build/chunks.ts';
 import { classicScripts } from './sw/build/classicScripts.ts';
 import { precacheList } from './sw/build/precache.ts';
 
 // Absolute, because the page's root is src and tests live beside it.
 const top = fileURLToPath(new URL('.', import.meta.url));
+
+/** Large files first, as Vitest has it; but the story of the whole job, long in a short file, before them. */
+class LongFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const story = ({ moduleId }: TestSpecification) => moduleId.endsWith('/job.test.ts');
+    const sorted = await super.sort(files);
+    return [...sorted.filter(story), ...sorted.filter((file) => !story(file))];
+  }
+}
 
 export default defineConfig({
   root: 'src',
@@ -28,6 +39,7 @@ export default defineConfig({
   server: { port: 4173 },
   preview: { port: 4173 },
   test: {
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         extends: true,
@@ -40,6 +52,8 @@ export default defineConfig({
           include: ['tests/node/**/*.test.ts'],
           exclude: ['tests/node/checks/**'],
           pool: 'forks',
+          // Left to itself Vitest keeps one core free.
+          maxWorkers: availableParallelism(),
         },
       },
       {
@@ -54,7 +68,7 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/build.ts'],
-          // Most of their time is spent waiting; two at once fill two cores.
+          // Most of their time is spent waiting; two at once fill two cores, and three gain nothing.
           maxWorkers: 2,
           testTimeout: 120_000,
           hookTimeout: 120_000,

@@ -53,7 +53,7 @@ async function registerWorker(
     await registration?.update();
     return Boolean(registration?.installing ?? registration?.waiting);
   });
-  // One look an hour at most, when somebody comes back to the page; never while the page is hidden.
+  // One look an hour at most, when the person comes back to the page; never while the page is hidden.
   let lookedMs = Date.now();
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState !== 'visible' || Date.now() - lookedMs < 3_600_000) return;

@@ -93,7 +93,7 @@ export interface Logbook {
    */
   run(command: Command | readonly Command[], photos?: Photo[]): Promise<Done | Refused>;
   read<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<Views[V]['gives']>;
-  /** Reads a view before anybody asks, so that the first drawing finds it there. */
+  /** Reads a view before a screen asks, so that the first drawing finds it there. */
   readAhead<V extends ViewName>(view: V, ask: Views[V]['ask']): Promise<void>;
   /** What was read ahead and is still true; nothing after the next commit. */
   peek<V extends ViewName>(view: V, ask: Views[V]['ask']): Views[V]['gives'] | undefined;
@@ -357,7 +357,7 @@ function zoneOfThePhone(): () => string {
   };
 }
 
-/** RFC 9562 UUID, version 7: sorts by creation and needs nobody to hand it out. */
+/** RFC 9562 UUID, version 7: sorts by creation and needs no server to hand it out. */
 function newId(): Id {
   return v7();
 }

@@ -31,7 +31,7 @@ const lineLeavingOut = (line: SheetLine, without: (text: string) => string): She
 });
 
 /**
- * The files of one bike for whoever takes it over: the build sheet as a page, parts, joints and history as tables.
+ * The files of one bike for the person who takes it over: the build sheet as a page, parts, joints and history as tables.
  * To be read, not to be restored from: an entry with something left out would no longer be that entry.
  * @param along what goes along; the rest is left out wherever it stands, and said to be
  * @returns files by name; empty when there is no such bike

@@ -17,7 +17,7 @@ export type Id = string;
 /** The fields of a thing that need not be known. */
 export type Unknowable<T> = { [K in keyof T]-?: T extends Record<K, T[K]> ? never : K }[keyof T];
 
-/** A thing described anew: the fields that read differently, and those nobody claims to know any more. */
+/** A thing described anew: the fields that read differently, and those that are not known any more. */
 export type Described<T> = Partial<T> & { cleared?: Unknowable<T>[] };
 
 /** Where a part is. On a bike, or on none. */
@@ -41,7 +41,7 @@ export interface PartAbout {
   origin: Origin;
   originWords?: string;
   condition?: string;
-  /** What nobody knows about it; unknown life is not zero life. */
+  /** What is not known about it; unknown life is not zero life. */
   unknown?: string;
   note?: string;
   photoIds?: Id[];
@@ -49,7 +49,7 @@ export interface PartAbout {
   /** Which wheel it belongs to, where a bike has two of the kind. */
   position?: 'front' | 'rear';
   massG?: number;
-  /** Wear so far when it arrived, if anybody knows. */
+  /** Wear so far when it arrived, where it is known. */
   kmBefore?: number | 'unknown';
 }
 
@@ -193,7 +193,7 @@ export interface ToolAbout {
   droppedAtMs?: number | null;
   note?: string;
   toolClass?: ToolClass;
-  /** Uses since its last check, where anybody counts them. */
+  /** Uses since its last check, where they are counted. */
   cyclesSinceCheck?: number;
   /** Middle of the square to the middle of the hand. */
   lever?: Typed<LengthUnit>;

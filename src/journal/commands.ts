@@ -127,7 +127,7 @@ export type Command = Common &
         jointId: Id;
         stepId?: Id;
         mark: SealMark;
-        /** It was so, though the pressure is above the limit of tyre or rim. */
+        /** Confirmed, though the pressure is above the limit of tyre or rim. */
         overLimit?: true;
         note?: string;
         photoIds?: Id[];

@@ -171,7 +171,7 @@ export type EntryBody =
       photoIds?: Id[];
       matters: boolean;
       mark: SealMark;
-      /** Asked about, and it was so: the pressure is above the limit of tyre or rim. */
+      /** Confirmed when asked: the pressure is above the limit of tyre or rim. */
       overLimit?: true;
     }
   | ({ type: 'tool-added'; toolId: Id } & ToolAbout)

@@ -6,7 +6,7 @@ const asWritten = (label: string): string => label.trim().toLowerCase();
 
 /**
  * The part that keeps a label from another: a label is written on one tag. What the demo brings carries invented
- * labels and keeps none from anybody.
+ * labels, which other parts may have as well.
  * @param partId the part that is to carry the label; undefined while it is not in the logbook yet
  * @returns undefined where the label is free
  * @example labelHolder([{ partId: 'p1', label: 'Red 1' }], 'p2', ' red 1 ')?.partId //=> 'p1'

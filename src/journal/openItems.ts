@@ -13,7 +13,7 @@ import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
 import type { DefectRow, JointRow, RideCheckRow, StepRow } from './rows.ts';
 
-/** A joint that a re-check met moved or turned, and that nobody has tightened since. */
+/** A joint that a re-check found moved or turned, and that was not tightened since. */
 function leftAsFound({ state, found, applied }: JointRow): boolean {
   if (state !== 'torqued' || !found || found.outcome === 'held') return false;
   return (applied?.atMs ?? Number.NEGATIVE_INFINITY) < found.atMs;

@@ -30,7 +30,7 @@ function recheckTitle({ kind, title }: RecheckRow, joint: JointRow): string {
 
 /**
  * A wait or a re-check under the title that holds today. Its row keeps the words of the day it was set; since
- * then the joint may have another name, or a figure, or threadlocker in it. Words of somebody's own stay.
+ * then the joint may have another name, or a figure, or threadlocker in it. Words that a person wrote stay.
  * @param joint the joint it is about
  * @example titleToday({ is: 'wait', waitKind: 'cure', title: 'medium', … }, { name: 'Rear rotor', … }).title //=> 'Rear rotor'
  */

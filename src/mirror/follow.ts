@@ -8,7 +8,7 @@ export interface Compared {
   /** Entries and photos of the mirror. */
   entries: number;
   photos: number;
-  /** Entries that the mirror holds and the logbook lacks, though nobody took them out. */
+  /** Entries that the mirror holds and the logbook lacks, though they were not taken out. */
   missing: Entry[];
   missingPhotos: MirroredPhoto[];
   /** Every photo of the mirror. */

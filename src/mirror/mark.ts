@@ -58,7 +58,7 @@ async function hasMirror(): Promise<boolean> {
 }
 
 /**
- * Whether this phone held a logbook with entries: asked where the store is empty, before anybody is greeted.
+ * Whether this phone held a logbook with entries: asked where the store is empty, before the first screen greets.
  * @returns the mark; one of no entries where only a second copy tells of it; undefined on a first day
  */
 export async function heldBefore(): Promise<LogbookMark | undefined> {

@@ -81,7 +81,7 @@ export const jointKinds = [
   row('grip', 'Grip', 'steering', 'matters', 1, 185, 'turn'),
   row('caliper', 'Caliper', 'brakes', 'matters', 2, 190, 'turn', lockedByStandard),
   row('cable-anchor', 'Cable anchor', 'brakes', 'matters', 1, 200, 'look'),
-  // A stay that lets go can lock the front wheel.
+  // A stay that fails can lock the front wheel.
   row('mudguard', 'Mudguard', 'other', 'matters', 4, 210, 'turn', lockedByStandard),
   row('rack', 'Rack', 'other', 'lesser', 4, 220, 'turn'),
   row('other', 'Another joint', 'other', 'lesser', 1, 230, 'turn'),

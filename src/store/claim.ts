@@ -6,7 +6,7 @@ import { due } from './read.ts';
 const FORGET_MS = 400 * 86_400_000;
 
 /**
- * What has fallen due and nobody has announced yet. Claiming happens in one transaction: of page, other
+ * What has fallen due and was not announced yet. Claiming happens in one transaction: of page, other
  * tabs and worker, the first gets the line and the others find nothing, so each instant is announced once.
  */
 export async function claimDue(db: Database, nowMs: number): Promise<DueLine[]> {

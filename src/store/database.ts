@@ -14,7 +14,7 @@ export const DATABASE_VERSION = STORE_VERSION * ROOM + VIEWS_VERSION;
 export const VIEWS_META = 'views-version';
 
 export interface JournalLine {
-  /** Running number, without gaps but where the demo was taken out: adding the next one proves that nobody else has. */
+  /** Running number, without gaps but where the demo was taken out: adding the next one proves that no other tab has. */
   seq: number;
   entry: Entry;
   /** Where the line is found again: histories and rows, see journal/facts.ts. */

@@ -81,8 +81,8 @@ export interface ReleaseNow {
 }
 
 /**
- * A bike for its release: what is open is judged from the very rows that are shown beside it, so that nobody
- * signs a list that is older than the joints under it.
+ * A bike for its release: what is open is judged from the very rows that are shown beside it, so that the
+ * list that is signed is never older than the joints under it.
  */
 export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promise<ReleaseNow | undefined> {
   const openInPile = await fitAtHand();

@@ -51,7 +51,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'limit-missing': () => 'Give a limit: a date, a distance or a number of rides.',
   'check-incomplete': () => 'Answer every point of this group first.',
   'above-the-limit': (about) =>
-    `${about}: above the limit of tyre or rim. Let air out, or say that it was so.`,
+    `${about}: above the limit of tyre or rim. Let air out, or confirm the figure.`,
   'bond-not-set': (about) =>
     `${about} has not set, and this loads it. Wait, or say why it goes on all the same.`,
   'must-be-done': (about) => `This is done on every bike: ${about}.`,

@@ -48,7 +48,7 @@ export function stopWords(stop: AxleStop, wearPercent: number): string[] {
 
 /**
  * What to file off the front for the next shorter chain, of what it is made up, and what is left then.
- * @example filingWords(positions)[0] //=> 'File 9.4 mm more off the front, both sides alike, for 89 pitches.'
+ * @example filingWords(positions)[0] //=> 'File 9.4 mm more off the front, both sides alike, for 89 links.'
  */
 export function filingWords({ beyondFront, filing }: AxlePositions, wearPercent: number): string[] {
   if (!beyondFront || !filing) return [];
@@ -56,7 +56,7 @@ export function filingWords({ beyondFront, filing }: AxlePositions, wearPercent:
   const half = beyondFront.kind === 'half-link' ? ' with a half-link' : '';
   const worn = `a chain worn by ${numberText(wearPercent, 2)} %`;
   return [
-    `File ${mmToTenth(fileMm)} more off the front, both sides alike, for ${filing.pitches} pitches${half}.`,
+    `File ${mmToTenth(fileMm)} more off the front, both sides alike, for ${filing.pitches} links${half}.`,
     `Of that ${mmToTenth(missingMm)} lets it in at all, ${mmToTenth(slackMm)} is for slack, ${mmToTenth(readingMm)} for what the reading may be off, ${mmToTenth(marginMm)} for the file.`,
     `Left in front of the axle: ${numberText(leftMm.least, 1)} to ${mmToTenth(leftMm.most)}.`,
     rearMm < 0

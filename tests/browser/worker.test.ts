@@ -53,6 +53,9 @@ describe('without a network', () => {
     await phone.page.getByRole('heading', { level: 1 }).waitFor();
     const asked = served.hits.slice(before).filter((path) => path !== '/sw.js');
     expect(asked).toEqual([]);
+    await phone.page.goto(`${served.origin}/#/settings`);
+    await phone.page.getByText('Version and licences').click();
+    await phone.page.getByText(/^Version [0-9a-f]+, on this phone since/).waitFor();
   });
 });
 

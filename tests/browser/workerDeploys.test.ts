@@ -170,7 +170,7 @@ describe('what an update leaves behind', () => {
       await heading('Workshop');
     }
     await expect.poll(cacheNames, { timeout: 10_000 }).toHaveLength(1);
-    await expect.poll(bytesOnDisk, { timeout: 10_000 }).toBeLessThan(before * 1.2);
+    await expect.poll(bytesOnDisk, { timeout: 30_000 }).toBeLessThan(before * 1.2);
   });
 
   test('nothing, when it is refused', async () => {
@@ -182,7 +182,7 @@ describe('what an update leaves behind', () => {
       expect(await update()).toBe(false);
       expect(await cacheNames()).toHaveLength(1);
     }
-    await expect.poll(bytesOnDisk, { timeout: 10_000 }).toBeLessThan(before * 1.2);
+    await expect.poll(bytesOnDisk, { timeout: 30_000 }).toBeLessThan(before * 1.2);
   });
 
   test('only what changed is fetched', async () => {

@@ -23,7 +23,7 @@ export function Countdown({ label, dueAtMs, nowMs, sinceMs }: CountdownProps) {
   return (
     <div class={over ? 'countdown-over' : undefined} role="timer" aria-live="off">
       <BigNumber
-        label={over ? `${label}: finished, ago` : `${label}: left`}
+        label={over ? `${label}: time since it ended` : `${label}: time left`}
         value={span.value}
         unit={span.unit}
       />

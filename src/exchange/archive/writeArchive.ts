@@ -30,7 +30,7 @@ export interface ArchiveContent {
 }
 
 export interface WriteOptions extends Work {
-  /** Locks the archive; empty or absent leaves it open to be read by anybody who has it. */
+  /** Locks the archive; empty or absent leaves it open to be read by every holder of the file. */
   passphrase?: string | undefined;
 }
 

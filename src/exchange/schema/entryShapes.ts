@@ -33,7 +33,7 @@ import {
 
 type FieldsOf<T extends EntryType> = Fields<Omit<Extract<EntryBody, { type: T }>, 'type'>>;
 
-/** The fields nobody need know of a thing: those that a description may empty again. */
+/** The fields that need not be known of a thing: those that a description may empty again. */
 const cleared = <T>(fields: Fields<T>): Shape<Unknowable<T>[]> =>
   listOf<Unknowable<T>>({
     json: { enum: Object.keys(fields).filter((name) => 'optional' in fields[name as keyof T]) },

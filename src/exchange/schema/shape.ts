@@ -44,7 +44,7 @@ export type Fields<T> = {
 
 export const optional = <T>(shape: Shape<T>): Optional<T> => ({ optional: shape });
 
-/** Words somebody typed: as long as a person can type, far below what a phone cannot hold. */
+/** Words that were typed: as long as a person can type, far below what a phone cannot hold. */
 export const text: Shape<string> = { json: { type: 'string', maxLength: 1_000_000 } };
 /** Ids of things: UUIDs, or the named ones of the demo. */
 export const id: Shape<string> = { json: { type: 'string', pattern: '^[A-Za-z0-9_.-]{1,100}$' } };

@@ -10,7 +10,7 @@ export interface GoesAlong {
   places: boolean;
 }
 
-/** What stands in its place, so that nobody takes it for unknown. */
+/** What stands in its place, so that it is not taken for unknown. */
 export const LEFT_OUT = 'left out';
 
 const MONEY =

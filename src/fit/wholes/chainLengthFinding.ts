@@ -27,7 +27,7 @@ const filing = (slot: Placed, frontMm: number, { fileMm, leftMm, rearMm, pitches
     before: frontMm,
     after: frontMm - fileMm,
     sideEffects: [
-      `${mmText(fileMm)} off the front of both slots, slack, reading and file counted in, for ${pitches} pitches.`,
+      `${mmText(fileMm)} off the front of both slots, slack, reading and file counted in, for ${pitches} links.`,
       `Left in front of the axle: ${mmText(leftMm.least)} to ${mmText(leftMm.most)}; behind it, with the chain worn, ${mmText(rearMm)}.`,
     ],
     caution:

@@ -59,7 +59,7 @@ export const statement: Check = oneOf<EntryOf<'bike-released'>['statement']>({
 });
 export const limitKm: Check = maybe(amount(0, 100_000, { above: true }));
 export const rideMinutes: Check = maybe(amount(0, 10_000, { above: true }));
-/** More than anybody rides in one go without writing it down. Own judgement. */
+/** More than one ride can be. Own judgement. */
 export const rideKm: Check = maybe(amount(0, 3000, { above: true }));
 export const answer: Check = oneOf<EntryOf<'recheck-answered'>['outcome']>({ 'as-it-should': 1, finding: 1 });
 export const findingOutcome: Check = oneOf<EntryOf<'finding-noted'>['outcome']>({

@@ -2,7 +2,7 @@ import './leftHand.css';
 import type { JointRow } from '../../journal/rows.ts';
 import { leftHanded } from '../../standards/screws/leftHand.ts';
 
-/** Said at arm's length before anybody turns: what tightens anti-clockwise, with the way drawn. */
+/** Said at arm's length before it is turned: what tightens anti-clockwise, with the way drawn. */
 export function LeftHand({ joint }: { joint: JointRow | undefined }) {
   const left = joint ? leftHanded(joint.kind, joint.fasteners) : [];
   return (

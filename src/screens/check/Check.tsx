@@ -6,7 +6,7 @@ import { Screen } from '../../controls/frames/Screen.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { type Flaw, flawsOf } from '../../words/checkWords.ts';
-import { countedWords } from '../../words/phrases.ts';
+import { countedWords, countWords } from '../../words/phrases.ts';
 import { useLogbook } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { useCopyState, useSafety } from '../safety.tsx';
@@ -52,15 +52,15 @@ export function CheckLogbook() {
   const sortAnew = () =>
     attempt('Sorting', async () => {
       await logbook.sortAnew(tell);
-      return 'Sorted anew';
+      return 'Lists rebuilt';
     });
   const bringBack = () =>
     attempt('Bringing back', async () => {
       const { photosLost, ...back } = await (await safety.safeguards()).copy.restore(tell);
-      const lost = photosLost > 0 ? `; ${photosLost} photos are damaged there too` : '';
+      const lost = photosLost > 0 ? `; damaged there too: ${countWords(photosLost, 'photo')}` : '';
       return `${countedWords(back)} brought back${lost}`;
     });
-  const letGo = () =>
+  const keepAsItIs = () =>
     attempt('Copying', async () => {
       await (await safety.safeguards()).copy.startOver();
       return 'The second copy was made again from the logbook';
@@ -108,7 +108,7 @@ export function CheckLogbook() {
           kind="danger"
           icon="cross"
           explain="Hold. What only the second copy holds is deleted."
-          onHeld={() => void letGo()}
+          onHeld={() => void keepAsItIs()}
         >
           Keep the logbook as it is now
         </HoldButton>
@@ -123,11 +123,11 @@ export function CheckLogbook() {
       <Button
         wide
         icon="tally"
-        under="Makes every list again from the journal"
+        under="From the journal, which stays as it is"
         disabled={state.is === 'running'}
         onPress={() => void sortAnew()}
       >
-        Sort anew
+        Rebuild the lists
       </Button>
     </div>
   );

@@ -151,7 +151,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       <SaveNotice save={save} />
       {save.is === 'refused' && save.refused === 'above-the-limit' && (
         <Button kind="danger" wide icon="warning" onPress={() => void correct({ overLimit: true })}>
-          It was so
+          Confirm the figure
         </Button>
       )}
       <Button kind="main" wide disabled={save.is === 'saving'} onPress={() => void correct()}>

@@ -99,7 +99,7 @@ function KnownPart({ part, bike, joints }: PartView) {
             Edit
           </Button>
           <Button icon="saw" href={hrefOf({ at: 'change-part', partId })}>
-            Record a permanent change
+            Cut or bend
           </Button>
         </>
       }

@@ -98,7 +98,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
         </>
       )}
       {due.length === 0 && coming.length > 0 && (
-        <p class="lower">Nothing is due. What comes stands below; any of it can be done early.</p>
+        <p class="lower">Nothing is due. What comes next is below; you can do it early.</p>
       )}
       {coming.length > 0 && (
         <>

@@ -52,7 +52,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
   const stopped = save.is === 'refused' && save.refused === 'must-not-be-deferred';
   const form = useFirstWrong<HTMLDivElement>(save);
   useEffect(() => {
-    // What stops it is a list at the top; whoever held the button is at the bottom.
+    // What stops it is a list at the top; the person who held the button is at the bottom.
     if (stopped) scrollTo(0, 0);
   }, [stopped, save]);
   const sign = async () => {

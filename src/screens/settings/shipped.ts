@@ -15,7 +15,7 @@ export function shippedOf(cacheName: string): Shipped | undefined {
 
 /** The newest version whose files hold the page's own script; undefined while none is kept. */
 export async function newestShipped(): Promise<Shipped | undefined> {
-  const script = document.querySelector<HTMLScriptElement>('script[type="module"][src]')?.src;
+  const script = document.querySelector<HTMLScriptElement>('script[src]')?.src;
   if (!script || !('caches' in globalThis)) return undefined;
   const kept: Shipped[] = [];
   for (const name of await caches.keys()) {

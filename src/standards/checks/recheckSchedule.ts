@@ -45,7 +45,7 @@ export const recheckInstructions: Record<InstructionKind, { title: string; words
   headset: {
     title: recheckTitles.headset,
     words:
-      'Hold the front wheel, by its brake or against a wall, and rock. On play: open the stem clamp, take up the top cap, close the clamp again, and write the new stem torque down.',
+      'Hold the front wheel, by its brake or against a wall, and rock. If there is play: loosen the stem clamp, tighten the top cap, re-tighten the clamp and log the torque.',
   },
   spokes: {
     title: recheckTitles.spokes,

@@ -84,7 +84,7 @@ export const releaseGate: readonly GateRow[] = [
   },
   {
     ...{ at: 'drive', steps: ['fit', 'torque', 'press', 'adjust'], ...stops, ...own, provenByTorque: true },
-    why: 'A crank, a pedal or a chain that brakes throws the rider when it lets go.',
+    why: 'A crank, a pedal or a chain that brakes throws the rider when it fails.',
   },
 ];
 

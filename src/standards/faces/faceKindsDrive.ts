@@ -102,7 +102,7 @@ export const driveFaces = {
       [1.5, 8],
       'Inside jaws between the inner plates, or the printed nominal width.',
     ),
-    d('pitchesCount', 'pitches', [40, 200], 'Count all the links, inner and outer.', false),
+    d('pitchesCount', 'links', [40, 200], 'Count all the links, inner and outer.', false),
   ]),
   'sprocket-teeth': faceKind('sprocket, teeth', [
     d('teethCount', 'teeth', [8, 60], 'Count them, or read the stamp.'),

@@ -12,7 +12,7 @@ const pieces: Partial<Record<JointKind, Record<BikeSide, string>>> = {
 const driveOnly: readonly JointKind[] = ['lockring', 'sprocket', 'freewheel'];
 
 /**
- * What of a joint tightens anti-clockwise, to be said before anybody turns: what was written down as left-handed, and what
+ * What of a joint tightens anti-clockwise, to be said before it is turned: what was written down as left-handed, and what
  * the thread fixes by the side of the bike.
  * @returns one name for each such piece; empty where everything is right-handed as far as is known
  * Source: `standards/screws/threads.ts`, the hand of each thread.

@@ -44,7 +44,7 @@ function sentenceFor(entry: Entry, names: Names): string {
 }
 
 /**
- * An entry as one or a few plain sentences that a stranger understands two years later: everything named in
+ * An entry as one or a few plain sentences that a reader understands two years later: everything named in
  * full, quantities as they were typed, no private abbreviations. The date is not in it; it stands beside.
  * @param names how bikes, parts, joints and the like are called
  * @example entrySentence(rideEntry, names) //=> 'Magpie was ridden for the first time, 8 km in 30 minutes.'

@@ -157,7 +157,7 @@ export const sentencesOfJoints: Sentences<
   ) =>
     `${lockerNoun(grade)}, ${grade.replaceAll('-', ' ')}, was put on ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer${gap ? `, gap ${quantityWords(gap)}` : ''}${temperature ? `, at ${quantityWords(temperature)}` : ''}; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
   'seal-marked': ({ jointId, bikeId, mark, overLimit, note }, names) =>
-    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}${overLimit ? ', above the limit, and it was so' : ''}.${remark('Note', note)}`,
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}${overLimit ? ', above the limit, confirmed' : ''}.${remark('Note', note)}`,
   'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {
     const looked = way === 'mark' ? 'by its paint mark' : 'by pulling in the tightening direction';
     const much = [

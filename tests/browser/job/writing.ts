@@ -49,7 +49,7 @@ export function writtenDown(): void {
     test('[P3] the bar is sawn: signed by holding, not by a tap, with what is left and a look that recurs', async () => {
       const { partId } = await part(wagtail.bar.name);
       await goTo(page, `#/part/${partId}`);
-      await press(page, 'Record a permanent change');
+      await press(page, 'Cut or bend');
       await page.getByRole('radio', { name: 'Sawn' }).check();
       await page.getByLabel('Where', { exact: true }).fill('Both ends');
       await page.getByLabel('Before', { exact: true }).fill('720');

@@ -140,7 +140,7 @@ describe('a copy from one phone to another', () => {
   test('it can be worked on afterwards', async () => {
     const one = await phoneWithABike();
     const copy = await opened(await archiveOf(one.logbook));
-    // Both hear each other, as two tabs do: the first has had its say before the second listens.
+    // Both share one channel, as two tabs do: the first is closed before the second listens.
     one.logbook.close();
     const other = await openTestLogbook(NINE + HOUR_MS);
     let heard = 0;
