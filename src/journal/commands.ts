@@ -16,6 +16,8 @@ import type {
   StepKind,
   ToolAbout,
   WaitKind,
+  WheelAbout,
+  WheelReadings,
 } from './entries.ts';
 
 /** A picture that goes into the store together with the entry that names it. */
@@ -135,6 +137,12 @@ export type Command = Common &
         /** Id for the wait until then. */
         waitId?: Id;
       }
+    | ({ type: 'make-wheel'; wheelId?: Id } & WheelAbout)
+    | ({ type: 'describe-wheel'; wheelId: Id } & Described<WheelAbout>)
+    | ({ type: 'read-wheel'; wheelId: Id } & WheelReadings)
+    | { type: 'take-wheel-apart'; wheelId: Id; why: string }
+    /** A built wheel with all its parts. */
+    | { type: 'move-wheel'; wheelId: Id; to: Place; why?: string }
     | ({ type: 'add-tool'; toolId?: Id } & ToolAbout)
     | ({ type: 'describe-tool'; toolId: Id } & Described<ToolAbout>)
     | { type: 'put-tool-away'; toolId: Id; why: string }
@@ -264,6 +272,7 @@ export type Refusal =
   | 'no-such-step'
   | 'no-such-wait'
   | 'no-such-tool'
+  | 'no-such-wheel'
   | 'no-such-recheck'
   | 'no-such-defect'
   | 'no-such-entry'
@@ -311,7 +320,12 @@ export type Refusal =
   | 'covers-missing'
   | 'not-released'
   | 'turning-breaks-the-bond'
-  | 'ride-empty';
+  | 'ride-empty'
+  | 'spokes-do-not-divide'
+  | 'crossing-impossible'
+  | 'rim-smaller-than-hub'
+  | 'part-in-other-wheel'
+  | 'readings-miscounted';
 
 export interface Refused {
   refused: Refusal;

@@ -18,6 +18,7 @@ import * as steps from './decide/steps.ts';
 import * as tools from './decide/tools.ts';
 import * as torque from './decide/torque.ts';
 import * as waits from './decide/waits.ts';
+import * as wheels from './decide/wheels.ts';
 import { ENTRY_VERSION, type Entry, type Id } from './entries.ts';
 import type { Rows } from './fold.ts';
 import { firstTap } from './secondTap.ts';
@@ -62,6 +63,11 @@ const deciders: { [T in CommandType]: Decider<T> } = {
   'change-wait': waits.changeWait,
   'shift-waits': waits.shiftWaits,
   'mark-seal': waits.markSeal,
+  'make-wheel': wheels.makeWheel,
+  'describe-wheel': wheels.describeWheel,
+  'read-wheel': wheels.readWheel,
+  'take-wheel-apart': wheels.takeWheelApart,
+  'move-wheel': wheels.moveWheel,
   'add-tool': tools.addTool,
   'describe-tool': tools.describeTool,
   'put-tool-away': tools.putToolAway,

@@ -18,11 +18,13 @@ import type {
   ToolSnapshot,
   WaitKind,
 } from './about.ts';
+import type { WheelAbout, WheelReadings } from './aboutWheels.ts';
 
 /** Version of the entry shapes below. Raise it together with a new last step in upcasts.ts, never alone. */
 export const ENTRY_VERSION = 2;
 
 export type * from './about.ts';
+export type * from './aboutWheels.ts';
 
 /** What every line of the journal carries besides its own content. */
 export interface EntryHead {
@@ -174,6 +176,10 @@ export type EntryBody =
       /** Confirmed when asked: the pressure is above the limit of tyre or rim. */
       overLimit?: true;
     }
+  | ({ type: 'wheel-made'; wheelId: Id; bikeId?: Id; partIds: Id[] } & WheelAbout)
+  | ({ type: 'wheel-described'; wheelId: Id; bikeId?: Id; partIds: Id[] } & Described<WheelAbout>)
+  | ({ type: 'wheel-read'; wheelId: Id; bikeId?: Id; partIds: Id[] } & WheelReadings)
+  | { type: 'wheel-taken-apart'; wheelId: Id; bikeId?: Id; partIds: Id[]; why: string; matters: boolean }
   | ({ type: 'tool-added'; toolId: Id } & ToolAbout)
   | ({ type: 'tool-described'; toolId: Id } & Described<ToolAbout>)
   | { type: 'tool-put-away'; toolId: Id; why: string }
@@ -324,6 +330,10 @@ export const entryTypes: Record<EntryType, true> = {
   'wait-changed': true,
   'clock-moved': true,
   'seal-marked': true,
+  'wheel-made': true,
+  'wheel-described': true,
+  'wheel-read': true,
+  'wheel-taken-apart': true,
   'tool-added': true,
   'tool-described': true,
   'tool-put-away': true,

@@ -17,6 +17,8 @@ import type {
   ToolAbout,
   ToolSnapshot,
   WaitKind,
+  WheelAbout,
+  WheelReadings,
 } from './entries.ts';
 import type { Standing } from './order.ts';
 
@@ -225,6 +227,15 @@ export interface RideCheckRow extends RowHead {
   groups: Record<string, { atMs: number; items: CheckAnswered[] }>;
 }
 
+export interface WheelRow extends RowHead, WheelAbout {
+  is: 'wheel';
+  wheelId: Id;
+  madeAtMs: number;
+  readings: (WheelReadings & { entryId: Id; atMs: number })[];
+  /** Why it is a wheel no more. */
+  apart?: string;
+}
+
 export interface ReleaseRow extends RowHead {
   is: 'release';
   bikeId: Id;
@@ -275,6 +286,7 @@ export type Row =
   | RecheckRow
   | SealRow
   | ToolRow
+  | WheelRow
   | DefectRow
   | RidesRow
   | RideCheckRow
@@ -293,6 +305,7 @@ export interface RowOf {
   recheck: RecheckRow;
   seal: SealRow;
   tool: ToolRow;
+  wheel: WheelRow;
   defect: DefectRow;
   rides: RidesRow;
   ridecheck: RideCheckRow;

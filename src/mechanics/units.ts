@@ -104,6 +104,7 @@ export const unitsOf = {
   distance: ['km', '[mi_i]'],
   temperature: ['Cel', '[degF]'],
   mass: ['g', 'kg', '[lb_av]'],
+  force: ['N', 'kgf', '[lbf_av]'],
   volume: ['mL', '[foz_us]'],
 } as const satisfies Partial<Record<Measure, readonly AnyUnit[]>>;
 

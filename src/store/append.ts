@@ -28,7 +28,7 @@ interface Line {
 /** On which bike a joint or a step is. It never changes, so what was read once may be believed. */
 export type Homes = Map<Id, Id>;
 
-const NAMED = ['bike', 'part', 'joint', 'step', 'wait', 'tool', 'recheck', 'defect'] as const;
+const NAMED = ['bike', 'part', 'joint', 'step', 'wait', 'tool', 'wheel', 'recheck', 'defect'] as const;
 
 /** The rows a command is most likely to need: one round trip instead of one a row. */
 function likelyKeys(command: Command, homes: Homes): string[] {

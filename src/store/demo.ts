@@ -58,6 +58,13 @@ export async function removeDemo(db: Database, head: EntryHead): Promise<DemoRem
     const joints = await views.index('group').getAll(`joint@${bike.bikeId}`);
     if ([...joints, ...parts].some(holdsDemo)) inUseBy.push(bike.name);
   }
+  const wheels = (
+    await Promise.all(['wheel', 'wheel-apart'].map((name) => views.index('group').getAll(name)))
+  ).flat();
+  for (const wheel of wheels) {
+    if (wheel.is !== 'wheel' || !wheel.parts.some(({ partId }) => isDemo(partId))) continue;
+    if (!wheel.parts.every(({ partId }) => isDemo(partId))) inUseBy.push(wheel.name);
+  }
   if (inUseBy.length > 0 || holdOwn.length > 0) {
     await tx.done;
     return inUseBy.length > 0 ? { inUseBy } : { holdOwn };
@@ -79,6 +86,11 @@ export async function removeDemo(db: Database, head: EntryHead): Promise<DemoRem
   const keys = demoBikes.flatMap((bikeId) => GROUPS.map((kind) => `${kind}@${bikeId}`));
   for (const name of keys) {
     for (const key of await views.index('group').getAllKeys(name)) await views.delete(key);
+  }
+  // A wheel built of the demo's parts alone goes with them, whoever named it.
+  for (const wheel of wheels) {
+    if (wheel.is === 'wheel' && wheel.parts.some(({ partId }) => isDemo(partId)))
+      await views.delete(wheel.key);
   }
   for (const kind of ['bike', 'part', 'tool']) {
     const range = IDBKeyRange.bound(`${kind}/${DEMO}`, `${kind}/${DEMO}\uffff`);

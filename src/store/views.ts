@@ -14,6 +14,7 @@ import type {
   StepRow,
   ToolRow,
   WaitRow,
+  WheelRow,
 } from '../journal/rows.ts';
 import { stepList } from '../journal/stepList.ts';
 import { titleToday } from '../journal/titleToday.ts';
@@ -81,6 +82,13 @@ export interface Views {
   /** The part that keeps a label from another, as a command would be judged. */
   'label-holder': { ask: { label: string; partId?: Id | undefined }; gives: PartRow | undefined };
   tools: { ask: NoQuestion; gives: ToolRow[] };
+  /** Every wheel that is built, by name. */
+  wheels: { ask: NoQuestion; gives: WheelRow[] };
+  /** A wheel with its parts, and the bike its hub is on. */
+  wheel: {
+    ask: { wheelId: Id };
+    gives: { wheel: WheelRow; parts: PartRow[]; bike: BikeRow | undefined } | undefined;
+  };
   settings: { ask: NoQuestion; gives: Settings };
   rechecks: { ask: { bikeId: Id }; gives: RecheckRow[] };
   release: { ask: { bikeId: Id }; gives: ReleaseNow | undefined };
@@ -204,6 +212,19 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
     parts: (db, { at }) => momentOf(db).group('part', `part@${at}`),
     'label-holder': async (db, { label, partId }) => labelHolder(await allParts(db), partId, label),
     tools: (db) => momentOf(db).group('tool', 'tool'),
+    wheels: (db) => momentOf(db).group('wheel', 'wheel'),
+    wheel: async (db, { wheelId }) => {
+      const { row } = momentOf(db);
+      const wheel = await row('wheel', wheelId);
+      if (!wheel) return undefined;
+      const named = await Promise.all(wheel.parts.map(({ partId }) => row('part', partId)));
+      const parts = named.filter((part) => part !== undefined);
+      const hub = parts.find(({ partId }) =>
+        wheel.parts.some((one) => one.as === 'hub' && one.partId === partId),
+      );
+      const place = (hub ?? parts[0])?.place;
+      return { wheel, parts, bike: place?.on === 'bike' ? await row('bike', place.bikeId) : undefined };
+    },
     settings: (db) => settings(db),
     rechecks: async (db, { bikeId }) => {
       const { group } = momentOf(db);

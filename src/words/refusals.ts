@@ -8,6 +8,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'no-such-step': () => 'That step is no longer in the list. Go back to the plan.',
   'no-such-wait': () => 'That wait is not in the logbook any more.',
   'no-such-tool': () => 'That tool is not in the logbook. Choose another.',
+  'no-such-wheel': () => 'That wheel is not in the logbook, or was taken apart.',
   'no-such-recheck': () => 'That re-check is not in the logbook any more.',
   'no-such-defect': () => 'That defect is not in the logbook any more.',
   'no-such-entry': () => 'That entry cannot be found.',
@@ -63,6 +64,14 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'turning-breaks-the-bond': (about) =>
     `${about} has threadlocker in it. Turning it breaks the bond: look at the mark instead, or say that it moved.`,
   'ride-empty': () => 'Give a time or a distance.',
+  'spokes-do-not-divide': (about) =>
+    `${about} spokes cannot share this rim. Both sides have the same number; two to one has twice as many on one side.`,
+  'crossing-impossible': (about) =>
+    `${about} crossings cannot be laced with these spokes. Choose fewer crossings; an odd number of spokes a side is radial.`,
+  'rim-smaller-than-hub': (about) => `${about} is smaller than the hub. Measure the rim again.`,
+  'part-in-other-wheel': (about) => `That hub or rim is in the wheel ${about}. Take that wheel apart first.`,
+  'readings-miscounted': (about) =>
+    `${about} readings do not match the spokes of this wheel. Read the wheel again from spoke 1.`,
 };
 
 /** The sentence for a refusal, with what it speaks of. */

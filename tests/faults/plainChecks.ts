@@ -56,6 +56,7 @@ const BEGINS: Record<string, keyof StoredEntry> = {
   'joint-made': 'jointId',
   'step-added': 'stepId',
   'tool-added': 'toolId',
+  'wheel-made': 'wheelId',
   'wait-started': 'waitId',
   'recheck-set': 'recheckId',
   'defect-found': 'defectId',

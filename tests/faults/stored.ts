@@ -17,6 +17,7 @@ export interface StoredEntry {
   noteId?: string;
   recheckId?: string;
   toolId?: string;
+  wheelId?: string;
   defectId?: string;
   photoId?: string;
   photoIds?: string[];

@@ -11,6 +11,7 @@ import type {
   StepAbout,
   ToolAbout,
   Unknowable,
+  WheelAbout,
 } from '../../journal/entries.ts';
 import * as about from './aboutShapes.ts';
 import {
@@ -30,6 +31,7 @@ import {
   text,
   whole,
 } from './shape.ts';
+import { wheelAbout, wheelReadings } from './wheelShapes.ts';
 
 type FieldsOf<T extends EntryType> = Fields<Omit<Extract<EntryBody, { type: T }>, 'type'>>;
 
@@ -84,6 +86,7 @@ const becomes: Shape<Record<string, unknown> | null> = orNull({
   },
 });
 
+const wheel = { wheelId: id, bikeId: optional(id), partIds: listOf(id) };
 const onBike = { bikeId: id };
 const joint = { jointId: id, bikeId: id };
 const step = { stepId: id, bikeId: id };
@@ -215,6 +218,10 @@ export const entryShapes: { [T in EntryType]: FieldsOf<T> } = {
     mark: about.sealMark,
     overLimit: optional(exactly(true)),
   },
+  'wheel-made': { ...wheel, ...wheelAbout },
+  'wheel-described': { ...wheel, ...described<WheelAbout>(wheelAbout) },
+  'wheel-read': { ...wheel, ...wheelReadings },
+  'wheel-taken-apart': { ...wheel, why: text, matters: flag },
   'tool-added': { toolId: id, ...about.toolAbout },
   'tool-described': { toolId: id, ...described<ToolAbout>(about.toolAbout) },
   'tool-put-away': { toolId: id, why: text },

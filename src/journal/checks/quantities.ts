@@ -1,5 +1,6 @@
 import type {
   AnyUnit,
+  ForceUnit,
   LengthUnit,
   PressureUnit,
   TemperatureUnit,
@@ -46,6 +47,12 @@ export const temperature: Check = quantity<TemperatureUnit>({ Cel: [-60, 200], '
 
 /** Sealant in one tyre. Own judgement. */
 export const volume: Check = quantity<VolumeUnit>({ mL: [0, 1000], '[foz_us]': [0, 33.9] }, { above: true });
+
+/** A pull on a spoke; it breaks well below this. Own judgement. */
+export const force: Check = quantity<ForceUnit>(
+  { N: [0, 10_000], kgf: [0, 1020], '[lbf_av]': [0, 2248] },
+  { above: true },
+);
 
 /** A measured quantity of any kind. */
 export const anyQuantity: Check = either(

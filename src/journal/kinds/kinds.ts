@@ -9,6 +9,7 @@ import * as rides from './ofRides.ts';
 import * as steps from './ofSteps.ts';
 import * as tools from './ofTools.ts';
 import * as waits from './ofWaits.ts';
+import * as wheels from './ofWheels.ts';
 
 /**
  * The table of kinds: for each kind of entry its fields with their checks, the rows it is a fact of with their
@@ -42,6 +43,10 @@ export const kinds: { [T in EntryType]: Kind<T> } = {
   'wait-changed': waits.waitChanged,
   'clock-moved': waits.clockMoved,
   'seal-marked': waits.sealMarked,
+  'wheel-made': wheels.wheelMade,
+  'wheel-described': wheels.wheelDescribed,
+  'wheel-read': wheels.wheelRead,
+  'wheel-taken-apart': wheels.wheelTakenApart,
   'tool-added': tools.toolAdded,
   'tool-described': tools.toolDescribed,
   'tool-put-away': tools.toolPutAway,

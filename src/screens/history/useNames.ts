@@ -5,7 +5,7 @@ import { entryAbout } from '../../words/history/entryAbout.ts';
 import { type Names, partCalled } from '../../words/history/names.ts';
 import { useLogbook } from '../door.tsx';
 
-type NamedKind = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'defect' | 'tool';
+type NamedKind = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'defect' | 'tool' | 'wheel';
 type NameTable = Record<NamedKind, Map<Id, string>>;
 
 const emptyTable = (): NameTable => ({
@@ -17,6 +17,7 @@ const emptyTable = (): NameTable => ({
   recheck: new Map(),
   defect: new Map(),
   tool: new Map(),
+  wheel: new Map(),
 });
 
 /** Everything a bike knows by name, in one reading. */
@@ -43,6 +44,7 @@ function namesInside(entries: readonly Entry[], table: NameTable): void {
     if (entry.type === 'recheck-set') note('recheck', entry.recheckId, entry.title);
     if (entry.type === 'defect-found') note('defect', entry.defectId, entry.words);
     if (entry.type === 'joint-made') note('joint', entry.jointId, entry.name);
+    if (entry.type === 'wheel-made') note('wheel', entry.wheelId, entry.name);
     if (entry.type === 'part-added') note('part', entry.partId, partCalled(entry.name, entry.label));
   }
 }
@@ -83,6 +85,7 @@ export function useNames(
       await Promise.all(newBikes.map((bikeId) => namesOfBike(logbook, bikeId, table)));
       if (first('t', ['all']).length > 0) {
         for (const { toolId, name } of await logbook.read('tools', {})) table.tool.set(toolId, name);
+        for (const { wheelId, name } of await logbook.read('wheels', {})) table.wheel.set(wheelId, name);
       }
       const newParts = first('p', [
         ...new Set([...parts.split(','), ...abouts.flatMap((about) => about.parts)]),
@@ -120,6 +123,7 @@ export function useNames(
       recheck: look('recheck'),
       defect: look('defect'),
       tool: look('tool'),
+      wheel: look('wheel'),
     };
     // A new object at each beat, so that sentences are told anew with the names that came in.
   }, [table, beat]);

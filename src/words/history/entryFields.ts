@@ -61,6 +61,7 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
   jointId: (value: Id, names) => called(names).joint(value),
   stepId: (value: Id, names) => called(names).step(value),
   waitId: (value: Id, names) => called(names).wait(value),
+  wheelId: (value: Id, names) => called(names).wheel(value),
   toolId: (value: Id, names) => called(names).tool(value),
   recheckId: (value: Id, names) => called(names).recheck(value),
   defectId: (value: Id, names) => called(names).defect(value),

@@ -7,6 +7,7 @@ import type { Sentences } from './sentences.ts';
 import { sentencesOfBikes } from './sentencesOfBikes.ts';
 import { sentencesOfJoints } from './sentencesOfJoints.ts';
 import { sentencesOfParts } from './sentencesOfParts.ts';
+import { sentencesOfWheels } from './sentencesOfWheels.ts';
 import { sentencesOfWork } from './sentencesOfWork.ts';
 
 function correctionWords({ reason, undo, becomes, zone }: EntryOf<'entry-corrected'>, names: Names): string {
@@ -25,6 +26,7 @@ const sentences: Sentences<EntryType> = {
   ...sentencesOfParts,
   ...sentencesOfJoints,
   ...sentencesOfWork,
+  ...sentencesOfWheels,
   'entry-corrected': correctionWords,
   'settings-changed': () => 'The settings of the logbook were changed.',
   'demo-removed': ({ lines }) => `The demo was taken out, ${lines} lines of it.`,

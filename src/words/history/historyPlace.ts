@@ -1,5 +1,12 @@
 import type { Entry } from '../../journal/entries.ts';
 
+interface Named {
+  bikeId?: string;
+  partId?: string;
+  partIds?: string[];
+  toolId?: string;
+}
+
 /**
  * The history in which what was just written stands: that of its bike, else of its part or tool.
  * @returns undefined where it stands in none, as a change of the settings
@@ -7,7 +14,7 @@ import type { Entry } from '../../journal/entries.ts';
  */
 export function historyPlace(entries: readonly Entry[]): string | undefined {
   for (const entry of entries) {
-    const { bikeId, partId, toolId } = entry as { bikeId?: string; partId?: string; toolId?: string };
+    const { bikeId, partIds, partId = partIds?.[0], toolId } = entry as Named;
     if (bikeId !== undefined) return `b:${bikeId}`;
     if (partId !== undefined) return `p:${partId}`;
     if (toolId !== undefined) return `t:${toolId}`;

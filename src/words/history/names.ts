@@ -10,6 +10,7 @@ export interface Names {
   wait?(id: Id): string | undefined;
   recheck?(id: Id): string | undefined;
   defect?(id: Id): string | undefined;
+  wheel?(id: Id): string | undefined;
   tool?(id: Id): string | undefined;
 }
 

@@ -4,7 +4,7 @@ import type { Entry, EntryOf, EntryType, Id } from '../../../src/journal/entries
 export type Placed<T extends EntryType = EntryType> = EntryOf<T> & { orderMs?: number };
 
 /** The things that have a beginning. */
-export type Thing = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'tool' | 'defect';
+export type Thing = 'bike' | 'part' | 'joint' | 'step' | 'wait' | 'recheck' | 'tool' | 'defect' | 'wheel';
 
 const beginnings: Record<Thing, readonly EntryType[]> = {
   bike: ['bike-started'],
@@ -14,6 +14,7 @@ const beginnings: Record<Thing, readonly EntryType[]> = {
   wait: ['wait-started', 'locker-applied'],
   recheck: ['recheck-set'],
   tool: ['tool-added'],
+  wheel: ['wheel-made'],
   defect: ['defect-found'],
 };
 
