@@ -34,7 +34,7 @@ const MOST_QUARTERS = 8;
 const MOST_STEPS = 600;
 
 /** One thing looked at, as a share of its band, and what a quarter turn of each nipple does to it. */
-interface Gauge {
+interface Judged {
   share: number;
   perQuarter: readonly number[];
 }
@@ -44,13 +44,13 @@ function gaugesOf(
   targetsN: readonly number[],
   bands: TruingBands,
   influence: WheelInfluence,
-): Gauge[] {
+): Judged[] {
   const rows = (
     values: readonly (number | null)[],
     from: readonly number[] | undefined,
     bandOf: (at: number) => number,
     matrix: readonly (readonly number[])[],
-  ): Gauge[] =>
+  ): Judged[] =>
     values.flatMap((value, at) =>
       value === null
         ? []
@@ -230,7 +230,7 @@ export function nextTurns(
     : AIMS.map((aim) => tryToward(aim, begun, columns, true));
   const [best] = tries.sort((a, b) => (a.within && b.within ? a.turns - b.turns : a.worst - b.worst));
   const { quarters, within: good } = best!;
-  return { quarters, within: good, expected: after(state, quarters, influence) };
+  return { quarters, within: good, expected: wheelAfter(state, quarters, influence) };
 }
 
 /** Where no single turn helps any more, two at once may. */
@@ -255,9 +255,13 @@ function tryToward(aim: number, begun: Float64Array, columns: readonly Float64Ar
 /**
  * Where a wheel is expected to be after some turns.
  * @param quarters of each nipple, tightening positive
- * @example after(state, [1, 0, …], influence).tensionsN[0] // higher than before
+ * @example wheelAfter(state, [1, 0, …], influence).tensionsN[0] // higher than before
  */
-export function after(state: WheelState, quarters: readonly number[], influence: WheelInfluence): WheelState {
+export function wheelAfter(
+  state: WheelState,
+  quarters: readonly number[],
+  influence: WheelInfluence,
+): WheelState {
   const moved = (values: readonly (number | null)[], matrix: readonly (readonly number[])[]) =>
     values.map((value, at) =>
       value === null

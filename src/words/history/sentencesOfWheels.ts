@@ -1,10 +1,10 @@
-import type { WheelAbout, WheelReadings, WheelSideAbout } from '../../journal/entries.ts';
+import type { WheelReadings, WheelSideAbout } from '../../journal/entries.ts';
 import { listWords, quantityWords, remark } from '../phrases.ts';
 import { clearedWords } from './clearedWords.ts';
 import { called, type Sentences } from './sentences.ts';
 
 /** When a set of readings was taken. */
-export const momentWords: Record<WheelReadings['moment'], string> = {
+const momentWords: Record<WheelReadings['moment'], string> = {
   building: 'while building',
   before: 'before truing',
   after: 'after truing',
@@ -13,14 +13,8 @@ export const momentWords: Record<WheelReadings['moment'], string> = {
   later: 'later on',
 };
 
-export const drillingWords: Record<WheelAbout['drilling'], string> = {
-  even: 'evenly spaced',
-  'two-to-one': 'two to one',
-  paired: 'paired',
-};
-
 /** How a side is laced. @example crossesWords(3) //=> '3-cross' */
-export const crossesWords = (crosses: number): string => (crosses === 0 ? 'radial' : `${crosses}-cross`);
+const crossesWords = (crosses: number): string => (crosses === 0 ? 'radial' : `${crosses}-cross`);
 
 const sideWords = (side: string, { spokes, crosses }: WheelSideAbout): string =>
   `${spokes} spokes ${crossesWords(crosses)} ${side}`;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import {
-  after,
   nextTurns,
   type TruingBands,
   type WheelState,
+  wheelAfter,
 } from '../../../../src/mechanics/wheels/nextTurns.ts';
 import { spokeLayout } from '../../../../src/mechanics/wheels/spokeLayout.ts';
 import { usualRim, wheelInfluence } from '../../../../src/mechanics/wheels/wheelInfluence.ts';
@@ -46,7 +46,7 @@ function outOfTrue(
 ): WheelState {
   const quarters = targetsN.map(() => (roll() + roll() + roll() - 1.5) * turns * 4);
   const flat = targetsN.map(() => 0);
-  const moved = after({ tensionsN: targetsN, sidewaysMm: flat, outwardMm: flat }, quarters, influence);
+  const moved = wheelAfter({ tensionsN: targetsN, sidewaysMm: flat, outwardMm: flat }, quarters, influence);
   const mean = moved.outwardMm.reduce<number>((sum, mm) => sum + (mm ?? 0), 0) / targetsN.length;
   return { ...moved, outwardMm: moved.outwardMm.map((mm) => (mm ?? 0) - mean) };
 }
@@ -74,7 +74,7 @@ describe('what to turn next', () => {
     const { influence, targetsN } = wheels[1]!;
     const flat = targetsN.map(() => 0);
     const off = flat.map((_, at) => (at === 10 ? 2 : 0));
-    const state = after({ tensionsN: targetsN, sidewaysMm: flat, outwardMm: flat }, off, influence);
+    const state = wheelAfter({ tensionsN: targetsN, sidewaysMm: flat, outwardMm: flat }, off, influence);
     const { quarters } = nextTurns(state, targetsN, { ...bands, tensionShare: 0.05 }, influence);
     expect(quarters.flatMap((turn, at) => (turn === 0 ? [] : [[at, Math.sign(turn)]]))).toEqual([[10, -1]]);
   });
