@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pageScripts } from '../../../../sw/build/chunks.ts';
 
-/** What imports what, in a page of six files. */
+/** What imports what, in a page of eleven files. */
 const IMPORTS: Record<string, string[]> = {
   'main.tsx': ['logbook.ts'],
   'logbook.ts': [],
@@ -10,13 +10,22 @@ const IMPORTS: Record<string, string[]> = {
   'controls/Row.tsx': [],
   'controls/Tile.tsx': [],
   'controls/Bolt.tsx': [],
-  'screens/tools/Tools.tsx': ['logbook.ts'],
+  'screens/tools/Tools.tsx': ['logbook.ts', 'controls/Chip.tsx', 'controls/Pile.tsx'],
+  'controls/Chip.tsx': ['controls/Row.tsx'],
+  'controls/Pile.tsx': ['controls/Chip.tsx', 'controls/Long.tsx'],
+  'controls/Long.tsx': [],
 };
+
+const LONG = ['screens/tools/Tools.tsx', 'controls/Row.tsx', 'controls/Long.tsx'];
+const codeOf = (path: string) => 'x'.repeat(LONG.includes(path) ? 9000 : 900);
 
 /** The script each file of the page goes into, with a bundler that names its modules in its own way. */
 function scripts(src: string, idOf: (path: string) => string) {
   const infos = new Map(
-    Object.entries(IMPORTS).map(([path, to]) => [idOf(path), { importedIds: to.map(idOf) }]),
+    Object.entries(IMPORTS).map(([path, to]) => [
+      idOf(path),
+      { importedIds: to.map(idOf), code: codeOf(path) },
+    ]),
   );
   const modules = { getModuleInfo: (id: string) => infos.get(id) ?? null };
   const { groups } = pageScripts(src);
@@ -37,6 +46,11 @@ const WANTED = {
   'controls/Tile.tsx': 'home',
   'controls/Bolt.tsx': 'bench',
   'screens/tools/Tools.tsx': null,
+  // What it imports is begun with already.
+  'controls/Chip.tsx': 'shared',
+  // Short, but not what it brings along.
+  'controls/Pile.tsx': null,
+  'controls/Long.tsx': null,
 };
 
 describe('pageScripts', () => {
@@ -53,7 +67,7 @@ describe('pageScripts', () => {
 
   test('a style sheet follows the script that needs it, and is put into none', () => {
     const [main] = pageScripts('/p/src').groups;
-    const modules = { getModuleInfo: () => ({ importedIds: [] }) };
+    const modules = { getModuleInfo: () => ({ importedIds: [], code: '' }) };
     expect(main?.name('/p/src/controls/Row.css?inline', modules)).toBeNull();
   });
 
