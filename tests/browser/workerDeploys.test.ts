@@ -87,14 +87,16 @@ const WRONG: [string, Answer][] = [
 ];
 
 describe('a half-finished deploy', () => {
-  test.each(WRONG)('%s in place of one script: the version in use goes on', async (_what, wrong) => {
+  test('something else in place of one script: the version in use goes on', async () => {
     await firstVisit(phone, served.origin);
     const script = scriptOf('Tools');
     const next = await buildNext(touch('Tools'));
     served.serve(next.folder);
-    served.answer((path) => (path === `/${script}` ? wrong : undefined));
-    expect(await update()).toBe(false);
-    expect(await cacheNames()).toHaveLength(1);
+    for (const [what, wrong] of WRONG) {
+      served.answer((path) => (path === `/${script}` ? wrong : undefined));
+      expect(await update(), what).toBe(false);
+      expect(await cacheNames(), what).toHaveLength(1);
+    }
     await startOffline('#/tools');
     await heading('Tools');
     expect(await versionOfPage()).toBeUndefined();
@@ -133,19 +135,24 @@ describe('a half-finished deploy', () => {
     await heading('Settings');
   });
 
-  test.each(WRONG)(
-    'a first visit that meets %s says what to do, and works when the server is whole',
-    async (_what, wrong) => {
-      const script = scriptOf('main');
+  test('a first visit that meets it says what to do, and works when the server is whole', async () => {
+    const script = scriptOf('main');
+    const pages = [];
+    for (const [, wrong] of WRONG) {
       served.answer((path) => (path === `/${script}` ? wrong : undefined));
-      await phone.page.goto(`${served.origin}/`);
-      await phone.page.getByRole('link', { name: 'Save the logbook' }).waitFor({ timeout: 15_000 });
-      served.answer(() => undefined);
-      await firstVisit(phone, served.origin);
-      await startOffline();
-      await heading('Workshop');
-    },
-  );
+      const page = await phone.context.newPage();
+      await page.goto(`${served.origin}/`);
+      pages.push(page);
+    }
+    for (const page of pages) {
+      await page.getByRole('link', { name: 'Save the logbook' }).waitFor({ timeout: 15_000 });
+      await page.close();
+    }
+    served.answer(() => undefined);
+    await firstVisit(phone, served.origin);
+    await startOffline();
+    await heading('Workshop');
+  });
 });
 
 describe('what an update leaves behind', () => {
@@ -161,7 +168,7 @@ describe('what an update leaves behind', () => {
   test('nothing, with the app open all the time', async () => {
     await firstVisit(phone, served.origin);
     const before = bytesOnDisk();
-    for (const mark of ['second', 'third', 'fourth']) {
+    for (const mark of ['second', 'third']) {
       served.serve((await buildNext(touch('main'), mark)).folder);
       await update();
       await goTo('#/home');
@@ -170,7 +177,8 @@ describe('what an update leaves behind', () => {
       await heading('Workshop');
     }
     await expect.poll(cacheNames, { timeout: 10_000 }).toHaveLength(1);
-    await expect.poll(bytesOnDisk, { timeout: 30_000 }).toBeLessThan(before * 1.2);
+    // What was thrown away leaves the disk when the browser ends the worker that had it open, after half a minute at most.
+    await expect.poll(bytesOnDisk, { timeout: 70_000 }).toBeLessThan(before * 1.2);
   });
 
   test('nothing, when it is refused', async () => {

@@ -224,48 +224,38 @@ export function killed(): void {
       expect((await drafts(page)).has(`part:new:bike:${bikeId}`)).toBe(false);
     });
 
-    test.each([1, 2, 3])(
-      '[J1] right at the press of the button, time %i: the torque is there whole, or not at all',
-      async (time) => {
-        if (time === 1) {
-          for (const title of ['Right pedal, clockwise', 'Left pedal, anti-clockwise']) {
-            await takeUp(page, bikeId, title, 'Fit');
-            await touch(page, /^Done/);
-            await saved();
-          }
-        }
-        const { jointId } = await joint('Pedals');
-        const [step] = (await steps()).filter((one) => one.jointId === jointId && one.kind === 'torque');
-        if (step?.state === 'open') await takeUp(page, bikeId, 'Pedals', 'Torque');
-        else {
-          await takeUp(page, bikeId, 'Pedals', 'Torque');
-          await press(page, 'Open again');
-          await press(page, 'Doing it again');
-        }
-        await page.getByRole('button', { name: /^(Bolt tight|Applied)/ }).waitFor();
-        const counted = await page.getByText(/^2 of 2 bolts/).count();
-        if (counted === 0) await boltsTight(page, 0, 2, 2);
-        const before = await journal(page);
-        await touch(page, /^Applied 35\sN·m/);
-        await killAndReopen();
-        const after = await journal(page);
-        expect(after.slice(0, before.length)).toEqual(before);
-        const whole = after.slice(before.length).filter(({ type }) => type === 'torque-applied');
-        expect(whole.length).toBeLessThanOrEqual(1);
-        const now = (await steps()).find(({ stepId }) => stepId === step?.stepId);
-        expect(now?.state).toBe(whole.length === 1 ? 'done' : 'open');
-        if (whole.length === 1) {
-          expect(now?.doneBy).toBe(whole[0]?.id);
-          expect((await joint('Pedals')).applied?.entryId).toBe(whole[0]?.id);
-        }
-      },
-    );
+    // At many more moments, `npm run faults` kills.
+    test('[J1] right at the press of the button: the torque is there whole, or not at all', async () => {
+      for (const title of ['Right pedal, clockwise', 'Left pedal, anti-clockwise']) {
+        await takeUp(page, bikeId, title, 'Fit');
+        await touch(page, /^Done/);
+        await saved();
+      }
+      const { jointId } = await joint('Pedals');
+      const [step] = (await steps()).filter((one) => one.jointId === jointId && one.kind === 'torque');
+      await takeUp(page, bikeId, 'Pedals', 'Torque');
+      await page.getByRole('button', { name: /^(Bolt tight|Applied)/ }).waitFor();
+      await boltsTight(page, 0, 2, 2);
+      const before = await journal(page);
+      await touch(page, /^Applied 35\sN·m/);
+      await killAndReopen();
+      const after = await journal(page);
+      expect(after.slice(0, before.length)).toEqual(before);
+      const whole = after.slice(before.length).filter(({ type }) => type === 'torque-applied');
+      expect(whole.length).toBeLessThanOrEqual(1);
+      const now = (await steps()).find(({ stepId }) => stepId === step?.stepId);
+      expect(now?.state).toBe(whole.length === 1 ? 'done' : 'open');
+      if (whole.length === 1) {
+        expect(now?.doneBy).toBe(whole[0]?.id);
+        expect((await joint('Pedals')).applied?.entryId).toBe(whole[0]?.id);
+      }
+    });
 
     test('what was not acknowledged is done again', async () => {
       const { jointId } = await joint('Pedals');
       const stepNow = async () =>
         (await steps()).find((one) => one.jointId === jointId && one.kind === 'torque')?.state;
-      // Killed before it was written, the step lies open again although the joint has its torque from the time before.
+      // Killed before it was written, the step lies open again.
       if ((await stepNow()) === 'open') {
         await takeUp(page, bikeId, 'Pedals', 'Torque');
         if ((await page.getByText(/^2 of 2 bolts/).count()) === 0) await boltsTight(page, 0, 2, 2);
