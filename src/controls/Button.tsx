@@ -2,7 +2,7 @@ import './Button.css';
 import type { ComponentChildren } from 'preact';
 import { Icon, type IconName } from './Icon.tsx';
 
-export type ButtonKind = 'main' | 'plain' | 'quiet' | 'danger';
+export type ButtonKind = 'main' | 'plain';
 export type ButtonSize = 'hand' | 'greasy';
 
 export interface ButtonProps {

@@ -9,7 +9,7 @@ export interface HoldButtonProps {
   children: ComponentChildren;
   /** Called once the hold has lasted; never on a mere tap. */
   onHeld: () => void;
-  kind?: Extract<ButtonKind, 'main' | 'danger'>;
+  kind?: ButtonKind;
   icon?: IconName;
   /** How long to hold, ms. */
   spanMs?: number;

@@ -1,3 +1,4 @@
+import './Button.css';
 import './Tile.css';
 import type { ComponentChildren } from 'preact';
 import { Icon, type IconName } from './Icon.tsx';
@@ -18,7 +19,7 @@ export interface TileProps {
 
 /** One of the things that can go with a step, large enough for a knuckle. */
 export function Tile({ icon, children, value, onPress, href, pressed, loud }: TileProps) {
-  const look = `tile${value || pressed ? ' tile-set' : ''}${loud ? ' tile-loud' : ''}`;
+  const look = `button button-plain tile${value || pressed ? ' tile-set' : ''}${loud ? ' tile-loud' : ''}`;
   const inside = (
     <>
       <Icon name={pressed ? 'check' : icon} sizePx={28} />

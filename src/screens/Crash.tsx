@@ -29,11 +29,7 @@ export class Crash extends Component<{ children: ComponentChildren }, CrashState
           action={
             <>
               <Button href="#/home">To the start</Button>
-              {keys.length > 0 && (
-                <Button kind="danger" onPress={discard}>
-                  Discard what was typed here
-                </Button>
-              )}
+              {keys.length > 0 && <Button onPress={discard}>Discard what was typed here</Button>}
             </>
           }
         >

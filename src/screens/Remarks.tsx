@@ -31,9 +31,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
             <Icon name="bell" label="Due now:" />
             <span>{wordsOf(fellDue.lines)}</span>
           </a>
-          <Button kind="quiet" onPress={fellDue.seen}>
-            Dismiss
-          </Button>
+          <Button onPress={fellDue.seen}>Dismiss</Button>
         </div>
       )}
       {missing && (
@@ -52,9 +50,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
           action={
             <>
               <Button onPress={clockMoved.shift}>I changed the clock: shift the timers</Button>
-              <Button kind="quiet" onPress={clockMoved.leave}>
-                Leave the timers alone
-              </Button>
+              <Button onPress={clockMoved.leave}>Leave the timers alone</Button>
             </>
           }
         >
@@ -69,9 +65,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
           action={
             <>
               <Button onPress={update.takeOver}>Use it now</Button>
-              <Button kind="quiet" onPress={() => setPutOff(update)}>
-                Later
-              </Button>
+              <Button onPress={() => setPutOff(update)}>Later</Button>
             </>
           }
         >

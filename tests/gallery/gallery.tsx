@@ -207,14 +207,11 @@ function Form() {
         />
         <Toggle label="Checked by a second person" hint="Name goes on the card" on={on} onToggle={setOn} />
         <Toggle label="Not possible here" on={false} onToggle={setOn} disabled />
-        <HoldButton kind="danger" icon="cross" onHeld={() => undefined}>
+        <HoldButton kind="plain" icon="cross" onHeld={() => undefined}>
           Void this entry
         </HoldButton>
-        <Button kind="danger" icon="cross">
-          Danger
-        </Button>
         <Button disabled>Not yet</Button>
-        <Button kind="quiet">Quiet</Button>
+        <Button>Plain</Button>
       </div>
     </Screen>
   );

@@ -63,7 +63,13 @@ export function Keypad<U extends AnyUnit>({
   }, []);
 
   const key = (name: KeypadKey, spoken: string, face: ComponentChildren) => (
-    <button type="button" class="keypad-key" key={name} aria-label={spoken} onClick={() => press(name)}>
+    <button
+      type="button"
+      class="button button-plain keypad-key"
+      key={name}
+      aria-label={spoken}
+      onClick={() => press(name)}
+    >
       {face}
     </button>
   );

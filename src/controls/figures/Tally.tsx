@@ -11,7 +11,7 @@ export interface TallyProps {
   noun?: string;
 }
 
-/** Bolt heads counted off: filled and ticked when done, ringed in red while not. */
+/** Bolt heads counted off: filled and ticked when done, ringed with the grease pencil while not. */
 export function Tally({ of, done, pass, noun = 'bolts' }: TallyProps) {
   return (
     <div class="tally">

@@ -34,7 +34,7 @@ export function NewBike() {
           <Button kind="main" icon="plus" disabled={save.is === 'saving'} onPress={start}>
             Add bike
           </Button>
-          <Button kind="quiet" href={hrefOf({ at: 'home' })} onPress={clear}>
+          <Button href={hrefOf({ at: 'home' })} onPress={clear}>
             Discard
           </Button>
         </>

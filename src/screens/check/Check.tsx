@@ -105,7 +105,7 @@ export function CheckLogbook() {
       )}
       {fromCopy && (
         <HoldButton
-          kind="danger"
+          kind="plain"
           icon="cross"
           explain="Hold. What only the second copy holds is deleted."
           onHeld={() => void keepAsItIs()}

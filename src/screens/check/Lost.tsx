@@ -78,7 +78,7 @@ export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
         Open a saved copy
       </Button>
       <HoldButton
-        kind="danger"
+        kind="plain"
         icon="plus"
         explain={copied ? 'Hold. This deletes the second copy as well.' : 'Press and hold'}
         onHeld={() => void beginNew()}

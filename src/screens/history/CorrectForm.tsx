@@ -150,7 +150,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
       )}
       <SaveNotice save={save} />
       {save.is === 'refused' && save.refused === 'above-the-limit' && (
-        <Button kind="danger" wide icon="warning" onPress={() => void correct({ overLimit: true })}>
+        <Button wide icon="warning" onPress={() => void correct({ overLimit: true })}>
           Confirm the figure
         </Button>
       )}
@@ -158,7 +158,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
         Correct the entry
       </Button>
       <HoldButton
-        kind="danger"
+        kind="plain"
         icon="cross"
         disabled={save.is === 'saving'}
         onHeld={strike}

@@ -55,7 +55,7 @@ function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; now
         <DutyRow key={line.key} line={line} nowMs={nowMs} />
       ))}
       {shown.length < lines.length && (
-        <Button kind="quiet" wide onPress={() => setAll(true)}>
+        <Button wide onPress={() => setAll(true)}>
           {`Show ${lines.length - shown.length} more`}
         </Button>
       )}

@@ -65,7 +65,7 @@ function Form({ bikeId, parts, joint }: FormProps) {
           <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
             {joint ? 'Keep the change' : 'Add the joint'}
           </Button>
-          <Button kind="quiet" href={hrefOf(back)} onPress={clear}>
+          <Button href={hrefOf(back)} onPress={clear}>
             Discard
           </Button>
         </>

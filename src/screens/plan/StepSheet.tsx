@@ -157,7 +157,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
             </Button>
           )}
           {state !== 'done' && (
-            <Button kind="danger" size="greasy" icon="cross" onPress={() => ask('drop')}>
+            <Button size="greasy" icon="cross" onPress={() => ask('drop')}>
               Remove
             </Button>
           )}

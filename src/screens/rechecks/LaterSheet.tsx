@@ -93,7 +93,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
         </>
       }
     >
-      <div class="stack recheck-later">
+      <div class="stack">
         <div class="button-presets">
           {presets.map(({ label, more }) => (
             <Button

@@ -33,13 +33,7 @@ export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }:
         <Button size="greasy" icon={ok ? 'check' : 'ring'} pressed={ok} onPress={onOk}>
           OK
         </Button>
-        <Button
-          size="greasy"
-          icon="warning"
-          pressed={bad}
-          kind={bad ? 'danger' : 'plain'}
-          onPress={onFinding}
-        >
+        <Button size="greasy" icon="warning" pressed={bad} onPress={onFinding}>
           Finding
         </Button>
         {onAbsent && (
@@ -58,11 +52,7 @@ export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }:
           </span>
         </p>
       )}
-      {bad && (
-        <Button kind="quiet" onPress={onDefect}>
-          Report it as a problem
-        </Button>
-      )}
+      {bad && <Button onPress={onDefect}>Report it as a problem</Button>}
     </div>
   );
 }

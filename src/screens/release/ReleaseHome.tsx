@@ -114,7 +114,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
           {!over && why && <p>{why}</p>}
         </div>
         {state.is === 'stands' && (
-          <Button kind="danger" icon="cross" onPress={() => setSheet('withdraw')}>
+          <Button icon="cross" onPress={() => setSheet('withdraw')}>
             Withdraw
           </Button>
         )}

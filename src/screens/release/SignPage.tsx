@@ -85,7 +85,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
           save={stopped ? { is: 'idle' } : save}
           main={
             <HoldButton
-              kind={statement === 'not-to-ride' ? 'danger' : 'main'}
+              kind={statement === 'not-to-ride' ? 'plain' : 'main'}
               icon={statement === 'not-to-ride' ? 'stop' : 'check'}
               disabled={!statement || save.is === 'saving'}
               explain={explain}

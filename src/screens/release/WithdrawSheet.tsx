@@ -23,7 +23,7 @@ export function WithdrawSheet({ bikeId, onClose }: { bikeId: Id; onClose: () => 
       onClose={onClose}
       actions={
         <HoldButton
-          kind="danger"
+          kind="plain"
           icon="cross"
           disabled={why.trim() === '' || save.is === 'saving'}
           explain={why.trim() === '' ? 'Give a reason first' : 'Press and hold'}

@@ -116,7 +116,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
         <Button wide icon="clock" href={hrefOf({ at: 'history', place: `t:${toolId}` })}>
           What it tightened
         </Button>
-        <Button wide kind="danger" icon="cross" onPress={() => setAsks('away')}>
+        <Button wide icon="cross" onPress={() => setAsks('away')}>
           Archive this bike
         </Button>
       </div>

@@ -56,7 +56,7 @@ export function AskSheet({
       title={title}
       onClose={onClose}
       actions={
-        <Button kind={danger ? 'danger' : 'main'} wide disabled={save.is === 'saving'} onPress={tell}>
+        <Button kind={danger ? 'plain' : 'main'} wide disabled={save.is === 'saving'} onPress={tell}>
           {act}
         </Button>
       }

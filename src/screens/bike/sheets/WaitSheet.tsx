@@ -47,7 +47,7 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
                 If you end it early the joint stays listed as not cured until you re-apply threadlocker.
               </Notice>
             )}
-            <Button kind="danger" wide icon="stop" onPress={() => end('cut-short', `${title}: cut short`)}>
+            <Button wide icon="stop" onPress={() => end('cut-short', `${title}: cut short`)}>
               End early
             </Button>
           </>

@@ -51,11 +51,7 @@ export function FastenerFields({ fasteners, trouble, onFasteners }: FastenerFiel
             value={row.hand}
             onChoose={(hand) => put(at, { ...row, hand })}
           />
-          <Button
-            kind="quiet"
-            icon="cross"
-            onPress={() => onFasteners(fasteners.filter((_, index) => index !== at))}
-          >
+          <Button icon="cross" onPress={() => onFasteners(fasteners.filter((_, index) => index !== at))}>
             Remove
           </Button>
         </fieldset>

@@ -77,11 +77,7 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
             onInput={(reference) => put(at, { reference })}
             maxLength={200}
           />
-          <Button
-            kind="quiet"
-            icon="cross"
-            onPress={() => onTargets(targets.filter((_, index) => index !== at))}
-          >
+          <Button icon="cross" onPress={() => onTargets(targets.filter((_, index) => index !== at))}>
             Leave this out
           </Button>
         </fieldset>

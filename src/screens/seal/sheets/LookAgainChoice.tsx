@@ -39,7 +39,7 @@ export function LookAgainChoice({ onSpan, suggestedMs = 0, onNone }: LookAgainCh
         {some ? `In ${hours.typed} h` : 'Type the hours'}
       </Button>
       {onNone && (
-        <Button wide size="greasy" kind="quiet" onPress={onNone}>
+        <Button wide size="greasy" onPress={onNone}>
           No look asked for
         </Button>
       )}

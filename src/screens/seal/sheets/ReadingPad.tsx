@@ -188,12 +188,7 @@ export function ReadingPad(props: ReadingPadProps) {
               <Button kind="main" size="greasy" icon="pencil" onPress={() => setAsking(false)}>
                 Change it
               </Button>
-              <Button
-                kind="danger"
-                size="greasy"
-                icon="warning"
-                onPress={() => onLog(typed.reading, lookMs, true)}
-              >
+              <Button size="greasy" icon="warning" onPress={() => onLog(typed.reading, lookMs, true)}>
                 {`It was ${pressure.typed} ${unitLabel[pressure.unit]}`}
               </Button>
             </>
