@@ -2,6 +2,7 @@ import { v7 } from 'uuid';
 import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from './journal/answers.ts';
 import type { Command, Photo, Refused } from './journal/commands.ts';
 import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
+import type { Filling } from './store/anew.ts';
 import type { GivenCommand, Homes } from './store/append.ts';
 import type { StoreCheck } from './store/check.ts';
 import { claimDue } from './store/claim.ts';
@@ -27,6 +28,8 @@ export type {
 
 /** The part of the door that writes; loaded when it is first needed. */
 export interface Writer {
+  canBeUsed: typeof import('./store/anew.ts')['canBeUsed'];
+  fillAnew: typeof import('./store/anew.ts')['fillAnew'];
   append: typeof import('./store/append.ts')['append'];
   copies: typeof import('./store/copies.ts');
   checkStore: typeof import('./store/check.ts')['checkStore'];
@@ -84,6 +87,11 @@ export interface CopyDoor {
   mend(mending: Mending): Promise<void>;
   /** Takes in all of them that are new, or nothing; tells how many were new. */
   takeIn(entries: readonly Entry[], onProgress: (share: number) => void): Promise<number>;
+  /**
+   * Puts a new store, filled with these, in the place of one that does not open or cannot be read.
+   * @returns false when the store can be used after all: then nothing was deleted
+   */
+  beginAnew(filling: Filling, onProgress: (share: number) => void): Promise<boolean>;
 }
 
 export interface Logbook {
@@ -116,6 +124,8 @@ export interface Logbook {
   sortAnew(onProgress: (share: number) => void): Promise<void>;
   /** Resolves when the store is open, or is known not to open: see `state`. */
   opened: Promise<void>;
+  /** Opens a store again that did not open; resolves as `opened` does. */
+  openAgain(): Promise<void>;
   now(): number;
   newId(): Id;
   close(): void;
@@ -172,9 +182,9 @@ export function logbookFor(options: Options = {}): Logbook {
     });
   let database: Database | undefined;
   let hadStore = false;
-  async function openFirst(): Promise<void> {
+  async function openStore(): Promise<void> {
     try {
-      database = await open();
+      database ??= await open();
       hadStore = true;
       if (options.loadWriter && !(await stored.viewsAreCurrent(database))) {
         const { rebuildIfOld } = await theWriter();
@@ -185,6 +195,16 @@ export function logbookFor(options: Options = {}): Logbook {
       const newer = (thrown as DOMException)?.name === 'VersionError';
       setState(newer ? { is: 'newer-version' } : { is: 'lost', why: String(thrown) });
     }
+  }
+
+  function openAgain(): Promise<void> {
+    closeStore();
+    return openStore();
+  }
+
+  function closeStore(): void {
+    database?.close();
+    database = undefined;
   }
 
   /** Some browsers lose the connection of a page that slept; opening it again is all that is needed. */
@@ -221,7 +241,7 @@ export function logbookFor(options: Options = {}): Logbook {
   };
 
   const readers = readersFor(now, theWriter);
-  const opened = openFirst();
+  const opened = openStore();
 
   /** One question to the store at a time, so that what is asked for slowly holds nothing up. */
   const inCopies = async <T>(work: (copies: Writer['copies'], db: Database) => Promise<T>): Promise<T> => {
@@ -262,6 +282,22 @@ export function logbookFor(options: Options = {}): Logbook {
       homes.clear();
       announce();
       return added;
+    },
+    async beginAnew(filling, onProgress) {
+      const { canBeUsed, fillAnew } = await theWriter();
+      await openAgain();
+      if (state.is === 'open' && database && (await canBeUsed(database))) return false;
+      refuseIfClosed();
+      closeStore();
+      hadStore = false;
+      homes.clear();
+      try {
+        database = await fillAnew(options.name ?? 'pinchbolt', open, filling, onProgress);
+      } finally {
+        await openStore();
+        announce();
+      }
+      return true;
     },
   };
 
@@ -317,13 +353,13 @@ export function logbookFor(options: Options = {}): Logbook {
       announce();
     },
     opened,
+    openAgain,
     now,
     newId,
     close() {
       closed = true;
       channel.close();
-      database?.close();
-      database = undefined;
+      closeStore();
     },
   };
 }

@@ -8,8 +8,11 @@ import type { Source } from './source.ts';
 
 /** How the second copy stands. */
 export interface CopyState {
-  /** `none`: the browser has no place for one. `failed`: it could not be written. */
-  is: 'opening' | 'none' | 'level' | 'failed';
+  /**
+   * `none`: the browser has no place for one. `failed`: it could not be written. `unread`: the logbook cannot be read,
+   * so it stays as it is.
+   */
+  is: 'opening' | 'none' | 'level' | 'failed' | 'unread';
   entries: number;
   photos: number;
   /** When it was last written, ms UTC. */
@@ -25,6 +28,10 @@ export interface CopyHeld {
   photos: MirroredPhoto[];
   /** Lines that could not be read. */
   unreadable: number;
+  /** When it was last level with the logbook, ms UTC; absent where no line says so. */
+  writtenAtMs?: number;
+  /** Entries that the mark knows of and that are not in it. */
+  lacking: number;
   photo(one: MirroredPhoto): Promise<Photo | undefined>;
 }
 
@@ -49,6 +56,11 @@ export interface SecondCopy {
    * says what it said.
    */
   restore(onProgress: (share: number) => void): Promise<Restored>;
+  /**
+   * Where the store does not open or cannot be read: deletes it and fills a new one with all that the second copy holds.
+   * @returns undefined when the store can be used after all: then nothing was deleted
+   */
+  beginAnew(onProgress: (share: number) => void): Promise<Restored | undefined>;
   /** A new logbook is wanted: the second copy and the mark go by what the store holds now. */
   startOver(): Promise<void>;
 }
@@ -145,7 +157,11 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
         await followOnce();
       } while (again);
     } catch (thrown) {
-      tell({ ...state, is: 'failed', why: String((thrown as Error)?.message ?? thrown) });
+      const is = await source.counts().then(
+        () => 'failed' as const,
+        () => 'unread' as const,
+      );
+      tell({ ...state, is, why: String((thrown as Error)?.message ?? thrown) });
     } finally {
       running = undefined;
     }
@@ -161,12 +177,16 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
     return copy?.alone(async (held) => {
       const entries = new Map<Id, Entry>();
       const photos = new Map<Id, MirroredPhoto>();
+      let writtenAtMs: number | undefined;
       const unreadable = await held.read((content) => {
         if ('entry' in content) entries.set(content.entry.id, content.entry);
         else if ('photo' in content) photos.set(content.photo.photoId, content.photo);
+        else if ('level' in content) writtenAtMs = content.level.atMs;
       });
       return {
         ...{ entries: [...entries.values()], photos: [...photos.values()], unreadable },
+        ...(writtenAtMs === undefined ? {} : { writtenAtMs }),
+        lacking: Math.max(0, ((await readMark())?.entries ?? 0) - entries.size),
         async photo({ hash, ...one }) {
           const buf = await copy.alone((again) => again.readPhoto(hash));
           return buf && { ...one, buf };
@@ -218,6 +238,23 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
         photos: there.length,
         photosLost: photosAsWritten.length - there.length,
       };
+    },
+    async beginAnew(onProgress) {
+      const held = await read();
+      if (!held || held.entries.length === 0) throw new Error('there is no second copy');
+      const { entries } = held;
+      let [photos, photosLost] = [0, 0];
+      async function* asWritten() {
+        for (const one of held?.photos ?? []) {
+          const photo = await held?.photo(one);
+          if (photo) yield photo;
+          photos += photo ? 1 : 0;
+          photosLost += photo ? 0 : 1;
+        }
+      }
+      const anew = await source.beginAnew({ entries, photos: asWritten() }, onProgress);
+      await follow();
+      return anew ? { entries: entries.length, photos, photosLost } : undefined;
     },
     async startOver() {
       const copy = await opened;

@@ -15,6 +15,11 @@ export interface Source {
   /** Puts back entries and photos that no longer say what they said; `renumbered` were taken in again just before. */
   mend(mending: { entries: readonly Entry[]; photos: readonly Photo[]; renumbered: number }): Promise<void>;
   takeIn(entries: readonly Entry[], onProgress: (share: number) => void): Promise<number>;
+  /** Fills a new store with these where the old one cannot be used; false when it can: then nothing was deleted. */
+  beginAnew(
+    filling: { entries: readonly Entry[]; photos: AsyncIterable<Photo> },
+    onProgress: (share: number) => void,
+  ): Promise<boolean>;
 }
 
 /** The photos that an entry names. */

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/frames/Notice.tsx';
 import { Screen } from '../controls/frames/Screen.tsx';
@@ -47,16 +47,25 @@ function NotThisPage({ beside }: { beside: Beside }) {
   );
 }
 
-/** The check of the logbook, below what is wrong; its script is loaded when it is asked for. */
-function CheckHere() {
-  const [check, setCheck] = useState<{ Shown: ComponentType } | 'failed'>();
-  const load = () =>
-    import('./check/Check.tsx').then(
-      ({ CheckLogbook }) => setCheck({ Shown: CheckLogbook }),
-      () => setCheck('failed'),
-    );
-  if (check === 'failed') return <p role="alert">The check could not be loaded. Reload the page.</p>;
-  return check ? <check.Shown /> : <Button onPress={load}>Check the logbook</Button>;
+/** What can be done about a store that does not open; its script is loaded only then. */
+function NotOpened({ why }: { why: string }) {
+  const [ways, setWays] = useState<{ Unopened: ComponentType } | 'failed'>();
+  useEffect(() => {
+    import('./check/Check.tsx').then(setWays, () => setWays('failed'));
+  }, []);
+  return (
+    <>
+      <Notice kind="error" title="The logbook could not be opened">
+        {`Close other pages of this app, then try again. In a private window the browser may keep nothing: use an ordinary one. (${why})`}
+      </Notice>
+      {ways === 'failed' && (
+        <p role="alert">
+          Reload the page. <a href="/rescue.html">The rescue page</a> saves the logbook as a file.
+        </p>
+      )}
+      {typeof ways === 'object' && <ways.Unopened />}
+    </>
+  );
 }
 
 function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
@@ -77,22 +86,7 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
       </Notice>
     );
   }
-  if (state.is === 'lost') {
-    return (
-      <Notice
-        kind="error"
-        title="The logbook could not be opened"
-        action={
-          <>
-            {reload}
-            <CheckHere />
-          </>
-        }
-      >
-        {`Reload the page. In a private window the browser may keep nothing: use an ordinary one. (${state.why})`}
-      </Notice>
-    );
-  }
+  if (state.is === 'lost') return <NotOpened why={state.why} />;
   if (state.is === 'rebuilding') {
     return (
       <Notice kind="note" title="Updating the logbook">

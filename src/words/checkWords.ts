@@ -72,3 +72,22 @@ export function flawsOf(store: StoreFound | undefined, copy: CopyFound | undefin
   }
   return found;
 }
+
+/**
+ * What can be had from the second copy where the store does not open.
+ * @param held how much it holds, when it was last level with the logbook, and how many entries the mark knows of besides
+ * @example heldWords({ entries: 3, photos: 0, unreadable: 0, lacking: 0 }).title //=> 'The second copy holds 3 entries'
+ */
+export function heldWords(
+  held: { entries: number; photos: number; unreadable: number; lacking: number; writtenAtMs?: number },
+  zone?: string,
+): { title: string; text: string } {
+  const { unreadable, lacking, writtenAtMs } = held;
+  const sentences = [
+    ...(writtenAtMs === undefined ? [] : [`Last written ${whenText(writtenAtMs, zone)}.`]),
+    ...(unreadable > 0 ? [`${countWords(unreadable, 'line')} of it could not be read.`] : []),
+    ...(lacking > 0 ? [`${countWords(lacking, 'entry', 'entries')} logged on this phone not in it.`] : []),
+    'Save it as a file first. After that a new store can be filled from it.',
+  ];
+  return { title: `The second copy holds ${countedWords(held)}`, text: sentences.join(' ') };
+}

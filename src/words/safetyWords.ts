@@ -11,7 +11,11 @@ interface Counts {
  * @example secondCopyWords({ is: 'none', entries: 0, photos: 0 }).title //=> 'No second copy on this phone'
  */
 export function secondCopyWords(
-  copy: Counts & { is: 'opening' | 'none' | 'level' | 'failed'; writtenAtMs?: number; why?: string },
+  copy: Counts & {
+    is: 'opening' | 'none' | 'level' | 'failed' | 'unread';
+    writtenAtMs?: number;
+    why?: string;
+  },
   zone?: string,
 ): { title: string; detail: string } {
   switch (copy.is) {
@@ -21,6 +25,11 @@ export function secondCopyWords(
       return {
         title: 'No second copy on this phone',
         detail: 'This browser has no place for one. Save a copy after each build day.',
+      };
+    case 'unread':
+      return {
+        title: 'Second copy on this phone',
+        detail: 'It stays as it is while the logbook cannot be read.',
       };
     case 'failed':
       return {

@@ -10,17 +10,21 @@ import { countedWords, countWords } from '../../words/phrases.ts';
 import { useLogbook } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { useCopyState, useSafety } from '../safety.tsx';
+import { WayOut } from './WayOut.tsx';
 
 type Checking =
   | { is: 'idle' }
   | { is: 'running'; title: string }
   | { is: 'checked'; entries: number; photos: number; flaws: Flaw[]; newer: number }
-  | { is: 'failed'; title: string; why: string };
+  | { is: 'failed'; title: string; why: string; unread?: true };
 
 const reason = (thrown: unknown) => String((thrown as Error)?.message ?? thrown);
 
-/** Looks whether the logbook holds together, says what does not, and mends what can be mended. */
-export function CheckLogbook() {
+/**
+ * Looks whether the logbook holds together, says what does not, and mends what can be mended.
+ * @param props.wayOut whether the way out of a store that cannot be read is offered here as well
+ */
+export function CheckLogbook({ wayOut = false }: { wayOut?: boolean }) {
   const logbook = useLogbook();
   const safety = useSafety();
   const copy = useCopyState();
@@ -35,7 +39,7 @@ export function CheckLogbook() {
       const { entries, photos, newer } = store;
       setState({ is: 'checked', entries, photos, newer, flaws: flawsOf(store, compared) });
     } catch (thrown) {
-      setState({ is: 'failed', title: 'The store could not be read', why: reason(thrown) });
+      setState({ is: 'failed', title: 'The store could not be read', why: reason(thrown), unread: true });
     }
   };
   const attempt = async (title: string, work: () => Promise<string>) => {
@@ -77,6 +81,7 @@ export function CheckLogbook() {
           {`Reload the page and try again; otherwise restore from a copy. (${state.why})`}
         </Notice>
       )}
+      {state.is === 'failed' && state.unread && wayOut && <WayOut />}
       {state.is === 'checked' && flaws.length === 0 && (
         <Notice kind="note" title={`Nothing wrong: ${countedWords(state)}`}>
           {copy?.is === 'level'
@@ -134,12 +139,13 @@ export function CheckLogbook() {
 }
 
 export { Lost } from './Lost.tsx';
+export { Unopened } from './Unopened.tsx';
 
 /** The check as a screen of its own. */
 export function Check() {
   return (
     <Screen title="Check the logbook" back={hrefOf({ at: 'settings' })}>
-      <CheckLogbook />
+      <CheckLogbook wayOut />
       <Ruler />
       <p>
         If nothing here helps, open <a href="/rescue.html">the rescue page</a>: it saves the logbook as a

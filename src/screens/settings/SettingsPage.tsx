@@ -16,6 +16,10 @@ import { SizeSection } from './SizeSection.tsx';
 import { SpansSection } from './SpansSection.tsx';
 import { type ChangeProps, UnitsSection } from './UnitsSection.tsx';
 
+// Where the store does not open, the check saves the second copy with the same script.
+export { ofSecondCopy } from '../../exchange/copy/ofSecondCopy.ts';
+export { saveArchive } from './copies/saveArchive.ts';
+
 /** What is set once for every bike, and what this phone can do. */
 export function SettingsPage() {
   const seen = useView('settings');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { flawsOf, lostWords } from '../../../src/words/checkWords.ts';
+import { flawsOf, heldWords, lostWords } from '../../../src/words/checkWords.ts';
 
 const whole = { gaps: 0, noEntry: [], newer: 0, rows: [], places: [], photosMissing: [], versionLost: false };
 const same = { missing: [], missingPhotos: [], differing: [], differingPhotos: [], unreadable: 0 };
@@ -40,5 +40,21 @@ describe('what is wrong with the logbook', () => {
     [{ ...same, unreadable: 1 }, '1 line of the second copy unreadable'],
   ])('against the second copy: %j', (copy, words) => {
     expect(flawsOf(whole, copy).map((flaw) => flaw.words)).toEqual([words]);
+  });
+});
+
+describe('what can be had from the second copy', () => {
+  const whole = { entries: 3, photos: 0, unreadable: 0, lacking: 0 };
+
+  test('example of the docstring: how much it holds', () => {
+    expect(heldWords(whole).title).toBe('The second copy holds 3 entries');
+  });
+
+  test('when it was written, what could not be read and what it lacks, before what to do', () => {
+    const { text } = heldWords({ ...whole, unreadable: 1, lacking: 2, writtenAtMs: 0 }, 'UTC');
+    expect(text).toMatch(
+      /^Last written 1 January 1970, 00:00\. 1 line of it could not be read\. 2 entries logged on this phone not in it\. Save/,
+    );
+    expect(heldWords(whole).text).toMatch(/^Save it as a file first\./);
   });
 });

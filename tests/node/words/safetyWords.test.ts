@@ -16,6 +16,12 @@ describe('how the second copy stands', () => {
     );
   });
 
+  test('that it is left alone while the logbook cannot be read', () => {
+    expect(secondCopyWords({ is: 'unread', entries: 3, photos: 0 }).detail).toBe(
+      'It stays as it is while the logbook cannot be read.',
+    );
+  });
+
   test('why it could not be written', () => {
     const copy = { is: 'failed', entries: 3, photos: 0, why: 'no room' } as const;
     expect(secondCopyWords(copy).detail).toBe('no room. Save a copy now.');

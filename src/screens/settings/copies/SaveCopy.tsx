@@ -2,14 +2,14 @@ import { useRef, useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
-import { writeArchive } from '../../../exchange/archive/writeArchive.ts';
 import type { CopyProgress } from '../../../exchange/copy/copy.ts';
 import { writeJournalText } from '../../../exchange/text/writeJournalText.ts';
 import { copyCounts, copyName } from '../../../words/copyWords.ts';
 import { useLogbook } from '../../door.tsx';
 import { useSafety } from '../../safety.tsx';
 import { copyContent } from './copyContent.ts';
-import { canShare, download, newFile, share } from './keepFile.ts';
+import { canShare, download, share } from './keepFile.ts';
+import { saveArchive } from './saveArchive.ts';
 
 type Saving =
   | { is: 'idle' }
@@ -40,18 +40,13 @@ export function SaveCopy() {
       else setSaving({ is: 'failed', why: String((thrown as Error)?.message ?? thrown) });
     }
   };
-  const saveArchive = () =>
+  const saveAll = () =>
     work(async (how) => {
-      const locked = passphrase !== '';
-      const name = copyName(logbook.now(), locked ? 'pinchbolt' : 'zip');
-      const file = await newFile(name, locked ? 'application/octet-stream' : 'application/zip');
-      if (!file) return { is: 'idle' };
       const saved = (await safety.safeguards()).savedCopy(logbook.now());
       const content = copyContent(logbook);
       const entries = saved.passing(content.entries);
-      const written = await writeArchive({ ...content, entries }, file.stream, { ...how, passphrase });
-      const whole = file.finish();
-      if (whole) download(whole);
+      const written = await saveArchive({ ...content, entries }, { ...how, passphrase });
+      if (!written) return { is: 'idle' };
       saved.note();
       return { is: 'saved', counts: copyCounts(written) };
     });
@@ -109,7 +104,7 @@ export function SaveCopy() {
         value={passphrase}
         onInput={setPassphrase}
       />
-      <Button wide icon="save" under="Everything, photos included" onPress={() => void saveArchive()}>
+      <Button wide icon="save" under="Everything, photos included" onPress={() => void saveAll()}>
         Save a copy
       </Button>
       <Button wide icon="share" under="Without photos, not locked" onPress={() => void makeText()}>
