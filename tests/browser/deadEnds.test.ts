@@ -142,6 +142,42 @@ describe('drafts', () => {
     await page.keyboard.press('Escape');
   });
 
+  test('the reason for a skip and the titles of a split outlive a reload; shut by hand they are given up', async () => {
+    const kept = async () => JSON.stringify(await stored('pinchbolt-drafts', 'drafts'));
+    await goTo('#/new-bike');
+    await page.getByLabel('Name', { exact: true }).fill('Bittern');
+    await mainButton().click();
+    await page.waitForURL(/#\/bike\//);
+    await goTo(`#/plan/${page.url().split('/').at(-1)}`);
+    await page.getByRole('button', { name: 'Add a step' }).click();
+    await page.getByLabel('Title', { exact: true }).fill('Face the shell');
+    await page.getByRole('button', { name: 'Add it' }).click();
+    const change = page.getByRole('button', { name: /^Change step 1/ });
+    const reason = page.getByLabel('Another reason');
+    const open = async (what: string) => {
+      await change.click();
+      await page.getByRole('button', { name: what, exact: true }).click();
+    };
+    await open('Skip');
+    await reason.fill('Cutter is blunt');
+    await expect.poll(kept).toContain('Cutter is blunt');
+    await page.reload();
+    await open('Skip');
+    expect(await reason.inputValue()).toBe('Cutter is blunt');
+    await page.keyboard.press('Escape');
+    await expect.poll(kept).not.toContain('Cutter is blunt');
+    await page.keyboard.press('Escape');
+    await open('Split');
+    await page.getByLabel('Step 2').fill('Left side');
+    await expect.poll(kept).toContain('Left side');
+    await page.reload();
+    await open('Split');
+    expect(await page.getByLabel('Step 2').inputValue()).toBe('Left side');
+    await page.getByRole('button', { name: 'Make 2 steps' }).click();
+    await page.getByText('Left side').first().waitFor();
+    await expect.poll(kept).not.toContain('Left side');
+  });
+
   test('an old edit keeps what was written down elsewhere, and says that it was', async () => {
     await goTo('#/new-part/shelf');
     await describePart('Stem of the edit');

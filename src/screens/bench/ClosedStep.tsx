@@ -73,7 +73,9 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
   const place = step.jointId ? `j:${step.jointId}` : `b:${view.bike.bikeId}`;
   const reopen = async (why: string) => {
     const command = { type: 'reopen-step', stepId: step.stepId, why } as const;
-    if (await run(command, { undo: `Open again: ${step.title}` })) setAsking(false);
+    if (!(await run(command, { undo: `Open again: ${step.title}` }))) return false;
+    setAsking(false);
+    return true;
   };
   useBenchKeys({ next: onNext, back: onBack, undo: () => void onUndo() });
   return (
@@ -144,11 +146,12 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
       </StepCard>
       {asking && (
         <ReasonSheet
+          about={`reopen:${step.stepId}`}
           title={`Open again: ${step.title}`}
           presets={reopenReasons}
           act="Open it for this reason"
           save={save}
-          onReason={(why) => void reopen(why)}
+          onReason={reopen}
           onClose={() => setAsking(false)}
         />
       )}

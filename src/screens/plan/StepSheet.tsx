@@ -50,23 +50,25 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
     return (
       <ReasonSheet
         {...reason}
+        about={`skip:${stepId}`}
         title={`Skip: ${title}`}
         presets={skipReasons}
         act="Skip for this reason"
-        onReason={(why) => void and({ type: 'skip-step', stepId, why }, `Skipped: ${title}`)}
+        onReason={(why) => and({ type: 'skip-step', stepId, why }, `Skipped: ${title}`)}
       />
     );
   if (asking === 'drop')
     return (
       <ReasonSheet
         {...reason}
+        about={`drop:${stepId}`}
         title={`Drop: ${title}`}
         presets={dropReasons}
         act="Drop for this reason"
         onReason={(why) => {
           forgetDraft(`bench:${stepId}`);
           forgetDraft(renameDraft(stepId));
-          void and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`);
+          return and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`);
         }}
       />
     );
@@ -74,10 +76,11 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
     return (
       <ReasonSheet
         {...reason}
+        about={`reopen:${stepId}`}
         title={`Open again: ${title}`}
         presets={reopenReasons}
         act="Open it for this reason"
-        onReason={(why) => void and({ type: 'reopen-step', stepId, why }, `Open again: ${title}`)}
+        onReason={(why) => and({ type: 'reopen-step', stepId, why }, `Open again: ${title}`)}
       />
     );
   if (asking === 'split')
@@ -85,7 +88,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
       <SplitSheet
         {...reason}
         step={step}
-        onSplit={(titles) => void and({ type: 'split-step', stepId, titles }, `Split: ${title}`)}
+        onSplit={(titles) => and({ type: 'split-step', stepId, titles }, `Split: ${title}`)}
       />
     );
   if (asking === 'rename')

@@ -57,9 +57,10 @@ export function RecheckFrame(props: RecheckFrameProps) {
   };
   const drop = async (why: string) => {
     const entries = await run({ type: 'drop-recheck', recheckId, why }, { undo: `Dropped: ${title}` });
-    if (!entries) return;
+    if (!entries) return false;
     shut();
     onAnswered(entries);
+    return true;
   };
   return (
     <Screen title={view.bike.name} route={recheckId} back={onBack} waits={<Waits />} actions={actions}>
@@ -115,11 +116,12 @@ export function RecheckFrame(props: RecheckFrameProps) {
       )}
       {sheet === 'drop' && (
         <ReasonSheet
+          about={`drop:${recheckId}`}
           title={`Drop: ${title}`}
           presets={dropReasons}
           act="Drop it for this reason"
           save={save}
-          onReason={(why) => void drop(why)}
+          onReason={drop}
           onClose={shut}
         />
       )}

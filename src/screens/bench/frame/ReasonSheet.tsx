@@ -1,37 +1,54 @@
-import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { SaveState } from '../../door.tsx';
+import { useDraft } from '../../draft.ts';
 import { SaveLine } from './SaveLine.tsx';
 
 export interface ReasonSheetProps {
+  /** What the reason is for, as `skip:` and the id of the step: under this it is kept until it is given. */
+  about: string;
   title: string;
   /** Reasons to tap; each is enough by itself. */
   presets: readonly string[];
   /** What the button under the written reason says. */
   act: string;
   save: SaveState;
-  onReason: (why: string) => void;
+  /** Resolves to whether it was carried out. */
+  onReason: (why: string) => Promise<boolean>;
   onClose: () => void;
 }
 
 /** Asks why, with a tap; words are optional. */
-export function ReasonSheet({ title, presets, act, save, onReason, onClose }: ReasonSheetProps) {
-  const [words, setWords] = useState('');
+export function ReasonSheet(props: ReasonSheetProps) {
+  const { about, title, presets, act, save, onReason, onClose } = props;
+  const [{ words }, change, clear] = useDraft(`reason:${about}`, { words: '' });
+  const give = async (why: string) => {
+    if (await onReason(why)) clear();
+  };
+  // Shut by hand it is given up: nothing half said is left to wait for.
+  const shut = () => {
+    clear();
+    onClose();
+  };
   return (
-    <Sheet open title={title} onClose={onClose}>
+    <Sheet open title={title} onClose={shut}>
       <div class="stack">
         <SaveLine save={save} />
         <div class="button-presets">
           {presets.map((preset) => (
-            <Button key={preset} size="greasy" onPress={() => onReason(preset)}>
+            <Button key={preset} size="greasy" onPress={() => void give(preset)}>
               {preset}
             </Button>
           ))}
         </div>
-        <TextField label="Another reason" value={words} onInput={setWords} maxLength={200} />
-        <Button wide size="greasy" disabled={words.trim() === ''} onPress={() => onReason(words.trim())}>
+        <TextField
+          label="Another reason"
+          value={words}
+          onInput={(typed) => change({ words: typed })}
+          maxLength={200}
+        />
+        <Button wide size="greasy" disabled={words.trim() === ''} onPress={() => void give(words.trim())}>
           {act}
         </Button>
       </div>

@@ -30,16 +30,17 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
     alt: `${step.title}, ${index + 1}`,
   }));
   const skip = async (why: string) => {
-    if (save.is === 'saving') return;
+    if (save.is === 'saving') return false;
     const { bikeId, stepId, jointId } = step;
     const commands = [
       ...keepAside(gathered, { bikeId, stepId, jointId }),
       { type: 'skip-step', stepId, why } as const,
     ];
     const entries = await run(commands, { photos, undo: `Skipped: ${step.title}` });
-    if (!entries) return;
+    if (!entries) return false;
     gathered.clear();
     onLogged(entries);
+    return true;
   };
   return (
     <>
@@ -80,11 +81,12 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
       )}
       {open === 'skip' && (
         <ReasonSheet
+          about={`skip:${step.stepId}`}
           title={`Skip: ${step.title}`}
           presets={skipReasons}
           act="Skip for this reason"
           save={save}
-          onReason={(why) => void skip(why)}
+          onReason={skip}
           onClose={() => setOpen(undefined)}
         />
       )}
