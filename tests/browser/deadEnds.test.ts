@@ -151,6 +151,7 @@ describe('drafts', () => {
     await goTo(`#/plan/${page.url().split('/').at(-1)}`);
     await page.getByRole('button', { name: 'Add a step' }).click();
     await page.getByLabel('Title', { exact: true }).fill('Face the shell');
+    await page.getByLabel('Adjust', { exact: true }).check();
     await page.getByRole('button', { name: 'Add it' }).click();
     const change = page.getByRole('button', { name: /^Change step 1/ });
     const reason = page.getByLabel('Another reason');

@@ -30,12 +30,21 @@ export function UnsetBonds({
 
 const reasons = ['The tube says it holds this by now', 'Only to try, comes apart again'] as const;
 
+interface BondSheetProps {
+  /** The joint that the bond bears. */
+  jointId: string;
+  save: SaveState;
+  /** Resolves to whether it went on. */
+  onWord: (despite: string) => Promise<boolean>;
+}
+
 /** Asks for a word where a bond has not set; what was meant goes on with it. */
-export function BondSheet({ save, onWord }: { save: SaveState; onWord: (despite: string) => void }) {
+export function BondSheet({ jointId, save, onWord }: BondSheetProps) {
   const [dismissed, setDismissed] = useState<SaveState>();
   if (save.is !== 'refused' || save.refused !== 'bond-not-set' || dismissed === save) return null;
   return (
     <ReasonSheet
+      about={`bond:${jointId}`}
       title="A bond has not set"
       presets={reasons}
       act="Go on for this reason"

@@ -25,7 +25,7 @@ export function PlainStep(props: StepProps) {
   const seal = view.seals.find(({ jointId }) => jointId === sealJointId);
   const seated = seal?.marks.some(({ mark }) => mark === 'seated') ?? false;
   const log = async (despite?: string) => {
-    if (save.is === 'saving') return;
+    if (save.is === 'saving') return false;
     const { photos } = gathered;
     const command = {
       type: 'finish-step',
@@ -34,9 +34,10 @@ export function PlainStep(props: StepProps) {
       ...gathered.noteAndPhotos(),
     } as const;
     const entries = await run(command, { photos, undo: `Done: ${step.title}` });
-    if (!entries) return;
+    if (!entries) return false;
     gathered.clear();
     onLogged(entries);
+    return true;
   };
   const finish = steady(() => void log());
   const toSeal = sealJointId !== undefined && !seated;
@@ -92,7 +93,7 @@ export function PlainStep(props: StepProps) {
       <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
         {step.kind === 'fit' && <LeftHand joint={joint} />}
         {step.kind === 'press' && <UnsetBonds view={view} joint={joint} />}
-        <BondSheet save={save} onWord={(despite) => void log(despite)} />
+        {joint && <BondSheet jointId={joint.jointId} save={save} onWord={log} />}
         {step.detail && <p class="far">{step.detail}</p>}
         {step.kind === 'cut' && <p class="far">Permanent. Measure before and after.</p>}
         <Extras {...{ step, joint, onLogged, gathered }}>

@@ -78,20 +78,27 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
 
   const apply = async (despite?: string) => {
     const wet = asked ? lockerOn(draft, joint) : undefined;
-    if (asked && !wet) return setLockerWrong(true);
+    if (asked && !wet) {
+      setLockerWrong(true);
+      return false;
+    }
     const torque = parseTyped(typed, unitsOf.torque, unit);
-    if (!torque.ok) return setWrong('Enter the torque you applied.');
+    if (!torque.ok) {
+      setWrong('Enter the torque you applied.');
+      return false;
+    }
     const doubt = appliedDoubt(torqueNm(torque.quantity.value, unit), {
       diameterMm: threadDiameterMm(joint.fasteners),
       mostNm: ruling.ok ? mostNm(ruling.target) : undefined,
     });
     if (doubt && !sure) {
       setSure(true);
-      return setWrong(
+      setWrong(
         doubt.about === 'target'
           ? 'Above target. Tap again to log it.'
           : 'Unusual for this thread. Check number and unit, then tap again.',
       );
+      return false;
     }
     const entries = await run(
       {
@@ -105,9 +112,10 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
       },
       { undo: withRideAfter(`${joint.name}: ${typed} ${unitLabel[unit]}`) },
     );
-    if (!entries) return;
+    if (!entries) return false;
     clear();
     onClose();
+    return true;
   };
   const inHand = tools.is === 'there' ? tools.value.filter(({ putAway }) => putAway === undefined) : [];
   return (
@@ -131,7 +139,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
     >
       <div class="stack">
         <SaveNotice save={save} />
-        <BondSheet save={save} onWord={(despite) => void apply(despite)} />
+        <BondSheet jointId={joint.jointId} save={save} onWord={apply} />
         <Keypad
           label={
             ruling.ok

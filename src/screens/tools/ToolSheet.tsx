@@ -52,7 +52,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
         title={`Put away: ${name}`}
         label="Why"
         offers={['Broken', 'Lost', 'Given away']}
-        act="Archive this bike"
+        act="Put it away"
         save={save}
         onWords={async (why) => {
           const entries = await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} put away` });
@@ -117,7 +117,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
           What it tightened
         </Button>
         <Button wide icon="cross" onPress={() => setAsks('away')}>
-          Archive this bike
+          Put it away
         </Button>
       </div>
     </Sheet>

@@ -63,7 +63,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
   const doubtSheet = (
     <>
       {doubted && <DoubtSheet {...doubted} onLog={log.confirm} onClose={log.dismiss} />}
-      <BondSheet save={save} onWord={log.goOn} />
+      <BondSheet jointId={joint.jointId} save={save} onWord={log.goOn} />
     </>
   );
   if (typing)

@@ -52,16 +52,17 @@ export function useTorqueLog({ step, joint, ruling, of, gathered, onLogged }: To
       },
       { photos: gathered.photos, undo: withRideAfter(`${torqueSaid(applied)} applied: ${name}`) },
     );
-    if (!entries) return;
+    if (!entries) return false;
     gathered.clear();
     onLogged(entries);
+    return true;
   };
   return {
     save,
     doubted,
     dismiss: () => setDoubted(undefined),
     /** Logs what was refused for a bond that has not set, with the word for it. */
-    goOn: (despite: string) => tried && void write(tried.applied, tried.entered, despite),
+    goOn: async (despite: string) => tried !== undefined && write(tried.applied, tried.entered, despite),
     /** Logs what was doubted, as it was. */
     confirm: () => doubted && void write(doubted.applied, doubted.entered),
     apply(applied: Typed<TorqueUnit>, entered: Entered) {
