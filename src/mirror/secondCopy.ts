@@ -1,8 +1,9 @@
 import type { Photo } from '../journal/commands.ts';
 import type { Entry, Id } from '../journal/entries.ts';
-import { type Compared, catchUp, compare, type Slack } from './follow.ts';
-import { keepMark } from './keepMark.ts';
-import { type LogbookMark, readMark } from './mark.ts';
+import { catchUp, inStep, type Slack } from './catchUp.ts';
+import { type Compared, compare } from './compare.ts';
+import { keepMarkOf } from './followMark.ts';
+import { readMark } from './mark.ts';
 import { type HeldMirror, type Mirror, type MirroredPhoto, sha256Hex } from './mirror.ts';
 import type { Source } from './source.ts';
 
@@ -73,9 +74,6 @@ export interface SecondCopyOptions {
   ofDemo: (id: Id) => boolean;
 }
 
-/** Clocks are set; a removal a little older than the mark still explains it. */
-const CLOCK_MS = 86_400_000;
-
 const nothing = { entries: 0, photos: 0 };
 
 /** The one that keeps the second copy: it follows the logbook, compares, and brings back. */
@@ -83,33 +81,15 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
   const opened = mirror();
   const listeners = new Set<(state: CopyState) => void>();
   let state: CopyState = { is: 'opening', ...nothing, missing: nothing };
-  let slack: Slack = nothing;
+  let slack: Slack = inStep;
+  const mark = keepMarkOf(source, now);
   const tell = (next: CopyState) => {
     state = next;
     for (const listener of listeners) listener(next);
   };
 
-  async function mark(entries: number, lastId: Id | undefined): Promise<void> {
-    // Nothing is written down on a first day.
-    if (entries === 0 && !(await readMark())) return;
-    await keepMark({ entries, ...(lastId === undefined ? {} : { lastId }), atMs: now() });
-  }
-
-  /**
-   * The mark rises with the logbook. Only what was taken out on purpose lowers it: what is lost stays to be told.
-   * @returns how many entries it knows of that are gone
-   */
-  async function goneByMark(entries: number): Promise<number> {
-    const before = await readMark();
-    const fewer = (before?.entries ?? 0) - entries;
-    const { last, takenOut } = await lastOf(source, before);
-    const gone = Math.max(0, fewer - takenOut);
-    if (gone === 0) await mark(entries, last);
-    return gone;
-  }
-
   async function followByMark(): Promise<void> {
-    const gone = await goneByMark((await source.counts()).entries);
+    const gone = await mark.gone((await source.counts()).entries);
     const missing = { entries: gone, photos: 0 };
     tell({ is: 'none', ...nothing, missing });
   }
@@ -129,10 +109,13 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
   }
 
   async function settle(found: Compared): Promise<void> {
-    const here = await source.counts();
-    slack = { entries: found.missing.length, photos: found.photos - here.photos };
-    const gone = await goneByMark(found.entries);
-    const missing = { entries: slack.entries + gone, photos: found.missingPhotos.length };
+    const end = found.upTo === undefined ? undefined : await source.seqUnder(found.upTo);
+    // What another page wrote since then is not compared yet.
+    const here = await source.counts(end ?? 0);
+    const ids = new Set(found.missing.map(({ id }) => id));
+    slack = { entries: found.entries - here.entries, photos: found.photos - here.photos, missing: ids };
+    const gone = await mark.gone(found.entries);
+    const missing = { entries: ids.size + gone, photos: found.missingPhotos.length };
     tell({ is: 'level', entries: found.entries, photos: found.photos, writtenAtMs: now(), missing });
   }
 
@@ -140,10 +123,12 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
     const copy = await opened;
     if (!copy) return followByMark();
     await copy.alone(async (held) => {
-      const level = await catchUp(held, source, now, slack);
-      if (!level) return settle(await compared(held));
-      const gone = await goneByMark(level.entries);
-      const missing = { ...state.missing, entries: slack.entries + gone };
+      const caughtUp = await catchUp(held, source, now, slack);
+      if (!caughtUp) return settle(await compared(held));
+      const { level } = caughtUp;
+      slack = caughtUp.slack;
+      const gone = await mark.gone(level.entries);
+      const missing = { ...state.missing, entries: slack.missing.size + gone };
       tell({ is: 'level', entries: level.entries, photos: level.photos, writtenAtMs: level.atMs, missing });
     });
   }
@@ -266,30 +251,10 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
           })(),
         ),
       );
-      slack = nothing;
+      slack = inStep;
       state = { ...state, missing: nothing };
-      await mark(0, undefined);
+      await mark.beginAnew();
       await follow();
     },
   };
-}
-
-/** The last entry of the journal, and how many lines left with the demo since a mark was written. */
-async function lastOf(
-  source: Source,
-  mark: LogbookMark | undefined,
-): Promise<{ last?: Id; takenOut: number }> {
-  const from = mark?.lastId === undefined ? undefined : await source.seqUnder(mark.lastId);
-  let takenOut = 0;
-  let last: Id | undefined = from === undefined ? undefined : mark?.lastId;
-  for (let seq = from ?? 0; ; ) {
-    const lines = await source.linesAfter(seq);
-    const end = lines.at(-1);
-    if (!end) return { ...(last === undefined ? {} : { last }), takenOut };
-    for (const { entry } of lines)
-      if (entry.type === 'demo-removed' && entry.writtenAtMs >= (mark?.atMs ?? 0) - CLOCK_MS)
-        takenOut += entry.lines;
-    last = end.entry.id;
-    seq = end.seq;
-  }
 }

@@ -24,3 +24,14 @@ export interface Source {
 
 /** The photos that an entry names. */
 export const photosNamed = (entry: Entry): Id[] => (entry as { photoIds?: Id[] }).photoIds ?? [];
+
+/** Every line of the journal after a number, a batch at a time. */
+export async function* journalBatches(source: Source, fromSeq = 0) {
+  for (let seq = fromSeq; ; ) {
+    const lines = await source.linesAfter(seq);
+    const last = lines.at(-1);
+    if (!last) return;
+    yield lines;
+    seq = last.seq;
+  }
+}

@@ -54,7 +54,7 @@ function NotOpened({ why }: { why: string }) {
     import('./check/Check.tsx').then(setWays, () => setWays('failed'));
   }, []);
   return (
-    <>
+    <div class="stack">
       <Notice kind="error" title="The logbook could not be opened">
         {`Close other pages of this app, then try again. In a private window the browser may keep nothing: use an ordinary one. (${why})`}
       </Notice>
@@ -64,7 +64,7 @@ function NotOpened({ why }: { why: string }) {
         </p>
       )}
       {typeof ways === 'object' && <ways.Unopened />}
-    </>
+    </div>
   );
 }
 

@@ -6,6 +6,7 @@ import type { Logbook } from '../../../src/logbook.ts';
 import { heldBefore, readMark } from '../../../src/mirror/mark.ts';
 import { openMirror } from '../../../src/mirror/mirror.ts';
 import { keepSecondCopy } from '../../../src/mirror/secondCopy.ts';
+import type { Source } from '../../../src/mirror/source.ts';
 import { openDatabase } from '../../../src/store/database.ts';
 import { photoOf } from '../exchange/aCopy.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
@@ -37,9 +38,9 @@ beforeEach(() => {
 
 const turns = turnsInMemory();
 
-function copyOf(logbook: Logbook, folder: MemoryFolder | undefined) {
+function copyOf(logbook: Logbook, folder: MemoryFolder | undefined, source: Source = logbook.copies) {
   return keepSecondCopy({
-    source: logbook.copies,
+    source,
     mirror: async () => folder && openMirror({ folder: folder.handle, turns }),
     now: () => logbook.now(),
     ofDemo: isDemo,
@@ -233,6 +234,53 @@ describe('[K5] a store that was lost', () => {
     expect(ids).toHaveLength(5);
     expect(ids).toEqual(expect.arrayContaining(before.entries.map(({ id }) => id)));
     expect((await copy.read())?.entries).toHaveLength(5);
+  });
+
+  test('is compared once a start: after that each commit reads what is new, though entries are missing', async () => {
+    const { phone, folder } = await aPhone();
+    const fresh = await openTestLogbook(phone.clock.nowMs + 5000);
+    await startBike(fresh, 'old');
+    let read = 0;
+    const source: Source = {
+      ...fresh.logbook.copies,
+      async linesAfter(seq) {
+        const lines = await fresh.logbook.copies.linesAfter(seq);
+        read += lines.length;
+        return lines;
+      },
+    };
+    const copy = copyOf(fresh.logbook, folder, source);
+    await copy.follow();
+    for (const bikeId of ['b7', 'b8', 'b9']) {
+      read = 0;
+      await startBike(fresh, bikeId);
+      await copy.follow();
+      // Once for the second copy, once for the mark.
+      expect(read, bikeId).toBe(2);
+      expect(copy.state().missing).toEqual({ entries: 3, photos: 1 });
+    }
+    expect(copy.state()).toMatchObject({ is: 'level', entries: 7, photos: 1 });
+  });
+
+  test('that gets its entries back otherwise, as from a saved copy, has each in the second copy once', async () => {
+    const { phone, folder } = await aPhone();
+    const before = await heldBy(phone.name);
+    const fresh = await openTestLogbook(phone.clock.nowMs + 5000);
+    await startBike(fresh, 'b7');
+    const copy = copyOf(fresh.logbook, folder);
+    await copy.follow();
+    expect(copy.state().missing).toEqual({ entries: 3, photos: 1 });
+    for (const photo of before.photos) await fresh.logbook.copies.keepPhoto(photo);
+    await fresh.logbook.copies.takeIn(before.entries.slice(0, 2), () => {});
+    await copy.follow();
+    expect(copy.state().missing).toEqual({ entries: 1, photos: 0 });
+    await fresh.logbook.copies.takeIn(before.entries, () => {});
+    await startBike(fresh, 'b8');
+    await copy.follow();
+    expect(copy.state()).toMatchObject({ is: 'level', entries: 5, missing: { entries: 0, photos: 0 } });
+    const ids = (await heldBy(fresh.name)).entries.map(({ id }) => id);
+    const text = new TextDecoder().decode(folder.files.get(folder.journal()));
+    expect([...text.matchAll(/"entry":\{"id":"([^"]+)"/g)].map(([, id]) => id).sort()).toEqual(ids.sort());
   });
 
   test('with its second copy gone as well is told by the mark, which no start lowers', async () => {
