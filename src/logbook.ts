@@ -10,7 +10,7 @@ import type { Mending } from './store/copies.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import type { DemoRemoval } from './store/demo.ts';
 import * as stored from './store/read.ts';
-import { type NoQuestion, readersFor, type ViewName, type Views } from './store/views.ts';
+import { type DeepViews, type NoQuestion, readersFor, type ViewName, type Views } from './store/views.ts';
 
 export { openDrafts } from './store/drafts.ts';
 export type {
@@ -27,7 +27,7 @@ export type {
 };
 
 /** The part of the door that writes; loaded when it is first needed. */
-export interface Writer {
+export interface Writer extends DeepViews {
   canBeUsed: typeof import('./store/anew.ts')['canBeUsed'];
   fillAnew: typeof import('./store/anew.ts')['fillAnew'];
   append: typeof import('./store/append.ts')['append'];
@@ -35,8 +35,6 @@ export interface Writer {
   checkStore: typeof import('./store/check.ts')['checkStore'];
   rebuildIfOld: typeof import('./store/rebuild.ts')['rebuildIfOld'];
   sortAnew: typeof import('./store/rebuild.ts')['sortAnew'];
-  asBuilt: typeof import('./store/deepViews.ts')['asBuilt'];
-  releaseNow: typeof import('./store/deepViews.ts')['releaseNow'];
   removeDemo: typeof import('./store/demo.ts')['removeDemo'];
 }
 

@@ -1,13 +1,9 @@
+import { utf8Bytes } from './utf8Bytes.ts';
+
 /** Device names that Windows keeps for itself, with any ending. */
 const KEPT = /^(con|prn|aux|nul|com\d|lpt\d)$/i;
 /** Most bytes of a name; file systems take 255, and browsers add to it when the name is taken. */
 const MOST_BYTES = 200;
-
-/** Bytes of one sign in UTF-8. */
-function bytesOf(sign: string): number {
-  const code = sign.codePointAt(0) ?? 0;
-  return code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
-}
 
 /**
  * A name that every file system takes and that shows as what it is, out of what a person called a thing: no path,
@@ -26,7 +22,7 @@ export function fileName(called: string, end: string): string {
   let short = '';
   let left = MOST_BYTES;
   for (const sign of plain) {
-    left -= bytesOf(sign);
+    left -= utf8Bytes(sign);
     if (left < 0) break;
     short += sign;
   }

@@ -27,6 +27,21 @@ export interface DueLine {
   startedAtMs: number;
 }
 
+/** Something that waits or falls due, by an instant, by rides or by distance, whichever comes first. */
+export interface Duty extends Omit<DueLine, 'is' | 'bikeId' | 'dueAtMs'> {
+  is: DueLine['is'] | 'tool';
+  /** Absent for a tool, which is on no bike. */
+  bikeId?: Id;
+  /** When it falls due, or fell due; absent while rides or distance alone decide. */
+  dueAtMs?: number;
+  /** What may still be ridden before it falls due. */
+  left: { rides?: number; km?: number };
+  /** When it is likely to be due: by the clock, or before that at the pace the bike is ridden at. */
+  likelyMs: number;
+  /** By when it is due at the latest: by the clock where it has a time, else at nine on the likely day. */
+  latestByMs: number;
+}
+
 /** A line of a history, with what later entries made of it. */
 export interface HistoryLine {
   seq: number;

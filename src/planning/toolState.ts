@@ -15,6 +15,20 @@ const USUAL_DAYS = 365;
 const DAY_MS = 86_400_000;
 
 /**
+ * When a tool is to be checked again: a span after its last check, at once where it fell or showed wrong since.
+ * @returns undefined for a tool that was never checked and has not fallen
+ * @example toolCheckDueMs({ lastCheckMs: 0, checkEveryDays: 10 }) //=> 864_000_000
+ */
+export function toolCheckDueMs(checks: ToolChecks): number | undefined {
+  const { droppedAtMs, lastCheckMs, checkEveryDays = USUAL_DAYS, foundOut } = checks;
+  const since = [droppedAtMs, foundOut?.atMs].filter((ms) => typeof ms === 'number');
+  const doubted = since.filter((ms) => ms > (lastCheckMs ?? 0));
+  const spans = lastCheckMs === undefined ? [] : [lastCheckMs + checkEveryDays * DAY_MS];
+  const all = [...doubted, ...spans];
+  return all.length === 0 ? undefined : Math.min(...all);
+}
+
+/**
  * How far a tool can be trusted on a day. The journal keeps this judgement with every torque, and the screens
  * show it.
  * @param checks what is known of the tool

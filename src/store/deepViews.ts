@@ -1,4 +1,5 @@
-import type { AsBuilt, Ridden } from '../journal/answers.ts';
+import type { AsBuilt, Duty, Ridden } from '../journal/answers.ts';
+import { dutiesOf } from '../journal/duties.ts';
 import { effective, isCorrection } from '../journal/effective.ts';
 import type { Entry, EntryOf, Id, OpenItem } from '../journal/entries.ts';
 import { fitAtHand } from '../journal/fitAtHand.ts';
@@ -108,4 +109,24 @@ export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promi
   for (const one of [...joints, ...parts, ...others.flat(), ...(check ? [check] : [])]) rows.put(one);
   const open = openItems(rows, bikeId, nowMs, openInPile);
   return { bike, open, check, releases: releases?.releases ?? [], rides, joints, parts };
+}
+
+/** All that waits or falls due; what rides or distance alone make due is in it as well, which no index holds. */
+export async function duties(db: Database, nowMs: number): Promise<Duty[]> {
+  const { row, group } = momentOf(db);
+  const [bikes, tools] = await Promise.all([group('bike', 'bike'), group('tool', 'tool')]);
+  const asked = await Promise.all(
+    bikes.map(async (bike) => {
+      const { bikeId } = bike;
+      const [joints, rides, waits, rechecks, defects] = await Promise.all([
+        group('joint', `joint@${bikeId}`),
+        row('rides', bikeId),
+        group('wait', `wait@${bikeId}`),
+        group('recheck', `recheck@${bikeId}`),
+        group('defect', `defect@${bikeId}`),
+      ]);
+      return { bike, joints, rides, rows: [...waits, ...rechecks, ...defects] };
+    }),
+  );
+  return dutiesOf(asked, tools, nowMs);
 }

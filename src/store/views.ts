@@ -1,4 +1,4 @@
-import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from '../journal/answers.ts';
+import type { AsBuilt, DueLine, Duty, HistoryLine, HistoryMark, HistoryPage } from '../journal/answers.ts';
 import type { Photo } from '../journal/commands.ts';
 import type { Id, Settings } from '../journal/entries.ts';
 import { labelHolder } from '../journal/labelHolder.ts';
@@ -29,6 +29,8 @@ export type NoQuestion = Record<string, never>;
 export interface Views {
   bikes: { ask: NoQuestion; gives: BikeRow[] };
   due: { ask: { untilMs: number }; gives: DueLine[] };
+  /** All that waits or falls due, by time, rides or distance. */
+  duties: { ask: NoQuestion; gives: Duty[] };
   bike: {
     ask: { bikeId: Id };
     gives:
@@ -106,9 +108,10 @@ export type ViewName = keyof Views;
 type Readers = { [V in ViewName]: (db: Database, ask: Views[V]['ask']) => Promise<Views[V]['gives']> };
 
 /** The views that fold or judge, loaded with the writing half because they share its code. */
-interface DeepViews {
+export interface DeepViews {
   asBuilt: typeof import('./deepViews.ts')['asBuilt'];
   releaseNow: typeof import('./deepViews.ts')['releaseNow'];
+  duties: typeof import('./deepViews.ts')['duties'];
 }
 
 /** Waits or re-checks of one bike under the titles that hold today. */
@@ -133,6 +136,7 @@ export function readersFor(now: () => number, theWriter: () => Promise<DeepViews
   return {
     bikes: (db) => momentOf(db).group('bike', 'bike'),
     due: (db, { untilMs }) => due(db, untilMs),
+    duties: async (db) => (await theWriter()).duties(db, now()),
     bike: async (db, { bikeId }) => {
       const { row, group } = momentOf(db);
       const [bike, parts, joints, steps, waits, rechecks, seals, defects, findings, rides] =

@@ -3,6 +3,6 @@ export { canBeUsed, fillAnew } from './anew.ts';
 export { append } from './append.ts';
 export { checkStore } from './check.ts';
 export * as copies from './copies.ts';
-export { asBuilt, releaseNow } from './deepViews.ts';
+export { asBuilt, duties, releaseNow } from './deepViews.ts';
 export { removeDemo } from './demo.ts';
 export { rebuildIfOld, sortAnew } from './rebuild.ts';

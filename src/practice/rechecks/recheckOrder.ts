@@ -1,5 +1,6 @@
 import type { RecheckRow, RidesRow } from '../../journal/rows.ts';
 import { spanLeft } from '../../planning/recheckSpan.ts';
+import { USUAL_PACE } from '../../planning/ridingPace.ts';
 
 export interface Sorted {
   /** The longest overdue first. */
@@ -8,9 +9,8 @@ export interface Sorted {
   coming: RecheckRow[];
 }
 
-/** Rides and distance have no day; a ride a week is taken for putting them in a row with those that have. */
-const DAYS_A_RIDE = 7;
-const KM_A_RIDE = 15;
+/** Rides and distance have no day; the usual pace puts them in a row with those that have. */
+const { ridesPerDay, kmPerDay } = USUAL_PACE;
 
 /**
  * Re-checks due now, and those to come.
@@ -26,8 +26,8 @@ export function sortRechecks(
     const { rides: ridesLeft, km, days } = spanLeft(recheck, rides, nowMs);
     const far = Number.POSITIVE_INFINITY;
     return Math.min(
-      ridesLeft === undefined ? far : ridesLeft * DAYS_A_RIDE,
-      km === undefined ? far : (km / KM_A_RIDE) * DAYS_A_RIDE,
+      ridesLeft === undefined ? far : ridesLeft / ridesPerDay,
+      km === undefined ? far : km / kmPerDay,
       days ?? far,
     );
   };

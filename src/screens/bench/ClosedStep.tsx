@@ -6,7 +6,8 @@ import { Tile } from '../../controls/Tile.tsx';
 import type { AnyUnit, Typed } from '../../mechanics/units.ts';
 import { whenText } from '../../words/dayText.ts';
 import { quantityText } from '../../words/quantityText.ts';
-import { useRun, useView } from '../door.tsx';
+import { useNow, useRun, useView } from '../door.tsx';
+import { useReminders } from '../reminders/useReminders.ts';
 import { hrefOf } from '../route.ts';
 import { useBenchKeys } from './benchKeys.ts';
 import { BenchFrame } from './frame/BenchFrame.tsx';
@@ -65,7 +66,12 @@ function useMeasured(entryId: string | undefined): Typed<AnyUnit> | undefined {
 export function ClosedStep(props: StepProps & { justSaved: boolean }) {
   const { view, step, index, joint, justSaved, onShow, onBack, onNext, onUndo } = props;
   const [asking, setAsking] = useState(false);
+  const nowMs = useNow(60_000);
+  const reminders = useReminders();
   const { run, save, clear } = useRun();
+  const curing = view.waits.find(
+    ({ waitId, dueAtMs = 0 }) => waitId === joint?.locked?.waitId && dueAtMs > nowMs,
+  );
   const words = stepWords(step.kind);
   const mark = stepMark[step.state];
   const skipped = step.state === 'skipped';
@@ -119,6 +125,7 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
             ))}
           </div>
         )}
+        {curing && reminders && <reminders.WhenOver wait={curing} size="greasy" />}
         {joint?.state === 'hand-tight' && <p class="loud">The joint is hand-tight now.</p>}
         <div class="tiles">
           {!skipped && (

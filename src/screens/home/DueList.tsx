@@ -4,59 +4,70 @@ import type { MarkState } from '../../controls/figures/Mark.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
+import type { Duty } from '../../journal/answers.ts';
 import type { Id } from '../../journal/entries.ts';
-import type { DueLine } from '../../logbook.ts';
 import { dueAhead } from '../../practice/rechecks/dueAhead.ts';
 import { dueSections } from '../../practice/rechecks/dueSections.ts';
 import { dueWords } from '../../words/dueWords.ts';
 import { lateText } from '../../words/lateText.ts';
 import { spanShort } from '../../words/timeLeft.ts';
 import { overWord } from '../../words/waitWords.ts';
-import { useNow, useView } from '../door.tsx';
+import { type Seen, useNow, useView } from '../door.tsx';
+import { useReminders } from '../reminders/useReminders.ts';
 import { hrefOf } from '../route.ts';
 
 /** More than these at once stand in the way of the bikes below. */
 const SHOWN = 5;
+const DAY_MS = 86_400_000;
 
-function hrefOfDue({ is, kind, bikeId, jointId }: DueLine): string {
+const thereOf = <T,>(seen: Seen<T>): T | undefined => (seen.is === 'there' ? seen.value : undefined);
+
+function hrefOfDue({ is, kind, bikeId, jointId }: Duty): string {
   if (is === 'wait' && kind === 'seal' && jointId) return hrefOf({ at: 'seal', jointId });
+  if (bikeId === undefined) return hrefOf({ at: 'tools' });
   if (is === 'recheck') return hrefOf({ at: 'rechecks', bikeId });
   return hrefOf({ at: 'bike', bikeId });
 }
 
-/** How a line stands by the clock. */
-function stateOf({ is, kind, dueAtMs }: DueLine, nowMs: number): { state: MarkState; stateWord: string } {
-  const leftMs = dueAtMs - nowMs;
-  const span = spanShort(Math.abs(leftMs));
-  if (leftMs > 0)
-    return is === 'wait'
-      ? { state: 'waits', stateWord: `${span} left` }
-      : { state: 'noted', stateWord: `Due in ${span}` };
+/** How a line stands by the clock, or by what may still be ridden. */
+function stateOf(duty: Duty, { nowMs, toCome }: DutiesProps): { state: MarkState; stateWord: string } {
+  const { is, kind, dueAtMs } = duty;
+  const leftMs = dueAtMs === undefined ? undefined : dueAtMs - nowMs;
+  const span = spanShort(Math.abs(leftMs ?? 0));
+  if (leftMs === undefined || leftMs > 0) {
+    if (is === 'wait') return { state: 'waits', stateWord: `${span} left` };
+    return { state: 'noted', stateWord: toCome(duty) };
+  }
   const over = is === 'wait' ? overWord(kind) : undefined;
   return over
     ? { state: 'done', stateWord: `${over} ${span} ago` }
     : { state: 'due', stateWord: lateText(-leftMs) };
 }
 
-function DutyRow({ line, nowMs }: { line: DueLine; nowMs: number }) {
-  return (
-    <ListRow title={dueWords(line)} detail={line.bikeName} {...stateOf(line, nowMs)} href={hrefOfDue(line)} />
-  );
+interface DutiesProps {
+  nowMs: number;
+  /** What is left until it falls due. */
+  toCome: (duty: Duty) => string;
 }
 
-function Section({ label, lines, nowMs }: { label: string; lines: DueLine[]; nowMs: number }) {
+function DutyLine({ duty, ...known }: DutiesProps & { duty: Duty }) {
+  const detail = duty.bikeName === '' ? undefined : duty.bikeName;
+  return <ListRow title={dueWords(duty)} {...{ detail }} {...stateOf(duty, known)} href={hrefOfDue(duty)} />;
+}
+
+function Section({ label, duties, ...known }: DutiesProps & { label: string; duties: Duty[] }) {
   const [all, setAll] = useState(false);
-  if (lines.length === 0) return null;
-  const shown = all ? lines : lines.slice(0, SHOWN);
+  if (duties.length === 0) return null;
+  const shown = all ? duties : duties.slice(0, SHOWN);
   return (
     <>
-      <Ruler label={label} end={<b>{lines.length}</b>} />
-      {shown.map((line) => (
-        <DutyRow key={line.key} line={line} nowMs={nowMs} />
+      <Ruler label={label} end={<b>{duties.length}</b>} />
+      {shown.map((duty) => (
+        <DutyLine key={duty.key} duty={duty} {...known} />
       ))}
-      {shown.length < lines.length && (
+      {shown.length < duties.length && (
         <Button wide onPress={() => setAll(true)}>
-          {`Show ${lines.length - shown.length} more`}
+          {`Show ${duties.length - shown.length} more`}
         </Button>
       )}
     </>
@@ -68,6 +79,9 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
   const nowMs = useNow(1000);
   // Rounded, so that the question stays the same from one second to the next.
   const due = useView('due', dueAhead(nowMs));
+  const duties = useView('duties');
+  const settings = useView('settings');
+  const reminders = useReminders();
   if (due.is === 'failed') {
     return (
       <Notice kind="error" title="What is due could not be read">
@@ -76,12 +90,24 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
     );
   }
   if (due.is === 'reading') return null;
-  const { late, waits, soon } = dueSections(due.value, away, nowMs);
+  const { late, waits, soon } = dueSections(due.value, thereOf(duties), away, nowMs);
+  const unit = thereOf(settings)?.distanceUnit;
+  const known: DutiesProps = {
+    nowMs,
+    toCome: ({ dueAtMs, likelyMs, left }) =>
+      reminders && unit
+        ? reminders.leftText(
+            { ...left, ...(dueAtMs === undefined ? {} : { days: (dueAtMs - nowMs) / DAY_MS }) },
+            unit,
+          )
+        : `Due in ${spanShort(likelyMs - nowMs)}`,
+  };
   return (
     <>
-      <Section label="Due" lines={late} nowMs={nowMs} />
-      <Section label="Timers" lines={waits} nowMs={nowMs} />
-      <Section label="Due within a week" lines={soon} nowMs={nowMs} />
+      <Section label="Due" duties={late} {...known} />
+      <Section label="Timers" duties={waits} {...known} />
+      <Section label="Due within a week" duties={soon} {...known} />
+      {waits.length + soon.length > 0 && reminders && <reminders.CalendarButton />}
     </>
   );
 }

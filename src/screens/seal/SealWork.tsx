@@ -18,6 +18,7 @@ import { Awake } from '../bench/Awake.tsx';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useNow } from '../door.tsx';
+import { useReminders } from '../reminders/useReminders.ts';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { SealCard } from './SealCard.tsx';
@@ -66,6 +67,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
   const { joint, bike, parts, waits, seal } = view;
   const { jointId, bikeId, name } = joint;
   const nowMs = useNow(1000);
+  const reminders = useReminders();
   const [open, setOpen] = useState<Open>();
   const [seated, setSeated] = useState<Seated>();
   const wait = waits.find(({ waitKind, endedAtMs }) => waitKind === 'seal' && endedAtMs === undefined);
@@ -176,6 +178,7 @@ export function SealWork({ view, settings, stepId }: SealWorkProps) {
           verdict={seal?.verdict}
           unit={settings.pressureUnit}
         />
+        {wait && look === 'running' && reminders && <reminders.WhenOver wait={wait} />}
         <SealState {...{ outlook, nowMs }} unit={settings.pressureUnit} />
         <SealCurve
           outlook={outlook}

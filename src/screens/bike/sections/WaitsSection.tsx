@@ -7,6 +7,7 @@ import type { JointRow, WaitRow } from '../../../journal/rows.ts';
 import { spanShort } from '../../../words/timeLeft.ts';
 import { overWord, waitWords } from '../../../words/waitWords.ts';
 import { useNow } from '../../door.tsx';
+import { useReminders } from '../../reminders/useReminders.ts';
 import { hrefOf } from '../../route.ts';
 import { StartWait } from '../sheets/StartWait.tsx';
 import { WaitSheet } from '../sheets/WaitSheet.tsx';
@@ -22,9 +23,11 @@ export function WaitsSection({
   joints: JointRow[];
 }) {
   const nowMs = useNow(1000);
+  const reminders = useReminders();
   const [sheet, setSheet] = useState<'start' | Id>();
   const sorted = waits.toSorted((a, b) => (a.dueAtMs ?? 0) - (b.dueAtMs ?? 0));
   const opened = waits.find(({ waitId }) => waitId === sheet);
+  const running = sorted.find(({ dueAtMs = 0 }) => dueAtMs > nowMs);
   const jointOf = ({ jointId }: WaitRow) => joints.find((joint) => joint.jointId === jointId)?.name;
   return (
     <Fold label="Timers" end={waits.length} open={waits.length > 0}>
@@ -46,6 +49,7 @@ export function WaitsSection({
           />
         );
       })}
+      {running && reminders && <reminders.AskMessages about={waitWords(running.waitKind, running.title)} />}
       <div class="buttons">
         <Button icon="hourglass" onPress={() => setSheet('start')}>
           Start a timer

@@ -6,6 +6,7 @@ import type { EntryOf } from '../../../journal/entries.ts';
 import type { WaitRow } from '../../../journal/rows.ts';
 import { waitWords } from '../../../words/waitWords.ts';
 import { useNow, useRun } from '../../door.tsx';
+import { useReminders } from '../../reminders/useReminders.ts';
 import { hrefOf } from '../../route.ts';
 import { SaveNotice } from './SaveNotice.tsx';
 
@@ -20,6 +21,7 @@ export interface WaitSheetProps {
 /** One wait: how long still, and how it ended. */
 export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
   const nowMs = useNow(1000);
+  const reminders = useReminders();
   const { run, save } = useRun();
   const { waitId, title, dueAtMs = nowMs, startedAtMs, jointId, waitKind } = wait;
   const over = dueAtMs <= nowMs;
@@ -36,6 +38,7 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
           nowMs={nowMs}
           sinceMs={startedAtMs}
         />
+        {!over && reminders && <reminders.WhenOver wait={wait} />}
         {over ? (
           <Button kind="main" wide icon="check" onPress={() => end('looked', `${title}: looked at`)}>
             Checked, cured
