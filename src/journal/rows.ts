@@ -65,6 +65,8 @@ export interface BikeRow extends RowHead {
   stepsDone: number;
   stepsSkipped: number;
   handTight: number;
+  /** The open problems with which it must not be ridden. */
+  grave: { defectId: Id; words: string }[];
 }
 
 export interface PartRow extends RowHead, PartAbout {

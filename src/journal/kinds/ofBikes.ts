@@ -29,6 +29,7 @@ export const bikeStarted: Kind<'bike-started'> = {
       stepsDone: 0,
       stepsSkipped: 0,
       handTight: 0,
+      grave: [],
     })),
   ],
 };

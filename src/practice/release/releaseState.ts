@@ -1,5 +1,5 @@
 import type { EntryType } from '../../journal/entries.ts';
-import type { BikeRow, DefectRow } from '../../journal/rows.ts';
+import type { BikeRow } from '../../journal/rows.ts';
 
 const sinceThen: Partial<Record<EntryType, string>> = {
   'torque-applied': 'a torque was logged since',
@@ -27,15 +27,16 @@ export type ReleaseState =
 /**
  * Where the release of a bike stands today, and why it does not if it does not.
  * @param bike the bike's row; only its last release counts
- * @param grave words of the open problems with which it must not be ridden
- * @example releaseState({}, ['Crack in the fork']) //=> { is: 'problem', words: 'Crack in the fork', more: 0 }
+ * @param stopping words of the problems that stop it, where those whose limit is over are known as well
+ * @example releaseState({ grave: [{ defectId: '1', words: 'Crack in the fork' }] })
+ *   //=> { is: 'problem', words: 'Crack in the fork', more: 0 }
  */
 export function releaseState(
-  { release, revoked }: Pick<BikeRow, 'release' | 'revoked'>,
-  grave: readonly string[] = [],
+  { release, revoked, grave }: Pick<BikeRow, 'release' | 'revoked' | 'grave'>,
+  stopping: readonly string[] = grave.map(({ words }) => words),
 ): ReleaseState {
-  const [words] = grave;
-  if (words !== undefined) return { is: 'problem', words, more: grave.length - 1 };
+  const [words] = stopping;
+  if (words !== undefined) return { is: 'problem', words, more: stopping.length - 1 };
   if (!release) return { is: 'never' };
   const { atMs, releaseId, statement, withdrawn, open } = release;
   if (withdrawn !== undefined) return { is: 'withdrawn', atMs, why: withdrawn };
@@ -44,9 +45,3 @@ export function releaseState(
   const why = sinceThen[revoked.because] ?? 'work was logged since';
   return { is: 'revoked', atMs, revokedAtMs: revoked.atMs, why };
 }
-
-/** The words of the problems with which a bike must not be ridden. */
-export const graveWords = (defects: readonly Pick<DefectRow, 'decision' | 'words' | 'closed'>[]): string[] =>
-  defects.flatMap(({ decision, words, closed }) =>
-    decision === 'do-not-ride' && closed === undefined ? [words] : [],
-  );

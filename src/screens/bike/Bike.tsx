@@ -42,7 +42,7 @@ function Sections({ card }: { card: Card }) {
   const openFindings = findings.filter(({ outcome }) => outcome !== 'accepted').length;
   return (
     <>
-      <ReleaseStamp bike={bike} defects={defects} />
+      <ReleaseStamp bike={bike} />
       {handTight > 0 && (
         <Notice
           kind="error"

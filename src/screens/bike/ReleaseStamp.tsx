@@ -1,8 +1,8 @@
 import './releaseStamp.css';
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/figures/Stamp.tsx';
-import type { BikeRow, DefectRow } from '../../journal/rows.ts';
-import { graveWords, type ReleaseState, releaseState } from '../../practice/release/releaseState.ts';
+import type { BikeRow } from '../../journal/rows.ts';
+import { type ReleaseState, releaseState } from '../../practice/release/releaseState.ts';
 import { dayText } from '../../words/dayText.ts';
 import { hrefOf } from '../route.ts';
 
@@ -39,8 +39,8 @@ export function releaseReason(state: ReleaseState): string | undefined {
 }
 
 /** The stamp on the card: may it be ridden, since when, and what ended that. */
-export function ReleaseStamp({ bike, defects }: { bike: BikeRow; defects: readonly DefectRow[] }) {
-  const state = releaseState(bike, graveWords(defects));
+export function ReleaseStamp({ bike }: { bike: BikeRow }) {
+  const state = releaseState(bike);
   const why = releaseReason(state);
   return (
     <section class="bike-release" aria-label="Release">

@@ -3,9 +3,8 @@ import { Stamp } from '../../controls/figures/Stamp.tsx';
 import { Icon } from '../../controls/Icon.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
-import { graveWords, type ReleaseState, releaseState } from '../../practice/release/releaseState.ts';
+import { type ReleaseState, releaseState } from '../../practice/release/releaseState.ts';
 import { dayText } from '../../words/dayText.ts';
-import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 
 function notReleased(state: ReleaseState): string {
@@ -18,8 +17,7 @@ function notReleased(state: ReleaseState): string {
 /** One bike of the list: how far it is, what is only hand-tight, and whether it may be ridden. */
 export function BikeLine({ bike }: { bike: BikeRow }) {
   const { bikeId, name, demo, steps, stepsDone, handTight } = bike;
-  const card = useView('bike', { bikeId });
-  const state = releaseState(bike, card.is === 'there' ? graveWords(card.value?.defects ?? []) : []);
+  const state = releaseState(bike);
   const inBuild = state.is === 'never';
   const stands = state.is === 'stands';
   return (

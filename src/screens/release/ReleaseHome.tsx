@@ -34,8 +34,10 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
   const { bikeId } = bike;
   const nowMs = useNow(60_000);
   const [sheet, setSheet] = useState<'defect' | 'withdraw'>();
-  const grave = view.open.flatMap(({ what, words, blocks }) => (what === 'defect' && blocks ? [words] : []));
-  const state = releaseState(bike, grave);
+  const stopping = view.open.flatMap(({ what, words, blocks }) =>
+    what === 'defect' && blocks ? [words] : [],
+  );
+  const state = releaseState(bike, stopping);
   const why = releaseReason(state);
   const last = releases.at(-1);
   const says = last ? statementText(last) : '';

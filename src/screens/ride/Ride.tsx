@@ -1,6 +1,5 @@
 import { Screen } from '../../controls/frames/Screen.tsx';
 import type { Id } from '../../journal/entries.ts';
-import { graveWords } from '../../practice/release/releaseState.ts';
 import { Absent } from '../Absent.tsx';
 import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
@@ -13,14 +12,7 @@ export function Ride({ bikeId }: { bikeId: Id }) {
   const chosen = useView('settings');
   const view = seen.is === 'there' ? seen.value : undefined;
   if (view && chosen.is === 'there')
-    return (
-      <RideForm
-        bike={view.bike}
-        rides={view.rides}
-        grave={graveWords(view.defects)}
-        settings={chosen.value}
-      />
-    );
+    return <RideForm bike={view.bike} rides={view.rides} settings={chosen.value} />;
   const missing = seen.is === 'there' && !view;
   return (
     <Screen

@@ -24,12 +24,11 @@ export interface RideFormProps {
   bike: BikeRow;
   rides: RidesRow | undefined;
   /** Problems with which it must not be ridden. */
-  grave: readonly string[];
   settings: Settings;
 }
 
 /** A ride written down: when, how long, how far, and what was noticed. */
-export function RideForm({ bike, rides, grave, settings }: RideFormProps) {
+export function RideForm({ bike, rides, settings }: RideFormProps) {
   const { bikeId, name } = bike;
   const nowMs = useNow(60_000);
   const [draft, change, clear] = useDraft<RideDraft>(`ride:${bikeId}`, noRide);
@@ -37,7 +36,7 @@ export function RideForm({ bike, rides, grave, settings }: RideFormProps) {
   const form = useFirstWrong<HTMLFormElement>(wrong);
   const { run, save } = useRun();
   const first = (rides?.count ?? 0) === 0;
-  const released = releaseState(bike, grave).is === 'stands';
+  const released = releaseState(bike).is === 'stands';
   const write = async () => {
     if (save.is === 'saving') return;
     const typed = rideTyped(draft, settings.distanceUnit);

@@ -145,6 +145,15 @@ async function compareBike(differ: Differences, logbook: Logbook, model: ModelAn
     bike.handTight,
   );
   same(
+    `problems it must not be ridden with, on ${bikeId}`,
+    sorted(
+      onBike(model.defects, bikeId).flatMap(([id, { open, decision }]) =>
+        open && decision === 'do-not-ride' ? [id] : [],
+      ),
+    ),
+    sorted(bike.grave.map(({ defectId }) => defectId)),
+  );
+  same(
     `joints of ${bikeId}`,
     sorted(joints.map(([id]) => id)),
     sorted(view.joints.map(({ jointId }) => jointId)),

@@ -4,7 +4,7 @@ import type { Entry } from '../../../src/journal/entries.ts';
 import type { BikeRow, JointRow } from '../../../src/journal/rows.ts';
 import type { HistoryLine } from '../../../src/logbook.ts';
 import { torqueTimes } from '../../../src/practice/joint/torqueTimes.ts';
-import { graveWords, releaseState } from '../../../src/practice/release/releaseState.ts';
+import { releaseState } from '../../../src/practice/release/releaseState.ts';
 import { jointMark } from '../../../src/screens/joint/jointMark.ts';
 import { lateText } from '../../../src/words/lateText.ts';
 import { partLine } from '../../../src/words/partLine.ts';
@@ -30,21 +30,19 @@ describe('where a release stands', () => {
       { why: 'work was logged since' },
     ],
   ])('%s', (_, bike, state) => {
-    expect(releaseState(bike)).toMatchObject(state);
+    expect(releaseState({ ...bike, grave: [] })).toMatchObject(state);
   });
 });
 
 test('a problem with which it must not be ridden stands before everything that was signed', () => {
-  const problem = { words: 'Crack in the fork', decision: 'do-not-ride' } as const;
-  const grave = graveWords([
-    problem,
-    { ...problem, closed: 'new fork' },
-    { words: 'Worn grip', decision: 'ride-limited' },
-  ]);
-  expect(releaseState({}, grave)).toEqual({ is: 'problem', words: 'Crack in the fork', more: 0 });
-  expect(releaseState({ release }, grave)).toMatchObject({ is: 'problem' });
+  const grave = [{ defectId: 'd', words: 'Crack in the fork' }];
+  expect(releaseState({ grave })).toEqual({ is: 'problem', words: 'Crack in the fork', more: 0 });
+  expect(releaseState({ release, grave })).toMatchObject({ is: 'problem' });
+  expect(
+    releaseState({ release, grave }, ['Crack in the fork', 'Worn grip, and its limit is over']),
+  ).toMatchObject({ more: 1 });
   // A bike that is only being built is no bike with a problem.
-  expect(releaseState({})).toEqual({ is: 'never' });
+  expect(releaseState({ grave: [] })).toEqual({ is: 'never' });
 });
 
 test.each([
