@@ -291,6 +291,12 @@ export interface OpenItem {
   blocks: boolean;
 }
 
+/** When nothing is announced, by the clock on the wall; minutes after midnight, over midnight where from is later. */
+export interface QuietHours {
+  fromMin: number;
+  toMin: number;
+}
+
 export interface Settings {
   torqueUnit: TorqueUnit;
   pressureUnit: PressureUnit;
@@ -302,4 +308,6 @@ export interface Settings {
   doer: string;
   /** Own figures in place of the default re-check spans, by joint kind and turn; null ends it before that turn. */
   schedule?: Record<string, { rides?: number; km?: number; days?: number } | null>;
+  /** Absent or null: none. */
+  quiet?: QuietHours | null;
 }

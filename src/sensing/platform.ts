@@ -13,6 +13,14 @@ export interface Abilities {
 
 export type AbilityName = keyof Abilities;
 
+/** Those that reminders depend on. */
+export const reminderAbilities: ReadonlySet<AbilityName> = new Set([
+  'notifications',
+  'periodicSync',
+  'badge',
+  'vibrate',
+]);
+
 /** One ability in a sentence; `good` tells which drawing stands before it. */
 export interface AbilityLine {
   name: AbilityName;
@@ -118,5 +126,25 @@ export function abilityLines(can: Abilities): AbilityLine[] {
       'Files can be shared with other apps.',
       'Files are saved among the downloads; hand them on from there.',
     ),
+  ];
+}
+
+/**
+ * What this phone reports about reminders, the most important first.
+ * @param can what `readAbilities` found
+ */
+export function reminderLines(can: Abilities): AbilityLine[] {
+  const installed: AbilityLine = {
+    name: 'installed',
+    good: can.installed,
+    sentence: can.installed
+      ? 'The app is on the home screen.'
+      : 'The app runs in a browser tab. Some phones show messages and numbers only for an app on the home screen.',
+  };
+  const lines = abilityLines(can).filter(({ name }) => reminderAbilities.has(name));
+  return [
+    ...lines.filter(({ name }) => name === 'notifications'),
+    installed,
+    ...lines.filter(({ name }) => name !== 'notifications'),
   ];
 }

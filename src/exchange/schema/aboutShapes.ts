@@ -12,6 +12,7 @@ import type {
   OpenItem,
   PartAbout,
   Place,
+  QuietHours,
   Reading,
   RecheckAbout,
   SealMark,
@@ -349,4 +350,5 @@ export const settings: Fields<Settings> = {
       ),
     ),
   ),
+  quiet: optional(orNull(record<QuietHours>({ fromMin: figure(0, MOST), toMin: figure(0, MOST) }))),
 };

@@ -1,4 +1,4 @@
-import type { CheckAnswered, Settings, ToolAbout } from '../about.ts';
+import type { CheckAnswered, QuietHours, Settings, ToolAbout } from '../about.ts';
 import type { EntryOf } from '../entries.ts';
 import {
   amount,
@@ -83,6 +83,8 @@ const span = either(
   object<{ rides?: number; km?: number; days?: number }>({ rides: dueRides, km: dueKm, days: dueDays }),
 );
 
+const minuteOfDay = whole(0, 24 * 60 - 1);
+
 /** Settings as far as they are changed. */
 export const settings: Check = object<Settings>({
   torqueUnit: maybe(
@@ -95,6 +97,7 @@ export const settings: Check = object<Settings>({
   theme: maybe(oneOf<Settings['theme']>({ 'as-the-phone': 1, light: 1, dark: 1 })),
   doer: maybe(short),
   schedule: maybe(record(id, span, 500)),
+  quiet: maybe(either(exactly(null), object<QuietHours>({ fromMin: minuteOfDay, toMin: minuteOfDay }))),
 });
 
 export const checkBasis: Check = oneOf<NonNullable<ToolAbout['checkBasis']>>({

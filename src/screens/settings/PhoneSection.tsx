@@ -3,7 +3,7 @@ import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
-import { type Abilities, abilityLines, readAbilities } from '../../sensing/platform.ts';
+import { type Abilities, abilityLines, readAbilities, reminderAbilities } from '../../sensing/platform.ts';
 
 /** What this phone does for the logbook and what it does not, each in a sentence, and what can be asked of it. */
 export function PhoneSection() {
@@ -19,35 +19,23 @@ export function PhoneSection() {
     setRefused(kept ? undefined : 'Not granted. Add to the home screen and try again.');
     await look();
   };
-  const askMessages = async () => {
-    const answer = await Notification.requestPermission();
-    setRefused(
-      answer === 'granted'
-        ? undefined
-        : 'Messages stay off. They can be switched on in the settings of the phone.',
-    );
-    await look();
-  };
   return (
     <>
       <Ruler label="This phone" />
-      {abilityLines(can).map(({ name, good, sentence }) => (
-        <ListRow
-          key={name}
-          title={<span class="settings-sentence">{sentence}</span>}
-          icon={good ? 'check' : 'cross'}
-        />
-      ))}
+      {abilityLines(can)
+        .filter(({ name }) => !reminderAbilities.has(name))
+        .map(({ name, good, sentence }) => (
+          <ListRow
+            key={name}
+            title={<span class="settings-sentence">{sentence}</span>}
+            icon={good ? 'check' : 'cross'}
+          />
+        ))}
       {refused && <Notice kind="error" title={refused} />}
       <div class="buttons">
         {can.persisted === false && (
           <Button icon="lock" onPress={askKeep}>
             Keep my data
-          </Button>
-        )}
-        {can.notifications === 'ask' && (
-          <Button icon="bell" onPress={askMessages}>
-            Allow messages
           </Button>
         )}
       </div>

@@ -12,6 +12,7 @@ import { DemoSection } from './DemoSection.tsx';
 import { DoerSection } from './DoerSection.tsx';
 import { LookSection } from './LookSection.tsx';
 import { PhoneSection } from './PhoneSection.tsx';
+import { RemindersSection } from './RemindersSection.tsx';
 import { SizeSection } from './SizeSection.tsx';
 import { SpansSection } from './SpansSection.tsx';
 import { type ChangeProps, UnitsSection } from './UnitsSection.tsx';
@@ -44,6 +45,7 @@ export function SettingsPage() {
           <UnitsSection settings={settings} change={change} />
           <LookSection settings={settings} change={change} />
           <SpansSection settings={settings} change={change} />
+          <RemindersSection settings={settings} change={change} />
           <PhoneSection />
           <SizeSection />
           <CopySection />

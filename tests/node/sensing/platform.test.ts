@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Abilities, abilityLines } from '../../../src/sensing/platform.ts';
+import { type Abilities, abilityLines, reminderLines } from '../../../src/sensing/platform.ts';
 
 const all: Abilities = {
   installed: true,
@@ -49,4 +49,14 @@ describe('a promise the browser has not given is never claimed', () => {
       false,
     ),
   );
+});
+
+test('about reminders it says what this phone reported: messages, home screen, waking, number, shaking', () => {
+  const names = ['notifications', 'installed', 'periodicSync', 'badge', 'vibrate'];
+  expect(reminderLines(all).map(({ name, good }) => [name, good])).toEqual(names.map((name) => [name, true]));
+  expect(reminderLines(none).map(({ name, good }) => [name, good])).toEqual(
+    names.map((name) => [name, false]),
+  );
+  const sentences = [...reminderLines(all), ...reminderLines(none)].map(({ sentence }) => sentence);
+  expect(new Set(sentences).size).toBe(sentences.length);
 });
