@@ -11,7 +11,7 @@ export interface Decimator {
 }
 
 /** The rate left has to be this many times the highest frequency of interest: what folds back then misses it. */
-export const ROOM = 5;
+export const RATE_OVER_TONE = 5;
 /** Taps of the filter for each sample left out. */
 const TAPS = 8;
 
@@ -25,8 +25,8 @@ const TAPS = 8;
  */
 export function decimator(sampleRate: number, highHz: number): Decimator {
   inRange('sampleRate', sampleRate, 8000, 192_000);
-  inRange('highHz', highHz, 20, sampleRate / ROOM);
-  const every = Math.floor(sampleRate / (ROOM * highHz));
+  inRange('highHz', highHz, 20, sampleRate / RATE_OVER_TONE);
+  const every = Math.floor(sampleRate / (RATE_OVER_TONE * highHz));
   const taps = TAPS * every;
   const filter = Float64Array.from({ length: taps }, (_, at) => {
     const [phase, away] = [(2 * Math.PI * (at + 0.5)) / taps, (at + 0.5 - taps / 2) / every];

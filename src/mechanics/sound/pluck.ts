@@ -1,4 +1,4 @@
-import { ROOM } from './decimation.ts';
+import { RATE_OVER_TONE } from './decimation.ts';
 import { FAINT, onsets } from './onset.ts';
 import { LOWEST_HZ, type Tone, toneFinder } from './tone.ts';
 
@@ -79,7 +79,7 @@ export function pluckEar(sampleRate: number, lowHz: number, highHz: number): Plu
   const after = click + Math.max(later + finder.length, longer.length);
   const octaves = (['lower', 'higher'] as const).map((reason) => {
     const [from, to] = reason === 'lower' ? [lowHz / 2, lowHz] : [highHz, 2 * highHz];
-    const possible = from >= LOWEST_HZ && to <= sampleRate / ROOM;
+    const possible = from >= LOWEST_HZ && to <= sampleRate / RATE_OVER_TONE;
     return { reason, octave: possible ? toneFinder(sampleRate, from, to) : null };
   });
   /** Why no tone of the window was clear. */
