@@ -6,7 +6,7 @@ const top = fileURLToPath(new URL('../..', import.meta.url));
 
 /** What waits for a page of its own, by its subject; a subject leaves the list when its page is built. */
 const waiting: Record<string, readonly RegExp[]> = {
-  wheels: [/^src\/mechanics\/(wheels|sound)\//],
+  wheels: [/^src\/mechanics\/(wheels|sound)\//, /^src\/sensing\/(microphone|speech)\.ts /],
   sealing: [
     /^src\/mechanics\/tyres\/(rimTape|tyreVolume)\.ts /,
     /^src\/mechanics\/leak\/(tyreAir|readingError|leakLaws)\.ts (atmosphereBar|sigmaOfLimit|pressureAfter)/,
