@@ -1,9 +1,20 @@
-/** Writes files of the origin's private file system. Each promise resolves when the bytes are flushed. */
+/** Writes files of the mirror. Each promise resolves when the bytes are flushed. */
 export interface Files {
   /** Adds bytes at the end of a file, on a line of their own also where the end of the file was torn off. */
   append(name: string, bytes: Uint8Array): Promise<void>;
   /** Makes a file anew. */
   write(name: string, bytes: Uint8Array): Promise<void>;
+}
+
+/** Where the mirror lies: files by name, wherever the browser keeps them. */
+export interface MirrorPlace extends Files {
+  names(): Promise<string[]>;
+  has(name: string): Promise<boolean>;
+  /** All of a file, in parts that are read as they are needed; undefined where there is none. */
+  whole(name: string): Promise<Blob | undefined>;
+  /** The last bytes of a file, as many as asked for where it has so many; none where there is no file. */
+  tail(name: string, bytes: number): Promise<Uint8Array>;
+  remove(name: string): Promise<void>;
 }
 
 /** The folder of the mirror; undefined where the browser has no private files. */
@@ -16,8 +27,52 @@ export async function mirrorFolder(): Promise<FileSystemDirectoryHandle | undefi
   }
 }
 
+/** A place in private files, written by `files`. */
+export function placeInFiles(folder: FileSystemDirectoryHandle, files: Files): MirrorPlace {
+  async function whole(name: string): Promise<Blob | undefined> {
+    try {
+      return await (await folder.getFileHandle(name)).getFile();
+    } catch {
+      return undefined;
+    }
+  }
+  return {
+    ...files,
+    whole,
+    has: async (name) => (await whole(name)) !== undefined,
+    async names() {
+      const names: string[] = [];
+      for await (const name of (folder as unknown as { keys(): AsyncIterable<string> }).keys())
+        names.push(name);
+      return names;
+    },
+    async tail(name, bytes) {
+      const file = await whole(name);
+      const end = file?.slice(Math.max(0, file.size - bytes));
+      return new Uint8Array((await end?.arrayBuffer()) ?? new ArrayBuffer(0));
+    },
+    remove: (name) => folder.removeEntry(name),
+  };
+}
+
+/** Pieces one after another. */
+export function joined(pieces: readonly Uint8Array[]): Uint8Array {
+  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    all.set(piece, at);
+    at += piece.length;
+  }
+  return all;
+}
+
 const LINE_END = 0x0a;
-const withLineEnd = (bytes: Uint8Array) => Uint8Array.of(LINE_END, ...bytes);
+
+/** Bytes on a line of their own, where what stands before them was torn off. */
+export function onOwnLine(before: Uint8Array, bytes: Uint8Array): Uint8Array {
+  const torn = before.length > 0 && before.at(-1) !== LINE_END;
+  return torn ? joined([Uint8Array.of(LINE_END), bytes]) : bytes;
+}
 
 /** A handle that writes at once; only dedicated workers have it, and one at a time may hold a file. */
 interface SyncHandle {
@@ -48,8 +103,7 @@ export function syncFiles(folder: FileSystemDirectoryHandle): Files {
         const size = handle.getSize();
         const last = new Uint8Array(1);
         if (size > 0) handle.read(last, { at: size - 1 });
-        const torn = size > 0 && last[0] !== LINE_END;
-        handle.write(torn ? withLineEnd(bytes) : bytes, { at: size });
+        handle.write(onOwnLine(size > 0 ? last : new Uint8Array(0), bytes), { at: size });
       }),
     write: (name, bytes) =>
       withHandle(name, (handle) => {
@@ -65,9 +119,8 @@ export function asyncFiles(folder: FileSystemDirectoryHandle): Files {
     const file = await folder.getFileHandle(name, { create: true });
     const { size } = await file.getFile();
     const last = new Uint8Array(await (await file.getFile()).slice(-1).arrayBuffer());
-    const torn = keep && size > 0 && last[0] !== LINE_END;
     const writable = await file.createWritable({ keepExistingData: keep });
-    const data = torn ? withLineEnd(bytes) : bytes;
+    const data = keep ? onOwnLine(last, bytes) : bytes;
     await writable.write({ type: 'write', position: keep ? size : 0, data: data as Uint8Array<ArrayBuffer> });
     await writable.close();
   }

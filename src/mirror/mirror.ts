@@ -1,6 +1,7 @@
 import type { Photo } from '../journal/commands.ts';
 import type { Entry, Id } from '../journal/entries.ts';
-import { asyncFiles, type Files, mirrorFolder } from './files.ts';
+import { cachePlace } from './cachePlace.ts';
+import { asyncFiles, type Files, joined, type MirrorPlace, mirrorFolder, placeInFiles } from './files.ts';
 import { filesIn } from './inWorker.ts';
 import { contentOf, lineOf, readLines } from './lines.ts';
 
@@ -58,8 +59,6 @@ export interface HeldMirror {
 export interface Mirror {
   /** Holds the mirror for one piece of work; all pages of the app take turns. */
   alone<T>(work: (held: HeldMirror) => Promise<T>): Promise<T>;
-  /** How it is written; a worker flushes by itself, the browser's own writer copies the file each time. */
-  writes: 'in a worker' | 'by the browser';
 }
 
 export type Turns = <T>(work: () => Promise<T>) => Promise<T>;
@@ -74,28 +73,34 @@ const LINE_END = 0x0a;
 
 const turnsOfBrowser: Turns = (work) => navigator.locks.request(LOCK, work) as ReturnType<typeof work>;
 
+export interface MirrorOptions {
+  /** Starts `worker.ts` as a dedicated worker; without it, or where it cannot write, the browser's own writer is used. */
+  startWorker?: () => Worker;
+  /** Where it lies; the browser's private files unless given. */
+  folder?: FileSystemDirectoryHandle;
+  /** Where it lies when there are no private files; the browser's cache storage unless given. */
+  caches?: CacheStorage;
+  /** Lets one piece of work through at a time; over all pages unless given. */
+  turns?: Turns;
+}
+
 /**
- * Opens the mirror.
- * @param options.startWorker starts `worker.ts` as a dedicated worker; without it, or where it cannot write, the
- *   browser's own writer is used
- * @param options.folder where it lies; the browser's private files unless given
- * @param options.turns lets one piece of work through at a time; over all pages unless given
- * @returns undefined where the browser has no private files: then there is no second copy
+ * Opens the mirror: in private files, else in the cache storage.
+ * @returns undefined where the browser has neither: then there is no second copy
  */
-export async function openMirror(
-  options: { startWorker?: () => Worker; folder?: FileSystemDirectoryHandle; turns?: Turns } = {},
-): Promise<Mirror | undefined> {
+export async function openMirror(options: MirrorOptions = {}): Promise<Mirror | undefined> {
   const folder = options.folder ?? (await mirrorFolder());
-  if (!folder) return undefined;
-  const { files, writes } = await writerFor(folder, options.startWorker);
+  const place = folder
+    ? placeInFiles(folder, await writerFor(folder, options.startWorker))
+    : await cachePlace(options.caches ?? globalThis.caches);
+  if (!place) return undefined;
   const turns = options.turns ?? turnsOfBrowser;
   let known = 0;
   return {
-    writes,
     alone: (work) =>
       turns(async () => {
-        known = (await fileOf(folder, known)) ? known : await currentFile(folder, files);
-        const held = holdMirror(folder, files, known, (next) => {
+        known = (await place.has(journalName(known))) ? known : await currentFile(place);
+        const held = holdMirror(place, known, (next) => {
           known = next;
         });
         return work(held);
@@ -105,23 +110,9 @@ export async function openMirror(
 
 const journalName = (number: number) => `journal-${number}`;
 
-async function fileOf(folder: FileSystemDirectoryHandle, number: number): Promise<File | undefined> {
-  try {
-    return await (await folder.getFileHandle(journalName(number))).getFile();
-  } catch {
-    return undefined;
-  }
-}
-
-async function namesIn(folder: FileSystemDirectoryHandle): Promise<string[]> {
-  const names: string[] = [];
-  for await (const name of (folder as unknown as { keys(): AsyncIterable<string> }).keys()) names.push(name);
-  return names;
-}
-
 /** The number of the file that counts: the newest whole one; where none is whole, the one that holds most. */
-async function currentFile(folder: FileSystemDirectoryHandle, files: Files): Promise<number> {
-  const numbers = (await namesIn(folder)).flatMap((name) => {
+async function currentFile(place: MirrorPlace): Promise<number> {
+  const numbers = (await place.names()).flatMap((name) => {
     const number = JOURNAL.exec(name)?.[1];
     return number === undefined ? [] : [Number(number)];
   });
@@ -131,7 +122,7 @@ async function currentFile(folder: FileSystemDirectoryHandle, files: Files): Pro
   for (const number of numbers) {
     let begins = Number.POSITIVE_INFINITY;
     let lines = 0;
-    await readLines((await fileOf(folder, number))?.stream() ?? new Blob([]).stream(), (read) => {
+    await readLines(((await place.whole(journalName(number))) ?? new Blob([])).stream(), (read) => {
       const content = read as Content;
       if ('begins' in content) begins = content.begins;
       else if (!('level' in content)) lines += 1;
@@ -143,27 +134,20 @@ async function currentFile(folder: FileSystemDirectoryHandle, files: Files): Pro
     if (lines > most.lines) most = { number, lines };
   }
   if (most.number === 0) {
-    await files.write(journalName(1), lineOf({ begins: 0 } satisfies Beginning));
+    await place.write(journalName(1), lineOf({ begins: 0 } satisfies Beginning));
     return 1;
   }
-  for (const number of numbers) if (number !== most.number) await folder.removeEntry(journalName(number));
+  for (const number of numbers) if (number !== most.number) await place.remove(journalName(number));
   return most.number;
 }
 
-function holdMirror(
-  folder: FileSystemDirectoryHandle,
-  files: Files,
-  first: number,
-  onMoved: (number: number) => void,
-): HeldMirror {
+function holdMirror(place: MirrorPlace, first: number, onMoved: (number: number) => void): HeldMirror {
   let number = first;
-  const file = async () => (await folder.getFileHandle(journalName(number))).getFile();
   const put = (to: number, contents: readonly Content[]) =>
-    files.append(journalName(to), joined(contents.map(lineOf)));
+    place.append(journalName(to), joined(contents.map(lineOf)));
   return {
     async level() {
-      const whole = await file();
-      const tail = new Uint8Array(await whole.slice(Math.max(0, whole.size - TAIL_BYTES)).arrayBuffer());
+      const tail = await place.tail(journalName(number), TAIL_BYTES);
       if (tail.at(-1) !== LINE_END) return undefined;
       const line = tail.subarray(tail.lastIndexOf(LINE_END, tail.length - 2) + 1, -1);
       const content = contentOf(line) as Content | undefined;
@@ -180,33 +164,34 @@ function holdMirror(
       return [...found.values()];
     },
     async read(visit) {
-      const { unreadable } = await readLines((await file()).stream(), (content, sum) =>
+      const whole = (await place.whole(journalName(number))) ?? new Blob([]);
+      const { unreadable } = await readLines(whole.stream(), (content, sum) =>
         visit(content as Content, sum),
       );
       return unreadable;
     },
     async keepPhoto({ buf, photoId, type, widthPx, heightPx }) {
       const hash = await sha256Hex(buf);
-      const known = (await photoBytes(folder, hash)) !== undefined;
-      if (!known) await files.write(`${PHOTO}${hash}`, new Uint8Array(buf));
+      const known = (await photoBytes(place, hash)) !== undefined;
+      if (!known) await place.write(`${PHOTO}${hash}`, new Uint8Array(buf));
       return { photo: { photoId, type, widthPx, heightPx, hash }, known };
     },
-    readPhoto: (hash) => photoBytes(folder, hash),
+    readPhoto: (hash) => photoBytes(place, hash),
     async startOver(count, batches) {
       const old = number;
       const next = number + 1;
       const named = new Set<string>();
       // Without its beginning, or with fewer lines than that says, the file does not count yet.
-      await files.write(journalName(next), lineOf({ begins: count } satisfies Beginning));
+      await place.write(journalName(next), lineOf({ begins: count } satisfies Beginning));
       for await (const batch of batches) {
         for (const content of batch) if ('photo' in content) named.add(`${PHOTO}${content.photo.hash}`);
         await put(next, batch);
       }
       number = next;
       onMoved(next);
-      await folder.removeEntry(journalName(old));
-      for (const name of await namesIn(folder))
-        if (name.startsWith(PHOTO) && !named.has(name)) await folder.removeEntry(name);
+      await place.remove(journalName(old));
+      for (const name of await place.names())
+        if (name.startsWith(PHOTO) && !named.has(name)) await place.remove(name);
     },
   };
 }
@@ -217,39 +202,29 @@ export async function sha256Hex(bytes: ArrayBuffer): Promise<string> {
   return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-function joined(pieces: Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const piece of pieces) {
-    all.set(piece, at);
-    at += piece.length;
-  }
-  return all;
-}
-
-async function photoBytes(folder: FileSystemDirectoryHandle, hash: string): Promise<ArrayBuffer | undefined> {
+async function photoBytes(place: MirrorPlace, hash: string): Promise<ArrayBuffer | undefined> {
   try {
-    const file = await (await folder.getFileHandle(`${PHOTO}${hash}`)).getFile();
-    const bytes = await file.arrayBuffer();
-    return (await sha256Hex(bytes)) === hash ? bytes : undefined;
+    const bytes = await (await place.whole(`${PHOTO}${hash}`))?.arrayBuffer();
+    return bytes && (await sha256Hex(bytes)) === hash ? bytes : undefined;
   } catch {
     return undefined;
   }
 }
 
+/** A worker flushes by itself; the browser's own writer copies the file each time. */
 async function writerFor(
   folder: FileSystemDirectoryHandle,
   startWorker: (() => Worker) | undefined,
-): Promise<{ files: Files; writes: Mirror['writes'] }> {
+): Promise<Files> {
   try {
     const worker = startWorker?.();
     if (worker) {
       const files = filesIn(worker);
       await files.able();
-      return { files, writes: 'in a worker' };
+      return files;
     }
   } catch {
     // The browser's own writer does it, more slowly.
   }
-  return { files: asyncFiles(folder), writes: 'by the browser' };
+  return asyncFiles(folder);
 }
