@@ -72,8 +72,8 @@ export const magpiePile: readonly PilePart[] = [
   part('frame', 'frame', 'steel track frame', [
     { kind: 'head-tube-upper', standard: 'EC30/25.4', nominal: { boreMm: 30.1 } },
     { kind: 'head-tube-lower', standard: 'EC30/25.4', nominal: { boreMm: 30.1 } },
-    { kind: 'shell', standard: 'iso', nominal: { widthMm: 68 } },
-    { kind: 'seat-tube', nominal: { boreMm: 27.2 } },
+    { kind: 'shell', standard: 'iso', nominal: { widthMm: 68, toFrontAxleMm: 592 } },
+    { kind: 'seat-tube', nominal: { boreMm: 27.2, lengthMm: 540 } },
     { kind: 'end-spacing', standard: 'rear-120', traits: { material: 'steel' } },
     {
       kind: 'axle-slot',
@@ -101,7 +101,7 @@ export const magpiePile: readonly PilePart[] = [
     { kind: 'bar-clamp', standard: 'bar-31.8' },
   ]),
   part('bar', 'bar', 'bar', [
-    { kind: 'bar-centre', standard: 'bar-26' },
+    { kind: 'bar-centre', standard: 'bar-26', traits: { shape: 'swept' } },
     { kind: 'grip-area', standard: 'grip-22.2' },
   ]),
   part('bottom-bracket', 'bottom-bracket', 'threaded cups', [
@@ -111,7 +111,7 @@ export const magpiePile: readonly PilePart[] = [
   part('cranks', 'cranks', 'two-piece cranks', [
     { kind: 'spindle', standard: 'round-24' },
     { kind: 'spider', standard: '104/4' },
-    { kind: 'pedal-hole', standard: '9/16x20', traits: { side: 'both' } },
+    { kind: 'pedal-hole', standard: '9/16x20', nominal: { crankMm: 165 }, traits: { side: 'both' } },
   ]),
   part('chainring', 'chainring', 'chainring', [
     { kind: 'ring-mount', standard: '104/4' },
@@ -148,7 +148,7 @@ export const magpiePile: readonly PilePart[] = [
   ),
   part('caliper', 'caliper', 'caliper', [{ kind: 'caliper-mount', standard: 'post' }], 'front'),
   part('seatpost', 'seatpost', 'seatpost', [
-    { kind: 'post', standard: 'post-25.4' },
+    { kind: 'post', standard: 'post-25.4', nominal: { outMm: 140 } },
     { kind: 'post-head', standard: 'two-rail' },
   ]),
   part('saddle', 'saddle', 'saddle', [{ kind: 'saddle-mount', standard: 'two-rail' }]),

@@ -13,7 +13,7 @@ export interface ScreenProps {
   back?: string | (() => void);
   /** At the right of the heading: one small button at most. */
   action?: ComponentChildren;
-  /** What waits, always in sight under the heading. */
+  /** What waits, always in sight beside the heading. */
   waits?: ComponentChildren;
   /** Buttons across the lower third; lying down they stand at the right. */
   actions?: ComponentChildren;
@@ -68,13 +68,13 @@ export function Screen({
         <h1 class="screen-title" ref={heading} tabIndex={-1}>
           {title}
         </h1>
+        {waits && (
+          <section class="screen-waits" aria-label="What waits">
+            {waits}
+          </section>
+        )}
         {action}
       </header>
-      {waits && (
-        <section class="screen-waits" aria-label="What waits">
-          {waits}
-        </section>
-      )}
       <main class="screen-main">{children}</main>
       {(actions || undo) && (
         <footer class="screen-foot">

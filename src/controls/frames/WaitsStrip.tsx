@@ -26,7 +26,7 @@ export interface WaitsStripProps {
   href: string;
 }
 
-/** One line under the heading of every screen: the wait that comes first, and how many more there are. */
+/** Beside the heading of every screen: the wait that comes first, and how many more there are. */
 export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
   const [first, ...others] = waits.toSorted(inTurn(nowMs));
   if (!first) return null;
@@ -34,15 +34,16 @@ export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
   const done = leftMs <= 0 ? first.overWord : undefined;
   const late = leftMs <= 0 && done === undefined;
   const span = `${spanShort(Math.abs(leftMs))} ${late ? 'late' : 'left'}`;
+  const words = `${first.label}, ${first.where}: ${done ?? span}`;
+  const more = others.length === 0 ? '' : `, and ${others.length} more`;
   return (
-    <a class={late ? 'waits waits-over' : 'waits'} href={href}>
-      <Icon name={done ? 'check' : late ? 'bell' : 'hourglass'} />
-      <span class="waits-label">
+    <a class={late ? 'waits waits-over' : 'waits'} href={href} aria-label={`${words}${more}`}>
+      <Icon name={done ? 'check' : late ? 'bell' : 'hourglass'} sizePx={20} />
+      <span class="waits-label" aria-hidden="true">
         {first.label}
-        <span class="waits-where">, {first.where}</span>
       </span>
-      <span class="waits-left">
-        {done ?? span}
+      <span aria-hidden="true">
+        {done ?? spanShort(Math.abs(leftMs))}
         {others.length > 0 && ` +${others.length}`}
       </span>
     </a>

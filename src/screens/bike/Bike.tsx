@@ -11,6 +11,7 @@ import { useView } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { CardFoot } from './CardFoot.tsx';
+import { JointCount, Outline } from './Outline.tsx';
 import { ReleaseStamp } from './ReleaseStamp.tsx';
 import { DefectsSection } from './sections/DefectsSection.tsx';
 import { JointsSection } from './sections/JointsSection.tsx';
@@ -42,7 +43,10 @@ function Sections({ card }: { card: Card }) {
   const openFindings = findings.filter(({ outcome }) => outcome !== 'accepted').length;
   return (
     <>
-      <ReleaseStamp bike={bike} />
+      {parts.length + joints.length > 0 && <Outline name={bike.name} parts={parts} joints={joints} />}
+      <ReleaseStamp bike={bike}>
+        <JointCount joints={joints} />
+      </ReleaseStamp>
       {handTight > 0 && (
         <Notice
           kind="error"

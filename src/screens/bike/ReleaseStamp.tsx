@@ -1,4 +1,5 @@
 import './releaseStamp.css';
+import type { ComponentChildren } from 'preact';
 import { Button } from '../../controls/Button.tsx';
 import { Stamp } from '../../controls/figures/Stamp.tsx';
 import type { BikeRow } from '../../journal/rows.ts';
@@ -38,12 +39,19 @@ export function releaseReason(state: ReleaseState): string | undefined {
   return undefined;
 }
 
+interface ReleaseStampProps {
+  bike: BikeRow;
+  /** Stands to its left. */
+  children?: ComponentChildren;
+}
+
 /** The stamp on the card: may it be ridden, since when, and what ended that. */
-export function ReleaseStamp({ bike }: { bike: BikeRow }) {
+export function ReleaseStamp({ bike, children }: ReleaseStampProps) {
   const state = releaseState(bike);
   const why = releaseReason(state);
   return (
     <section class="bike-release" aria-label="Release">
+      {children}
       <StampOf state={state} />
       {why && <p class="release-why">{why}</p>}
       <Button icon="check" href={hrefOf({ at: 'release', bikeId: bike.bikeId })}>

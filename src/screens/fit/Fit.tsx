@@ -21,6 +21,7 @@ import { Waits } from '../Waits.tsx';
 import { Faceless } from './Faceless.tsx';
 import { FindingSheet } from './FindingSheet.tsx';
 import { Findings } from './Findings.tsx';
+import { FitPicture } from './FitPicture.tsx';
 import { Sets } from './Sets.tsx';
 import { Summary } from './Summary.tsx';
 import { usePileCheck } from './usePileCheck.ts';
@@ -67,6 +68,14 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
         >
           Begin with the frame. Each part is checked against the others.
         </Notice>
+      )}
+      {groups && card.parts.length > 0 && (
+        <FitPicture
+          {...{ groups, parts, onBike }}
+          rows={card.findings}
+          joints={card.joints}
+          onOpen={setOpened}
+        />
       )}
       {groups && <Summary groups={groups} />}
       <Toggle

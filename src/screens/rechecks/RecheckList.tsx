@@ -1,16 +1,20 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
+import { BikePicture } from '../../controls/figures/BikePicture.tsx';
 import { Mark } from '../../controls/figures/Mark.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { RowList } from '../../controls/lists/RowList.tsx';
+import { figuresOf } from '../../drawing/bike/figuresOf.ts';
+import { pileOf } from '../../fit/pileOf.ts';
 import type { Id } from '../../journal/entries.ts';
 import type { RecheckRow } from '../../journal/rows.ts';
 import type { DistanceUnit } from '../../mechanics/units.ts';
 import { spanLeft } from '../../planning/recheckSpan.ts';
 import type { Sorted } from '../../practice/rechecks/recheckOrder.ts';
+import { dueMarks, jointsByZone } from '../../practice/zones/jointMarks.ts';
 import { lateText } from '../../words/lateText.ts';
 import { leftText } from '../../words/leftText.ts';
 import { BenchActs } from '../bench/frame/BenchActs.tsx';
@@ -29,10 +33,11 @@ export interface RecheckListProps {
 
 /** What is due, loud and first, and what comes later with what is left of it. */
 export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListProps) {
-  const { bike, joints, rides } = view;
+  const { bike, joints, parts, rides } = view;
   const { bikeId } = bike;
   const { due, coming } = sorted;
   const [finding, setFinding] = useState(false);
+  const dueJoints = due.map(({ jointId }) => jointId);
   const first = due[0];
   const moved = ({ jointId }: RecheckRow) => joints.find((joint) => joint.jointId === jointId)?.moved ?? 0;
   const movedMark = (recheck: RecheckRow) =>
@@ -77,6 +82,19 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
         <Notice kind="empty" title="No re-checks yet">
           Log the first ride to get a check for every joint.
         </Notice>
+      )}
+      {due.length > 0 && (
+        <BikePicture
+          figures={figuresOf(pileOf(parts))}
+          marks={dueMarks(dueJoints, joints, parts)}
+          label={`Due on ${bike.name}`}
+          markedOnly
+          onZone={(zone) => {
+            const there = jointsByZone(joints, parts).get(zone) ?? [];
+            const of = due.find(({ jointId }) => there.some((joint) => joint.jointId === jointId));
+            if (of) onOpen(of.recheckId);
+          }}
+        />
       )}
       {due.length > 0 && (
         <>

@@ -20,6 +20,20 @@ export const driveFaces = {
         'Inside jaws; in a thread measure crest to crest, twice at a right angle.',
       ),
       d('widthMm', 'width', [60, 130], 'Outside jaws from face to face, paint off the faces.', false),
+      d(
+        'toFrontAxleMm',
+        'to the front axle',
+        [350, 2500],
+        'Tape from the middle of the shell, for the drawing.',
+        false,
+      ),
+      d(
+        'toRearAxleMm',
+        'to the rear axle',
+        [250, 1200],
+        'Tape from the middle of the shell, for the drawing.',
+        false,
+      ),
     ],
     { named: true },
   ),
@@ -139,7 +153,16 @@ export const driveFaces = {
   ),
   'pedal-hole': faceKind(
     'crank, pedal hole',
-    [d('boreMm', 'thread', [11, 16], 'Inside jaws crest to crest.', false)],
+    [
+      d('boreMm', 'thread', [11, 16], 'Inside jaws crest to crest.', false),
+      d(
+        'crankMm',
+        'crank length',
+        [60, 230],
+        'Spindle centre to pedal hole centre; often stamped inside.',
+        false,
+      ),
+    ],
     { named: true, traits: [trait('side', 'side', ['left', 'right', 'both'], 'As seated on the bike.')] },
   ),
   'pedal-spindle': faceKind(

@@ -89,6 +89,13 @@ export const frameFaces = {
   ]),
   'seat-tube': faceKind('seat tube', [
     d('boreMm', 'bore', [20, 36], 'Inside jaws below the slit, along the bike and across; keep the smaller.'),
+    d(
+      'lengthMm',
+      'length',
+      [60, 750],
+      'Tape from the middle of the shell to the top, for the drawing.',
+      false,
+    ),
   ]),
   'seat-tube-outside': faceKind('seat tube outside diameter', [
     d('diameterMm', 'outside diameter', [22, 42], 'Outside jaws right below the top, paint included.'),
@@ -104,6 +111,13 @@ export const frameFaces = {
       'Outside jaws where it will be clamped, twice at a right angle; keep the larger.',
     ),
     d('insertionMm', 'minimum insertion', [40, 200], 'From the lower end to the mark on the post.', false),
+    d(
+      'outMm',
+      'out of the frame',
+      [20, 650],
+      'Tape from the top of the seat tube to the rails, for the drawing.',
+      false,
+    ),
   ]),
   'post-head': faceKind(
     'seatpost head',

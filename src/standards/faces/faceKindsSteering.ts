@@ -139,7 +139,17 @@ export const steeringFaces = {
         'Outside jaws on the bare middle, next to where the stem sits.',
       ),
     ],
-    { traits: [material] },
+    {
+      traits: [
+        material,
+        trait(
+          'shape',
+          'shape',
+          ['flat', 'riser', 'swept', 'drop'],
+          'As seen from the side, for the drawing.',
+        ),
+      ],
+    },
   ),
   'grip-area': faceKind('bar, grip area', [
     d('diameterMm', 'diameter', [20, 26], 'Outside jaws, about 100 mm from the end, bare metal.'),
