@@ -1,5 +1,6 @@
 import { isDemo } from './journal/demoIds.ts';
 import type { DueLine, Logbook } from './logbook.ts';
+import { owedOf } from './reminders/owed.ts';
 import { startPageReminders } from './reminders/pageReminders.ts';
 import { stillDue, withAnew } from './reminders/unseen.ts';
 import type { Beside } from './screens/App.tsx';
@@ -193,7 +194,6 @@ export function runBeside(logbook: Logbook, safety: Safety, draw: (beside: Besid
     const seen = () => tell({ fellDue: undefined });
     tell({ fellDue: lines.length > 0 ? { lines, seen } : undefined });
   };
-  let badged = -1;
   const ringer = bell();
   unlockSound(ringer, globalThis);
   startPageReminders(logbook, {
@@ -205,10 +205,9 @@ export function runBeside(logbook: Logbook, safety: Safety, draw: (beside: Besid
       const announced = beside.fellDue?.lines ?? [];
       const left = stillDue(announced, lines);
       if (left.length < announced.length) tellDue(left);
-      if (lines.length === badged) return;
-      badged = lines.length;
+      // Each time: another page or the worker may have set it since.
       const badge = navigator as { setAppBadge?(count: number): Promise<void> };
-      void badge.setAppBadge?.(lines.length).catch(() => {});
+      void badge.setAppBadge?.(owedOf(lines).length).catch(() => {});
     },
   });
   watchClock(logbook, (clockMoved) => tell({ clockMoved }));

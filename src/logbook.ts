@@ -365,11 +365,11 @@ export function logbookFor(options: Options = {}): Logbook {
 /** The worker's narrow door: what is due, and the right to announce it. It is small, because a worker is. */
 export async function openDue(
   now: () => number = Date.now,
-): Promise<Pick<Logbook, 'claimDue' | 'close'> & { overdue(): Promise<number> }> {
+): Promise<Pick<Logbook, 'claimDue' | 'close'> & { overdue(): Promise<DueLine[]> }> {
   const db = await openDatabase('pinchbolt');
   return {
     claimDue: () => claimDue(db, now()),
-    overdue: async () => (await stored.due(db, now())).length,
+    overdue: () => stored.due(db, now()),
     close: () => db.close(),
   };
 }

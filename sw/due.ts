@@ -1,15 +1,19 @@
 import { openDue } from '../src/logbook.ts';
 import { announceDue } from '../src/reminders/announceDue.ts';
+import { owedOf } from '../src/reminders/owed.ts';
 import { showNotice } from '../src/reminders/showNotice.ts';
 
-/** Says what fell due. Without leave to show notices nothing is claimed, so that the page can still say it. */
+/**
+ * Says what fell due, and how much is overdue. Without leave to show notices nothing is claimed, so that the page can
+ * still say it.
+ */
 export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
-  if (!('Notification' in sw) || Notification.permission !== 'granted') return;
+  const mayShow = 'Notification' in sw && Notification.permission === 'granted';
   const logbook = await openDue();
   try {
-    await announceDue(logbook, (notice) => showNotice(sw.registration, notice));
+    if (mayShow) await announceDue(logbook, (notice) => showNotice(sw.registration, notice));
     const badge = sw.navigator as { setAppBadge?: (count: number) => Promise<void> };
-    await badge.setAppBadge?.(await logbook.overdue());
+    await badge.setAppBadge?.(owedOf(await logbook.overdue()).length);
   } finally {
     logbook.close();
   }
@@ -19,7 +23,8 @@ export async function announce(sw: ServiceWorkerGlobalScope): Promise<void> {
 export async function openFrom(sw: ServiceWorkerGlobalScope, event: NotificationEvent): Promise<void> {
   event.notification.close();
   // Of the address only the place within the app is taken: no notice leads elsewhere.
-  const { hash } = new URL(event.notification.data?.href ?? '', sw.location.origin);
+  const { notification, action } = event;
+  const { hash } = new URL(`${notification.data?.href}${action && `/${action}`}`, sw.location.origin);
   const href = `/${hash}`;
   const [page] = await sw.clients.matchAll({ type: 'window' });
   if (!page) {

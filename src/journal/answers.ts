@@ -25,6 +25,8 @@ export interface DueLine {
   kind: string;
   dueAtMs: number;
   startedAtMs: number;
+  /** The bike is put away. */
+  away?: true;
 }
 
 /** Something that waits or falls due, by an instant, by rides or by distance, whichever comes first. */

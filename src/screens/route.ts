@@ -2,7 +2,7 @@
 export type Route =
   | { at: 'home' }
   | { at: 'new-bike' }
-  | { at: 'bike'; bikeId: string }
+  | { at: 'bike'; bikeId: string; open?: string }
   | { at: 'bench'; bikeId: string }
   | { at: 'plan'; bikeId: string }
   | { at: 'fit'; bikeId: string }
@@ -14,10 +14,10 @@ export type Route =
   | { at: 'new-joint'; bikeId: string }
   | { at: 'joint'; jointId: string }
   | { at: 'edit-joint'; jointId: string }
-  | { at: 'seal'; jointId: string }
+  | { at: 'seal'; jointId: string; open?: string }
   | { at: 'release'; bikeId: string }
   | { at: 'ride'; bikeId: string }
-  | { at: 'rechecks'; bikeId: string }
+  | { at: 'rechecks'; bikeId: string; open?: string }
   | { at: 'history'; place: string }
   | { at: 'sheet'; bikeId: string }
   | { at: 'workings'; jointId: string }
@@ -45,6 +45,8 @@ const NAMED: Partial<Record<Route['at'], string>> = {
   sheet: 'bikeId',
   workings: 'jointId',
 };
+/** Screens that open at one thing on them: a timer, a problem, a re-check, what was asked for from a notice. */
+const OPENS = new Set(['bike', 'rechecks', 'seal']);
 const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings', 'check']);
 
 /** What stands behind a percent sign and is no letter is taken as it is written: nothing has such a name. */
@@ -61,11 +63,14 @@ function decoded(id: string): string {
  * @example routeOf('#/bike/b1') //=> { at: 'bike', bikeId: 'b1' }
  */
 export function routeOf(hash: string): Route {
-  const [at = '', id = ''] = hash.replace(/^#\/?/, '').split('/');
+  const [at = '', id = '', open = ''] = hash.replace(/^#\/?/, '').split('/');
   if (PLAIN.has(at)) return { at } as Route;
   // Asked for by its own name: every object also answers to `constructor` and the like.
   const field = Object.hasOwn(NAMED, at) ? NAMED[at as Route['at']] : undefined;
-  if (field && id !== '') return { at, [field]: decoded(id) } as unknown as Route;
+  if (field && id !== '') {
+    const opened = open !== '' && OPENS.has(at) ? { open: decoded(open) } : {};
+    return { at, [field]: decoded(id), ...opened } as unknown as Route;
+  }
   return { at: 'home' };
 }
 
@@ -76,7 +81,8 @@ export function routeOf(hash: string): Route {
 export function hrefOf(route: Route): string {
   const field = NAMED[route.at];
   const id = field ? (route as unknown as Record<string, string>)[field] : undefined;
-  return id === undefined ? `#/${route.at}` : `#/${route.at}/${encodeURIComponent(id)}`;
+  const open = 'open' in route && route.open !== undefined ? [route.open] : [];
+  return `#/${[route.at, ...(id === undefined ? [] : [id]), ...open].map(encodeURIComponent).join('/')}`;
 }
 
 /** Goes there. `replace` leaves no step to come back to, as after saving a form. */

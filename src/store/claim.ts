@@ -1,7 +1,7 @@
 import type { DueLine } from '../journal/answers.ts';
 import { isQuiet } from '../journal/quietHours.ts';
 import type { Database } from './database.ts';
-import { due, settings } from './read.ts';
+import { due, momentOf } from './read.ts';
 
 /** Claims older than this belong to duties long done with. */
 const FORGET_MS = 400 * 86_400_000;
@@ -9,11 +9,12 @@ const FORGET_MS = 400 * 86_400_000;
 /**
  * What has fallen due and was not announced yet. Claiming happens in one transaction: of page, other
  * tabs and worker, the first gets the line and the others find nothing, so each instant is announced once. In quiet
- * hours nothing is claimed, so that it is announced once they are over.
+ * hours nothing is claimed, so that it is announced once they are over; nor are the checks of a bike put away.
  */
 export async function claimDue(db: Database, nowMs: number): Promise<DueLine[]> {
-  if (isQuiet((await settings(db)).quiet, nowMs)) return [];
-  const lines = await due(db, nowMs);
+  const kept = await momentOf(db).row('settings', 'app');
+  if (isQuiet(kept?.settings.quiet, nowMs)) return [];
+  const lines = (await due(db, nowMs)).filter(({ is, away }) => is === 'wait' || !away);
   if (lines.length === 0) return [];
   const tx = db.transaction('announced', 'readwrite', { durability: 'strict' });
   tx.done.catch(() => {});

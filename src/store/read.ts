@@ -31,10 +31,12 @@ export async function settings(db: Database): Promise<Settings> {
   return (await momentOf(db).row('settings', 'app'))?.settings ?? FIRST_SETTINGS;
 }
 
-function dueLine(item: Row, bikes: Map<Id, string>, joints: Map<Id, RowOf['joint']>): DueLine[] {
+function dueLine(item: Row, bikes: Map<Id, RowOf['bike']>, joints: Map<Id, RowOf['joint']>): DueLine[] {
   if (item.is !== 'wait' && item.is !== 'recheck' && item.is !== 'defect') return [];
   const { key, bikeId, jointId, dueAtMs = 0 } = item;
-  const common = { key, bikeId, bikeName: bikes.get(bikeId) ?? '', dueAtMs, ...(jointId ? { jointId } : {}) };
+  const { name: bikeName = '', putAway } = bikes.get(bikeId) ?? {};
+  const away = putAway === undefined ? {} : ({ away: true } as const);
+  const common = { key, bikeId, bikeName, dueAtMs, ...(jointId ? { jointId } : {}), ...away };
   const joint = jointId === undefined ? undefined : joints.get(jointId);
   if (item.is === 'wait') {
     return [
@@ -81,11 +83,9 @@ export async function due(db: Database, untilMs: number): Promise<DueLine[]> {
     ...('jointId' in item && item.jointId !== undefined ? [`joint/${item.jointId}`] : []),
   ]);
   const about = await Promise.all([...new Set(keys)].map((key) => tx.store.get(key)));
-  const names = new Map(
-    about.flatMap((row) => (row?.is === 'bike' ? [[row.bikeId, row.name] as const] : [])),
-  );
+  const bikes = new Map(about.flatMap((row) => (row?.is === 'bike' ? [[row.bikeId, row] as const] : [])));
   const joints = new Map(about.flatMap((row) => (row?.is === 'joint' ? [[row.jointId, row] as const] : [])));
-  return items.flatMap((item) => dueLine(item, names, joints));
+  return items.flatMap((item) => dueLine(item, bikes, joints));
 }
 
 /** What a line sorts by within the place it was found at: newest first. */

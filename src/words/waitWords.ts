@@ -1,7 +1,6 @@
-const waitKinds: Record<string, string> = { cure: 'Threadlocker', seal: 'Seal', adhesive: 'Adhesive' };
+import { curesByClock } from '../planning/curesByClock.ts';
 
-/** A cure is done when its time is over; a seal needs a look. Common practice, no source. */
-const cured: Record<string, string> = { cure: 'Cured', adhesive: 'Cured' };
+const waitKinds: Record<string, string> = { cure: 'Threadlocker', seal: 'Seal', adhesive: 'Adhesive' };
 
 /**
  * What a wait of this kind is once its time is over, where it needs no look then; undefined where a look is
@@ -9,7 +8,7 @@ const cured: Record<string, string> = { cure: 'Cured', adhesive: 'Cured' };
  * @param kind of the wait
  * @example overWord('cure') //=> 'Cured'
  */
-export const overWord = (kind: string): string | undefined => cured[kind];
+export const overWord = (kind: string): string | undefined => (curesByClock(kind) ? 'Cured' : undefined);
 
 /**
  * What waits, in few words: its kind, unless its own name says it already.

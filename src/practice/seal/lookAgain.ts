@@ -17,3 +17,6 @@ export const LIE_MS = 30 * MINUTE_MS;
 
 /** A span typed in hours, ms. @example hoursMs(1.5) //=> 5_400_000 */
 export const hoursMs = (hours: number): number => Math.round(hours * HOUR_MS);
+
+/** How long until the next look when it is asked for from a notice. Own proposal. */
+export const AGAIN_MS = 30 * MINUTE_MS;

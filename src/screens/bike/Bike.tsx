@@ -35,7 +35,7 @@ function planWords({ steps, stepsDone, stepsSkipped }: Card['bike']): string {
   return `${stepsDone} of ${steps} steps done${stepsSkipped > 0 ? `, ${stepsSkipped} skipped` : ''}`;
 }
 
-function Sections({ card }: { card: Card }) {
+function Sections({ card, open }: { card: Card; open: Id | undefined }) {
   const { bike, parts, joints, waits, rechecks, seals, defects, findings, rides } = card;
   const { bikeId, about, handTight, demo } = bike;
   const settings = useView('settings');
@@ -70,13 +70,13 @@ function Sections({ card }: { card: Card }) {
         href={hrefOf({ at: 'fit', bikeId })}
       />
       <DefectsSection
-        bikeId={bikeId}
+        {...{ bikeId, open }}
         defects={defects}
         joints={joints}
         kmSoFar={rides?.km ?? 0}
         unit={unit}
       />
-      <WaitsSection bikeId={bikeId} waits={waits} joints={joints} />
+      <WaitsSection {...{ bikeId, open }} waits={waits} joints={joints} />
       <RechecksSection bikeId={bikeId} rechecks={rechecks} />
       <JointsSection bikeId={bikeId} joints={joints} />
       <PartsSection bikeId={bikeId} parts={parts} />
@@ -130,7 +130,7 @@ function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
 }
 
 /** The job card of one bike. */
-export function Bike({ bikeId }: { bikeId: Id }) {
+export function Bike({ bikeId, open }: { bikeId: Id; open?: Id }) {
   const seen = useView('bike', { bikeId });
   const card = seen.is === 'there' ? seen.value : undefined;
   return (
@@ -140,7 +140,7 @@ export function Bike({ bikeId }: { bikeId: Id }) {
       waits={<Waits />}
       actions={card && <NextActs card={card} />}
     >
-      {card ? <Sections card={card} /> : <Absent what="bike" seen={[seen]} />}
+      {card ? <Sections open={open} card={card} /> : <Absent what="bike" seen={[seen]} />}
     </Screen>
   );
 }

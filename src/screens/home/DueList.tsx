@@ -22,11 +22,11 @@ const DAY_MS = 86_400_000;
 
 const thereOf = <T,>(seen: Seen<T>): T | undefined => (seen.is === 'there' ? seen.value : undefined);
 
-function hrefOfDue({ is, kind, bikeId, jointId }: Duty): string {
+function hrefOfDue({ is, kind, id: open, bikeId, jointId }: Duty): string {
   if (is === 'wait' && kind === 'seal' && jointId) return hrefOf({ at: 'seal', jointId });
   if (bikeId === undefined) return hrefOf({ at: 'tools' });
-  if (is === 'recheck') return hrefOf({ at: 'rechecks', bikeId });
-  return hrefOf({ at: 'bike', bikeId });
+  if (is === 'recheck') return hrefOf({ at: 'rechecks', bikeId, open });
+  return hrefOf({ at: 'bike', bikeId, open });
 }
 
 /** How a line stands by the clock, or by what may still be ridden. */

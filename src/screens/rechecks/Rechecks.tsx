@@ -40,22 +40,29 @@ interface InHand {
   index?: number;
 }
 
-function RechecksWork({ view, settings }: { view: RechecksView; settings: Settings }) {
+interface WorkProps {
+  view: RechecksView;
+  settings: Settings;
+  /** The one to begin with. */
+  opened: Id | undefined;
+}
+
+function RechecksWork({ view, settings, opened }: WorkProps) {
   const nowMs = useNow(30_000);
-  const [inHand, setInHand] = useState<InHand>();
   const [doneHere, setDoneHere] = useState(0);
   const [toolId, setToolId] = useState<Id>();
   const rechecks = view.rechecks.map((one) => askedToday(one, jointOfRecheck(view, one)));
   const { due, ...sorted } = sortRechecks(rechecks, view.rides, nowMs);
+  const handOf = (recheckId: Id | undefined): InHand | undefined => {
+    const recheck = rechecks.find((one) => one.recheckId === recheckId);
+    const index = due.findIndex((one) => one.recheckId === recheckId);
+    return recheck && { recheck, ...(index === -1 ? {} : { index }) };
+  };
+  const [inHand, setInHand] = useState(() => handOf(opened));
   const take = (next: InHand | undefined) => {
     setInHand(next);
     if (!next) setDoneHere(0);
     scrollTo(0, 0);
-  };
-  const open = (recheckId: Id) => {
-    const recheck = rechecks.find((one) => one.recheckId === recheckId);
-    const index = due.findIndex((one) => one.recheckId === recheckId);
-    take(recheck && { recheck, ...(index === -1 ? {} : { index }) });
   };
   if (!inHand)
     return (
@@ -63,7 +70,7 @@ function RechecksWork({ view, settings }: { view: RechecksView; settings: Settin
         {...{ view, nowMs }}
         sorted={{ due, ...sorted }}
         unit={settings.distanceUnit}
-        onOpen={open}
+        onOpen={(recheckId) => take(handOf(recheckId))}
       />
     );
   const { index } = inHand;
@@ -89,11 +96,12 @@ function RechecksWork({ view, settings }: { view: RechecksView; settings: Settin
 }
 
 /** The re-checks of a bike: a list, and one at a time for greasy hands. */
-export function Rechecks({ bikeId }: { bikeId: Id }) {
+export function Rechecks({ bikeId, open }: { bikeId: Id; open?: Id }) {
   const seen = useView('bike', { bikeId });
   const chosen = useView('settings');
   const view = seen.is === 'there' ? seen.value : undefined;
-  if (view && chosen.is === 'there') return <RechecksWork view={view} settings={chosen.value} />;
+  if (view && chosen.is === 'there')
+    return <RechecksWork view={view} settings={chosen.value} opened={open} />;
   const missing = seen.is === 'there' && !view;
   return (
     <Screen

@@ -17,19 +17,19 @@ function useSeatStep({ joint }: SealView): string | undefined {
   )?.stepId;
 }
 
-function SealWithSettings({ view }: { view: SealView }) {
+function SealWithSettings({ view, asked }: { view: SealView; asked: string | undefined }) {
   const settings = useView('settings');
   const stepId = useSeatStep(view);
   if (settings.is !== 'there') return <p role="status">One moment…</p>;
-  return <SealWork view={view} settings={settings.value} {...(stepId ? { stepId } : {})} />;
+  return <SealWork view={view} settings={settings.value} asked={asked} {...(stepId ? { stepId } : {})} />;
 }
 
 /** The seal check of one wheel. */
-export function Seal({ jointId }: { jointId: Id }) {
+export function Seal({ jointId, open }: { jointId: Id; open?: string }) {
   const seen = useView('joint', { jointId });
   const view = seen.is === 'there' ? seen.value : undefined;
   if (view && view.joint.kind === 'bead' && view.joint.state !== 'apart')
-    return <SealWithSettings view={view} />;
+    return <SealWithSettings view={view} asked={open} />;
   const back = view ? hrefOf({ at: 'bike', bikeId: view.joint.bikeId }) : hrefOf({ at: 'home' });
   return (
     <Screen title={view?.joint.name ?? 'Seal'} back={back} waits={<Waits />}>

@@ -1,5 +1,5 @@
 import './seal.css';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { SealCurve } from '../../controls/figures/SealCurve.tsx';
@@ -8,7 +8,7 @@ import { Worktop } from '../../controls/frames/Worktop.tsx';
 import { sealCeiling, withSealant } from '../../fit/tyreCeiling.ts';
 import type { Id, Reading, SealMark, Settings } from '../../journal/entries.ts';
 import type { Views } from '../../logbook.ts';
-import { LIE_MS } from '../../practice/seal/lookAgain.ts';
+import { AGAIN_MS, LIE_MS } from '../../practice/seal/lookAgain.ts';
 import { askedBy, sealActs } from '../../practice/seal/sealActs.ts';
 import { nextOfSeal } from '../../practice/seal/sealOrder.ts';
 import { sealOutlook } from '../../practice/seal/sealOutlook.ts';
@@ -19,7 +19,7 @@ import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useNow } from '../door.tsx';
 import { useReminders } from '../reminders/useReminders.ts';
-import { hrefOf } from '../route.ts';
+import { go, hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { SealCard } from './SealCard.tsx';
 import { SealMarks } from './SealMarks.tsx';
@@ -42,6 +42,8 @@ export interface SealWorkProps {
   settings: Settings;
   /** The step of the plan that a seating finishes. */
   stepId?: Id;
+  /** What was asked for from a notice: `again` or `verdict`. */
+  asked: string | undefined;
 }
 
 type Open = 'look' | SealMark['mark'];
@@ -63,16 +65,22 @@ function withReading(
 }
 
 /** The seal of one wheel: what to do next, the look that is asked for, and every mark made. */
-export function SealWork({ view, settings, stepId }: SealWorkProps) {
+export function SealWork({ view, settings, stepId, asked }: SealWorkProps) {
   const { joint, bike, parts, waits, seal } = view;
   const { jointId, bikeId, name } = joint;
   const nowMs = useNow(1000);
   const reminders = useReminders();
-  const [open, setOpen] = useState<Open>();
+  const [open, setOpen] = useState<Open | undefined>(asked === 'verdict' ? 'verdict' : undefined);
   const [seated, setSeated] = useState<Seated>();
   const wait = waits.find(({ waitKind, endedAtMs }) => waitKind === 'seal' && endedAtMs === undefined);
   const { draft, change, gathered, save, clear, log, lookAgain } = useSealMarks(joint, stepId, wait);
   const steady = useSteadyTap();
+  useEffect(() => {
+    if (asked !== 'again') return;
+    // Gone from the address first, so that a reload does not ask again.
+    go({ at: 'seal', jointId }, true);
+    void lookAgain(AGAIN_MS);
+  }, []);
 
   const marks = seal?.marks ?? [];
   const look = wait?.dueAtMs === undefined ? 'none' : wait.dueAtMs > nowMs ? 'running' : 'over';

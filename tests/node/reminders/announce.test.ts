@@ -2,6 +2,8 @@ import { afterEach, describe, expect, test } from 'vitest';
 import type { DueLine } from '../../../src/logbook.ts';
 import { announceDue } from '../../../src/reminders/announceDue.ts';
 import { type DueNotice, noticeOf } from '../../../src/reminders/notice.ts';
+import { owedOf } from '../../../src/reminders/owed.ts';
+import { routeOf } from '../../../src/screens/route.ts';
 import { aBike, torque } from '../logbook/aBike.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 
@@ -23,14 +25,39 @@ describe('noticeOf', () => {
     [{}, { title: 'Magpie', body: 'Re-check the seal: Rear tyre on rim', href: '#/seal/j1' }],
     [
       { kind: 'cure', title: 'medium' },
-      { body: 'Cured by the clock: medium', href: '#/bike/b1' },
+      { body: 'Cured by the clock: medium', href: '#/bike/b1/w1' },
     ],
     [
-      { is: 'recheck', kind: 'retorque', title: 'Stem' },
-      { body: 'Re-check: Stem', href: '#/rechecks/b1' },
+      { is: 'recheck', kind: 'retorque', title: 'Stem', id: 'r1' },
+      { body: 'Re-check: Stem', href: '#/rechecks/b1/r1' },
     ],
-    [{ is: 'defect', kind: 'ride-limited', title: 'Bell' }, { body: 'A limit has come: Bell' }],
+    [
+      { is: 'defect', kind: 'ride-limited', title: 'Bell', id: 'd1' },
+      { body: 'A limit has come: Bell', href: '#/bike/b1/d1' },
+    ],
   ])('%j', (change, notice) => expect(noticeOf({ ...line, ...change })).toMatchObject(notice));
+
+  test('every address is one of the app that opens at the very thing, and so is each action of a seal', () => {
+    const kinds: Partial<DueLine>[] = [
+      {},
+      { kind: 'cure' },
+      { is: 'recheck', id: 'r/1' },
+      { is: 'defect', id: 'd1' },
+    ];
+    const routes = kinds.map((change) => routeOf(noticeOf({ ...line, ...change }).href));
+    expect(routes).toEqual([
+      { at: 'seal', jointId: 'j1' },
+      { at: 'bike', bikeId: 'b1', open: 'w1' },
+      { at: 'rechecks', bikeId: 'b1', open: 'r/1' },
+      { at: 'bike', bikeId: 'b1', open: 'd1' },
+    ]);
+    const { href, actions = [] } = noticeOf(line);
+    expect(actions.map(({ action, title }) => [title, routeOf(`${href}/${action}`)])).toEqual([
+      ['Look again in 30 min', { at: 'seal', jointId: 'j1', open: 'again' }],
+      ['It holds', { at: 'seal', jointId: 'j1', open: 'verdict' }],
+    ]);
+    expect(noticeOf({ ...line, kind: 'cure' }).actions).toBeUndefined();
+  });
 
   test('the tag holds the instant, so that a wait set anew is a new notice', () => {
     expect(noticeOf(line).tag).not.toBe(noticeOf({ ...line, dueAtMs: 2000 }).tag);
@@ -149,4 +176,37 @@ describe('time zones', () => {
       later.logbook.close();
     },
   );
+});
+
+describe('[R12] the number on the icon', () => {
+  test('counts what asks for something: not what cured by the clock, nor the checks of a bike put away', () => {
+    const lines: DueLine[] = [
+      line,
+      { ...line, kind: 'cure' },
+      { ...line, kind: 'adhesive' },
+      { ...line, kind: 'other' },
+      { ...line, is: 'recheck', kind: 'retorque' },
+      { ...line, is: 'recheck', kind: 'retorque', away: true },
+      { ...line, is: 'defect', kind: 'ride-limited', away: true },
+      { ...line, away: true },
+    ];
+    expect(owedOf(lines)).toEqual([lines[0], lines[3], lines[4], lines[7]]);
+  });
+
+  test('a check of a bike put away is announced when the bike is back, and a timer at once', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const { bikeId } = await aBike(logbook);
+    await done(logbook, {
+      ...{ type: 'set-recheck', bikeId, kind: 'inspect', title: 'Braze', instruction: 'Look', dueDays: 1 },
+    });
+    await done(logbook, { type: 'start-wait', bikeId, kind: 'other', title: 'Paint', waitMs: 1000 });
+    await done(logbook, { type: 'put-bike-away', bikeId, why: 'winter' });
+    clock.nowMs += 3 * 86_400_000;
+    const titles = async () => (await announceDue(logbook, () => {})).map(({ title }) => title);
+    expect(await titles()).toEqual(['Paint']);
+    await done(logbook, { type: 'take-bike-out', bikeId });
+    expect(await titles()).toEqual(['Braze']);
+    expect(await titles()).toEqual([]);
+    logbook.close();
+  });
 });

@@ -5,6 +5,10 @@ test.each<[string, Route]>([
   ['#/bike/b1', { at: 'bike', bikeId: 'b1' }],
   ['#/history/b%3Ab1', { at: 'history', place: 'b:b1' }],
   ['#/tools', { at: 'tools' }],
+  // What a notice is about opens at once; screens that open at nothing leave it out.
+  ['#/rechecks/b1/r%2F1', { at: 'rechecks', bikeId: 'b1', open: 'r/1' }],
+  ['#/bike/b1/', { at: 'bike', bikeId: 'b1' }],
+  ['#/plan/b1/x', { at: 'plan', bikeId: 'b1' }],
   // An address that names none leads home.
   ['', { at: 'home' }],
   ['#/bike/', { at: 'home' }],
@@ -21,6 +25,8 @@ test.each<[Route, string]>([
   [{ at: 'bike', bikeId: 'b1' }, '#/bike/b1'],
   [{ at: 'history', place: 'b:b1' }, '#/history/b%3Ab1'],
   [{ at: 'settings' }, '#/settings'],
+  [{ at: 'seal', jointId: 'j1', open: 'again' }, '#/seal/j1/again'],
+  [{ at: 'bike', bikeId: 'b/1', open: 'w1' }, '#/bike/b%2F1/w1'],
 ])('%j', (route, href) => {
   expect(hrefOf(route)).toBe(href);
   expect(routeOf(href)).toEqual(route);

@@ -13,6 +13,8 @@ import { DefectSheet } from '../sheets/DefectSheet.tsx';
 
 export interface DefectsSectionProps {
   bikeId: Id;
+  /** The one to open at once. */
+  open: Id | undefined;
   defects: DefectRow[];
   joints: JointRow[];
   kmSoFar: number;
@@ -29,8 +31,8 @@ function limitWords({ dueAtMs, untilKm, restriction }: DefectRow, unit: Distance
 }
 
 /** What was found wrong and is not mended yet. */
-export function DefectsSection({ bikeId, defects, joints, kmSoFar, unit }: DefectsSectionProps) {
-  const [sheet, setSheet] = useState<'find' | Id>();
+export function DefectsSection({ bikeId, open, defects, joints, kmSoFar, unit }: DefectsSectionProps) {
+  const [sheet, setSheet] = useState<'find' | Id | undefined>(open);
   const { run, save, clear } = useRun();
   const closing = defects.find(({ defectId }) => defectId === sheet);
   const shut = () => {

@@ -15,16 +15,19 @@ import { WaitSheet } from '../sheets/WaitSheet.tsx';
 /** What cures, seals or settles on this bike, with the time left. */
 export function WaitsSection({
   bikeId,
+  open,
   waits,
   joints,
 }: {
   bikeId: Id;
+  /** The one to open at once. */
+  open: Id | undefined;
   waits: WaitRow[];
   joints: JointRow[];
 }) {
   const nowMs = useNow(1000);
   const reminders = useReminders();
-  const [sheet, setSheet] = useState<'start' | Id>();
+  const [sheet, setSheet] = useState<'start' | Id | undefined>(open);
   const sorted = waits.toSorted((a, b) => (a.dueAtMs ?? 0) - (b.dueAtMs ?? 0));
   const opened = waits.find(({ waitId }) => waitId === sheet);
   const running = sorted.find(({ dueAtMs = 0 }) => dueAtMs > nowMs);
