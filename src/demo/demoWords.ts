@@ -1,16 +1,21 @@
 import type { Command } from '../journal/commands.ts';
 import { DEMO } from '../journal/demoIds.ts';
 import type { Between, Target } from '../journal/entries.ts';
+import { bareNumber } from '../mechanics/numberText.ts';
 import type { TorqueUnit, Typed } from '../mechanics/units.ts';
 
 export const id = (name: string): string => `${DEMO}${name}`;
 /** What an id of the demo was made from. */
 export const demoKeyOf = (demoId: string): string => demoId.slice(DEMO.length);
-export const typedNm = (value: number): Typed<TorqueUnit> => ({ value, unit: 'N.m', typed: String(value) });
-export const typedBar = (value: number) => ({ value, unit: 'bar' as const, typed: String(value) });
-export const typedCelsius = (value: number) => ({ value, unit: 'Cel' as const, typed: String(value) });
-export const typedMl = (value: number) => ({ value, unit: 'mL' as const, typed: String(value) });
-export const typedMm = (value: number) => ({ value, unit: 'mm' as const, typed: String(value) });
+export const typedNm = (value: number): Typed<TorqueUnit> => ({
+  value,
+  unit: 'N.m',
+  typed: bareNumber(value, 6),
+});
+export const typedBar = (value: number) => ({ value, unit: 'bar' as const, typed: bareNumber(value, 6) });
+export const typedCelsius = (value: number) => ({ value, unit: 'Cel' as const, typed: bareNumber(value, 6) });
+export const typedMl = (value: number) => ({ value, unit: 'mL' as const, typed: bareNumber(value, 6) });
+export const typedMm = (value: number) => ({ value, unit: 'mm' as const, typed: bareNumber(value, 6) });
 
 export const printedTarget = (partName: string, torqueNm: number, upToNm?: number): Target => ({
   source: 'printed-on-the-part',

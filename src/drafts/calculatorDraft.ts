@@ -1,7 +1,7 @@
+import { numberText } from '../mechanics/numberText.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
 import { type AnyUnit, convert, type SameKind, unitLabel } from '../mechanics/units.ts';
 import { quantityRefusals } from '../words/quantityRefusals.ts';
-import { numberText } from '../words/quantityText.ts';
 import { type Asked, inUnitOf, isChoice, type NumberAsked } from '../workings/reckonings/reckoning.ts';
 
 /** What the form of a working holds: characters by key, and the unit chosen for each figure. */

@@ -1,3 +1,4 @@
+import { bareNumber } from '../mechanics/numberText.ts';
 import { type LengthUnit, unitLabel } from '../mechanics/units.ts';
 import type { FaceKind } from '../standards/faces/faceKinds.ts';
 import { mmText } from './bridges/rule.ts';
@@ -115,7 +116,7 @@ const labelOf = (face: Face, key: string): string => dimensionOf(face.kind, key)
 /** A size with the unit its key ends in. */
 function sizeText(key: string, value: number): string {
   if (key.endsWith('Mm')) return mmText(value);
-  return key.endsWith('Bar') ? `${Math.round(value * 100) / 100} bar` : String(value);
+  return key.endsWith('Bar') ? `${bareNumber(value)} bar` : bareNumber(value);
 }
 
 function sentence(face: Face, found: Contradiction): string {
@@ -123,7 +124,7 @@ function sentence(face: Face, found: Contradiction): string {
   switch (found.reason) {
     case 'implausible': {
       const row = dimensionOf(face.kind, found.key);
-      const range = row ? ` Such parts have ${row.min} to ${sizeText(found.key, row.max)}.` : '';
+      const range = row ? ` Such parts have ${bareNumber(row.min)} to ${sizeText(found.key, row.max)}.` : '';
       const meant =
         found.suggestion === null
           ? 'Measure it again.'
@@ -132,7 +133,7 @@ function sentence(face: Face, found: Contradiction): string {
     }
     case 'measured-beside-standard': {
       const [lo, hi] = found.standardMm;
-      const standard = lo === hi ? mmText(lo) : `${lo} to ${mmText(hi)}`;
+      const standard = lo === hi ? mmText(lo) : `${bareNumber(lo)} to ${mmText(hi)}`;
       const suits = found.suits.map(
         (id) => standardsFor(face.kind).find((row) => row.id === id)?.label || id,
       );

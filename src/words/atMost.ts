@@ -1,3 +1,4 @@
+import { bareNumber } from '../mechanics/numberText.ts';
 import { type PressureUnit, pressureFromBar, unitLabel } from '../mechanics/units.ts';
 
 /**
@@ -8,5 +9,5 @@ import { type PressureUnit, pressureFromBar, unitLabel } from '../mechanics/unit
 export function atMost(bar: number, unit: PressureUnit): string {
   const perOne = unit === 'bar' ? 100 : 1;
   const value = Math.floor(pressureFromBar(bar, unit) * perOne + 1e-6) / perOne;
-  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 2 }).format(value)} ${unitLabel[unit]}`;
+  return `${bareNumber(value)} ${unitLabel[unit]}`;
 }

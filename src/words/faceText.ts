@@ -1,5 +1,6 @@
 import type { Face } from '../fit/faces/face.ts';
 import { standardOf } from '../fit/faces/standardOf.ts';
+import { bareNumber } from '../mechanics/numberText.ts';
 import type { AnyUnit, Typed } from '../mechanics/units.ts';
 import { faceKinds } from '../standards/faces/faceKinds.ts';
 import { quantityWords } from './phrases.ts';
@@ -7,7 +8,7 @@ import { quantityWords } from './phrases.ts';
 /** A printed size with the unit its key ends in. @example printedText('boreMm', 30.1) //=> '30.1 mm' */
 function printedText(key: string, value: number): string {
   if (key.endsWith('Mm')) return `${value} mm`;
-  return key.endsWith('Bar') ? `${value} bar` : String(value);
+  return key.endsWith('Bar') ? `${bareNumber(value)} bar` : bareNumber(value);
 }
 
 /**

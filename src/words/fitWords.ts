@@ -4,8 +4,8 @@ import type { Finding } from '../fit/finding.ts';
 import type { GroupId } from '../fit/openFindings.ts';
 import type { PilePart } from '../fit/pile.ts';
 import type { OneWayKind, SpacerSet } from '../fit/verdict.ts';
+import { numberText } from '../mechanics/numberText.ts';
 import type { Known } from '../standards/known.ts';
-import { numberText } from './quantityText.ts';
 import { sentenceCase } from './sentenceCase.ts';
 
 /** Headings of the groups. */

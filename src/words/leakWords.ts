@@ -1,6 +1,6 @@
 import type { LeakJudgement } from '../mechanics/leak/leakState.ts';
 import type { LookReason } from '../mechanics/leak/nextLook.ts';
-import { numberText } from './quantityText.ts';
+import { numberText } from '../mechanics/numberText.ts';
 
 /** Bands of loss a day, share of the pressure. Own proposal. */
 const LOSSES: readonly { above: number; words: string }[] = [

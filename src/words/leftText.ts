@@ -1,6 +1,6 @@
+import { numberText } from '../mechanics/numberText.ts';
 import { convert, type DistanceUnit, unitLabel } from '../mechanics/units.ts';
 import type { Left } from '../planning/recheckSpan.ts';
-import { numberText } from './quantityText.ts';
 
 /**
  * What is left, as it stands under a re-check to come.

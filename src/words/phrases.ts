@@ -1,3 +1,4 @@
+import { bareNumber } from '../mechanics/numberText.ts';
 import { type AnyUnit, type Typed, unitLabel } from '../mechanics/units.ts';
 
 /**
@@ -11,7 +12,7 @@ export function quantityWords({ typed, unit }: Typed<AnyUnit>): string {
 
 /** A number for a sentence, with at most one decimal. @example numberWords(8.25) //=> '8.3' */
 export function numberWords(value: number): string {
-  return String(Math.round(value * 10) / 10);
+  return bareNumber(value, 1);
 }
 
 /** @example countWords(2, 'ride') //=> '2 rides' */

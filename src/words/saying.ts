@@ -1,7 +1,7 @@
+import { numberText } from '../mechanics/numberText.ts';
 import { type TorqueUnit, torqueFromNm, unitLabel } from '../mechanics/units.ts';
 import type { Saying } from '../workings/joint/line.ts';
 import { dayText } from './dayText.ts';
-import { numberText } from './quantityText.ts';
 
 /** Figures in the way of the phone's language, torques in the unit of the settings. */
 export function sayingIn(unit: TorqueUnit): Saying {

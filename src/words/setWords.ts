@@ -1,6 +1,6 @@
 import type { CompleteSet, PlaceToBuy } from '../fit/sets/completeSets.ts';
 import { bikeSlots, brakeSlots, slotLabel } from '../fit/sets/setSlots.ts';
-import { numberText } from './quantityText.ts';
+import { numberText } from '../mechanics/numberText.ts';
 import { sentenceCase } from './sentenceCase.ts';
 
 const counted = (count: number, one: string, many: string): string =>

@@ -1,6 +1,6 @@
 import type { AxlePositions, AxleRefusal, AxleStop } from '../fit/wholes/axlePosition.ts';
 import type { Band } from '../mechanics/band.ts';
-import { numberText } from './quantityText.ts';
+import { numberText } from '../mechanics/numberText.ts';
 
 /** Why the figures of a slot cannot be meant. */
 export const slotRefusals: Record<AxleRefusal, string> = {

@@ -1,11 +1,11 @@
 import type { Band } from '../mechanics/band.ts';
+import { numberText } from '../mechanics/numberText.ts';
 
-const digits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 4 });
-const grouped = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
+const digits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 4, numberingSystem: 'latn' });
 
 /** A figure of a working: four digits that mean something. @example workedFigureText(0.0000057) //=> '0.0000057' */
 export const workedFigureText = (value: number): string =>
-  Math.abs(value) >= 1000 ? grouped.format(value) : digits.format(value);
+  Math.abs(value) >= 1000 ? numberText(value, 0) : digits.format(value);
 
 /** Whether the likeliest of a band says more than its two ends do: a printed range has no likeliest. */
 export const leans = ({ lo, mid, hi }: Band): boolean => Math.abs(mid - (lo + hi) / 2) > (hi - lo) * 1e-6;

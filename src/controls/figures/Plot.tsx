@@ -1,3 +1,4 @@
+import { numberText } from '../../mechanics/numberText.ts';
 import './Plot.css';
 import { ticks } from './ticks.ts';
 
@@ -30,7 +31,7 @@ const TOP = 28;
 const BOTTOM = 46;
 
 /** Ticks are round already; only the decimal sign is the phone's own. */
-const digits = (value: number) => value.toLocaleString(undefined, { maximumFractionDigits: 6 });
+const digits = (value: number) => numberText(value, 6);
 
 const spread = (values: readonly number[]): [low: number, high: number] => {
   const low = Math.min(...values);

@@ -1,10 +1,10 @@
 import './Plot.css';
 import './SealCurve.css';
+import { numberText } from '../../mechanics/numberText.ts';
 import type { PressureUnit } from '../../mechanics/units.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import type { SealOutlook } from '../../practice/seal/sealOutlook.ts';
 import { leakStateWords } from '../../words/leakWords.ts';
-import { numberText } from '../../words/quantityText.ts';
 import { curveShapes } from './curveShapes.ts';
 
 export interface SealCurveProps {

@@ -1,3 +1,4 @@
+import { bareNumber } from '../../mechanics/numberText.ts';
 import { type FaceKind, faceKinds } from '../../standards/faces/faceKinds.ts';
 import type { Sourced } from '../../standards/known.ts';
 import type { Face } from '../faces/face.ts';
@@ -38,4 +39,4 @@ export const unknown = (because: string, asks: SizeAsked[]): Judgement => ({
 });
 
 /** A length for a sentence: at most two decimals, none for show. @example mmText(26) //=> '26 mm' */
-export const mmText = (value: number): string => `${Math.round(value * 100) / 100} mm`;
+export const mmText = (value: number): string => `${bareNumber(value)} mm`;

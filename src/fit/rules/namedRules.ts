@@ -3,7 +3,7 @@ import type { DriveThreadRow } from '../../standards/interfaces/driveThreads.ts'
 import { driveThreads } from '../../standards/interfaces/driveThreads.ts';
 import { taperCross } from '../../standards/interfaces/spindles.ts';
 import type { Known } from '../../standards/known.ts';
-import { askFor, type Rule, unknown } from '../bridges/rule.ts';
+import { askFor, mmText, type Rule, unknown } from '../bridges/rule.ts';
 import type { Face } from '../faces/face.ts';
 import { traitOf } from '../faces/reading.ts';
 import { standardOf } from '../faces/standardOf.ts';
@@ -58,7 +58,7 @@ export const namedRules: readonly Rule[] = [
             meets: 'yes',
             because: 'JIS and ISO tapers have the same angle but different sizes.',
             notes: [
-              `The crank stands about ${taperCross.slideMm} mm ${hole.standard === 'jis-taper' ? 'further in' : 'further out'}: chainline and grip of the square change.`,
+              `The crank stands about ${mmText(taperCross.slideMm)} ${hole.standard === 'jis-taper' ? 'further in' : 'further out'}: chainline and grip of the square change.`,
             ],
           }
         : undefined,

@@ -4,6 +4,7 @@ import {
   judgeChainline,
   rearChainlineMm,
 } from '../../mechanics/drive/chainline.ts';
+import { bareNumber } from '../../mechanics/numberText.ts';
 import { chainlines } from '../../standards/interfaces/chainlines.ts';
 import { mmText } from '../bridges/rule.ts';
 import { readingOf } from '../faces/reading.ts';
@@ -71,7 +72,10 @@ export function chainlineOf(parts: readonly PilePart[]): Chainline | undefined {
 
 /** Usual figures, where the front was not measured yet. */
 const usual = `One meets, from the middle of the bike: ${chainlines
-  .map(({ use, chainlineMm: [lo, hi] }) => `${use} ${lo === hi ? lo : `${lo} to ${hi}`}`)
+  .map(
+    ({ use, chainlineMm: [lo, hi] }) =>
+      `${use} ${lo === hi ? bareNumber(lo) : `${bareNumber(lo)} to ${bareNumber(hi)}`}`,
+  )
   .join(', ')}. Measure your own.`;
 
 /** Front and rear chainline against each other, with the angle of the chain at the middle of the slot. */
@@ -98,7 +102,7 @@ export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
   const line = chainlineOf(parts);
   if (!line) return [];
   const { frontMm, rearMm, offsetMm, angleDeg, judgement } = line;
-  const angle = angleDeg === null ? '' : `, ${angleDeg.toFixed(2)}°`;
+  const angle = angleDeg === null ? '' : `, ${bareNumber(angleDeg)}°`;
   return [
     finding('chainline', faces, {
       outcome: judgement === 'too-far' ? 'does-not-fit' : 'fits',

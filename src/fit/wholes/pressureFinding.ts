@@ -1,3 +1,4 @@
+import { bareNumber } from '../../mechanics/numberText.ts';
 import {
   type CeilingGround,
   type CeilingRefusal,
@@ -59,7 +60,7 @@ export function pressureFindings(parts: readonly PilePart[]): Finding[] {
         return finding('pressure-ceiling', refs, {
           outcome: ceiling.ok ? 'fits' : 'not-known',
           because: ceiling.ok
-            ? `At most ${ceiling.ceilingBar} bar: ${limitedBy[ceiling.decidedBy]}.`
+            ? `At most ${bareNumber(ceiling.ceilingBar)} bar: ${limitedBy[ceiling.decidedBy]}.`
             : refused[ceiling.reason],
           ...rest,
         });

@@ -1,6 +1,7 @@
 import type { JointRow } from '../../journal/rows.ts';
 import type { Band } from '../../mechanics/band.ts';
 import { interferenceVerdict, measuredInterferenceMm } from '../../mechanics/clamps/pressFitMeasured.ts';
+import { bareNumber } from '../../mechanics/numberText.ts';
 import { convert, type LengthUnit, type Typed } from '../../mechanics/units.ts';
 
 /** What one reading of a good caliper may be off, mm. Handbook figure for a caliper, common practice. */
@@ -35,7 +36,7 @@ const verdicts = {
   'slips-in': 'slips in',
 } as const;
 
-const hundredths = (value: number) => (Math.round(Math.abs(value) * 100) / 100).toFixed(2);
+const hundredths = (value: number) => bareNumber(Math.abs(value));
 
 /**
  * The measured fit in words.

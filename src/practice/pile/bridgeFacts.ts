@@ -2,7 +2,7 @@ import type { Bridge } from '../../fit/bridges/bridge.ts';
 import type { Link } from '../../fit/bridges/links.ts';
 import type { Face } from '../../fit/faces/face.ts';
 import { readingOf } from '../../fit/faces/reading.ts';
-import { numberText } from '../../words/quantityText.ts';
+import { numberText } from '../../mechanics/numberText.ts';
 
 /** What is round about a face. */
 const ROUND = ['diameterMm', 'boreMm'] as const;

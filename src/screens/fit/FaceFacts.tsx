@@ -3,9 +3,9 @@ import type { Face } from '../../fit/faces/face.ts';
 import { readingOf } from '../../fit/faces/reading.ts';
 import type { Finding } from '../../fit/finding.ts';
 import type { PilePart } from '../../fit/pile.ts';
+import { numberText } from '../../mechanics/numberText.ts';
 import { faceKinds } from '../../standards/faces/faceKinds.ts';
 import { faceKnown } from '../../words/faceText.ts';
-import { numberText } from '../../words/quantityText.ts';
 
 /** Sizes that follow from the standard the face names, where none was measured or read on the part. */
 function fromStandard(face: Face): string[] {

@@ -3,6 +3,7 @@ import { Fold } from '../../controls/lists/Fold.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { TargetDraft } from '../../drafts/jointDraft.ts';
 import type { PartRow } from '../../journal/rows.ts';
+import { numberText } from '../../mechanics/numberText.ts';
 import { type TorqueUnit, torqueFromNm, unitLabel } from '../../mechanics/units.ts';
 import { cautions } from '../../standards/checks/releaseRules.ts';
 import type { JointKind } from '../../standards/jointKinds.ts';
@@ -13,7 +14,6 @@ import {
   strengthOf,
   type TorqueBandRow,
 } from '../../standards/screws/torqueBands.ts';
-import { numberText } from '../../words/quantityText.ts';
 
 /** Its threads, or that no source names one. */
 const threadText = ({ threads }: TorqueBandRow): string =>

@@ -1,12 +1,12 @@
 import { Fold } from '../../controls/lists/Fold.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
+import { numberText } from '../../mechanics/numberText.ts';
 import { unitLabel } from '../../mechanics/units.ts';
 import {
   type PublishedFigure,
   publishedFigures,
   publishedFiguresCaution,
 } from '../../standards/publishedFigures.ts';
-import { numberText } from '../../words/quantityText.ts';
 
 /** Wheel retention, seat and road test: what a finished bike can be held beside. */
 const sections = ['1512.12', '1512.15', '1512.17'] as const;

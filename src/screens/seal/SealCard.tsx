@@ -6,10 +6,10 @@ import { Icon } from '../../controls/Icon.tsx';
 import type { SealCeiling } from '../../fit/tyreCeiling.ts';
 import type { SealRow, WaitRow } from '../../journal/rows.ts';
 import type { Band } from '../../mechanics/band.ts';
+import { numberText } from '../../mechanics/numberText.ts';
 import type { PressureUnit } from '../../mechanics/units.ts';
 import type { SealNext } from '../../practice/seal/sealOrder.ts';
 import { cautions } from '../../standards/checks/releaseRules.ts';
-import { numberText } from '../../words/quantityText.ts';
 import { Ceiling } from './Ceiling.tsx';
 import { sealTexts, seatedAgain, verdictWords } from './sealText.ts';
 

@@ -1,9 +1,9 @@
+import { numberText } from '../../mechanics/numberText.ts';
 import type { PressureUnit } from '../../mechanics/units.ts';
 import { pressureFromBar, unitLabel } from '../../mechanics/units.ts';
 import type { SealOutlook } from '../../practice/seal/sealOutlook.ts';
 import { whenText } from '../../words/dayText.ts';
 import { leakStateWords, lookReasonWords } from '../../words/leakWords.ts';
-import { numberText } from '../../words/quantityText.ts';
 
 export interface SealStateProps {
   outlook: SealOutlook;

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
-import { numberText } from '../../words/quantityText.ts';
+import { numberText } from '../../mechanics/numberText.ts';
 import { useView } from '../door.tsx';
 
 const MEGA = 1_000_000;

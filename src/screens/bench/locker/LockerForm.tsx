@@ -5,13 +5,13 @@ import { Toggle } from '../../../controls/fields/Toggle.tsx';
 import { BigNumber } from '../../../controls/figures/BigNumber.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import type { Band } from '../../../mechanics/band.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { convert, type TemperatureUnit, unitLabel } from '../../../mechanics/units.ts';
 import { adviceWords, refusalWords, surfacesBySpeed } from '../../../planning/lockerWait.ts';
 import { lockerWaitOf } from '../../../practice/bench/lockerCommand.ts';
 import type { LockerDraft } from '../../../practice/bench/stepDraft.ts';
 import { cureGrid } from '../../../standards/screws/cureGrid.ts';
 import { lockers } from '../../../standards/screws/lockers.ts';
-import { numberText } from '../../../words/quantityText.ts';
 
 const STEP_C = 5;
 const COLDEST_C = -10;

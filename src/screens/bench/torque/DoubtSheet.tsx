@@ -1,8 +1,8 @@
 import { Button } from '../../../controls/Button.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { type TorqueUnit, type Typed, torqueFromNm, unitLabel } from '../../../mechanics/units.ts';
 import type { AppliedDoubt } from '../../../practice/joint/appliedDoubt.ts';
-import { numberText } from '../../../words/quantityText.ts';
 
 export interface DoubtSheetProps {
   applied: Typed<TorqueUnit>;

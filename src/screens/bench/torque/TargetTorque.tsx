@@ -3,9 +3,9 @@ import { BigNumber } from '../../../controls/figures/BigNumber.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import { Icon } from '../../../controls/Icon.tsx';
 import type { PartRow } from '../../../journal/rows.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { convert, type TorqueUnit, unitLabel } from '../../../mechanics/units.ts';
 import type { RulingTarget, TorqueTarget as Target } from '../../../planning/rulingTarget.ts';
-import { numberText } from '../../../words/quantityText.ts';
 import { sourceText, standingWarning, targetFigureText } from '../../../words/targetWords.ts';
 
 export interface TorqueTargetProps {

@@ -3,8 +3,8 @@ import { Choice } from '../../../controls/fields/Choice.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { ToolRow } from '../../../journal/rows.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { dayText } from '../../../words/dayText.ts';
-import { numberText } from '../../../words/quantityText.ts';
 
 export interface ToolChoiceSheetProps {
   tools: readonly ToolRow[];

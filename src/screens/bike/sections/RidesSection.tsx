@@ -2,9 +2,9 @@ import { Button } from '../../../controls/Button.tsx';
 import { Fold } from '../../../controls/lists/Fold.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { RidesRow } from '../../../journal/rows.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { convert, type DistanceUnit, unitLabel } from '../../../mechanics/units.ts';
 import { dayText } from '../../../words/dayText.ts';
-import { numberText } from '../../../words/quantityText.ts';
 import { hrefOf } from '../../route.ts';
 
 export interface RidesSectionProps {

@@ -1,5 +1,5 @@
 import type { Chainline } from '../../../fit/wholes/chainlineFinding.ts';
-import { numberText } from '../../../words/quantityText.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { mmToTenth } from '../../../words/slotWords.ts';
 
 const WIDTH = 360;

@@ -3,10 +3,10 @@ import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { Ruler } from '../../../controls/figures/Ruler.tsx';
 import { Facts } from '../../../controls/lists/Facts.tsx';
 import type { PilePart } from '../../../fit/pile.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { parseNumber } from '../../../mechanics/quantity.ts';
 import { convert, type DistanceUnit } from '../../../mechanics/units.ts';
 import { drivetrainOf, gearFigures } from '../../../practice/pile/drivetrain.ts';
-import { numberText } from '../../../words/quantityText.ts';
 import { useView } from '../../door.tsx';
 
 const numberOf = (typed: string): number | undefined => {

@@ -1,5 +1,5 @@
 import type { AxlePositions, AxleStop } from '../../../fit/wholes/axlePosition.ts';
-import { numberText } from '../../../words/quantityText.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 
 const WIDTH = 360;
 const HEIGHT = 148;

@@ -9,11 +9,11 @@ import { Fold } from '../../../controls/lists/Fold.tsx';
 import { type FaceDraft, faceState, firstUnit } from '../../../drafts/faceDraft.ts';
 import { readSize, type SizeDraft, type SizeUnit, unitsFor } from '../../../drafts/sizeDraft.ts';
 import { standardsFor } from '../../../fit/faces/standardOf.ts';
+import { numberText } from '../../../mechanics/numberText.ts';
 import { unitLabel } from '../../../mechanics/units.ts';
 import type { DimensionRow, FaceKindRow } from '../../../standards/faces/faceKind.ts';
 import { faceKinds } from '../../../standards/faces/faceKinds.ts';
 import type { InterfaceRow, SizeSpan } from '../../../standards/faces/interfaceRow.ts';
-import { numberText } from '../../../words/quantityText.ts';
 import { sentenceCase } from '../../../words/sentenceCase.ts';
 import { TyreMarking } from './TyreMarking.tsx';
 
