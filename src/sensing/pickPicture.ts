@@ -8,7 +8,7 @@ export function pickPicture(onFile: (file: File) => void): void {
   const field = document.createElement('input');
   field.type = 'file';
   field.accept = 'image/*';
-  // Some browsers forget a field that stands nowhere on the page before it has answered.
+  // Some browsers forget a field that is not on the page before it has answered.
   field.hidden = true;
   document.body.append(field);
   field.addEventListener('cancel', () => field.remove());

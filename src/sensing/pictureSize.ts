@@ -68,7 +68,7 @@ function webp(view: DataView): PictureSize | undefined {
 
 const HEIF_BRANDS = ['heic', 'heix', 'heim', 'heis', 'hevc', 'mif1', 'msf1', 'avif', 'avis'];
 
-/** Where a box of the outermost level lies, ISO/IEC 14496-12, 4.2; nowhere when the file ends before it. */
+/** Where a box of the outermost level lies, ISO/IEC 14496-12, 4.2; undefined when the file ends before it. */
 function boxOf(view: DataView, kind: string): [from: number, to: number] {
   let at = 0;
   while (at + 8 <= view.byteLength) {

@@ -87,7 +87,7 @@ export async function removeDemo(db: Database, head: EntryHead): Promise<DemoRem
   for (const name of keys) {
     for (const key of await views.index('group').getAllKeys(name)) await views.delete(key);
   }
-  // A wheel built of the demo's parts alone goes with them, whoever named it.
+  // A wheel built of the demo's parts alone goes with them, also under another name.
   for (const wheel of wheels) {
     if (wheel.is === 'wheel' && wheel.parts.some(({ partId }) => isDemo(partId)))
       await views.delete(wheel.key);

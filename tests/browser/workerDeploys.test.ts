@@ -255,7 +255,7 @@ describe('a server set up in its own way', () => {
     await heading('Workshop');
   });
 
-  test('[N1] that sends a file on to another origin: refused, and nobody asks there', async () => {
+  test('[N1] that sends a file on to another origin: refused, and nothing is asked there', async () => {
     await firstVisit(phone, served.origin);
     served.serve((await buildNext()).folder);
     const elsewhere = await serveDist();

@@ -41,7 +41,7 @@ function figure(dice: Dice): number {
 }
 
 let names = 0;
-/** Words that stand nowhere else in this run. */
+/** Words that stand once in this run. */
 export function word(kind: string): string {
   names += 1;
   return `${kind} ${names}`;

@@ -3,7 +3,7 @@ import type { Command, Order } from './door.ts';
 
 type Torque = { value: number; unit: string };
 
-/** The entry by which a command is found again, where its words, figure or id stand nowhere else. */
+/** The entry by which a command is found again, where its words, figure or id stand only there. */
 function markOf(command: Command): Promised | undefined {
   switch (command.type) {
     case 'start-bike':

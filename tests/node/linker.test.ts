@@ -133,7 +133,7 @@ describe('a script that cannot be had', () => {
     expect(ran.filter((url) => url.endsWith('good.js'))).toHaveLength(1);
   });
 
-  test('that fails as it runs fails whoever needs it, and is run anew', async () => {
+  test('that fails as it runs fails all that need it, and is run anew', async () => {
     let fails = true;
     const { run } = linker(async (url) =>
       url.endsWith('a.js')

@@ -21,7 +21,7 @@ export interface BikePictureProps {
   /** What the picture shows: "Joints of Magpie". */
   label: string;
   onZone: (zone: BikeZone) => void;
-  /** Zones without a mark lead nowhere here. */
+  /** Zones without a mark are no links here. */
   markedOnly?: boolean;
 }
 

@@ -71,7 +71,7 @@ export function UndoBar({
       ref={bar}
       style={{ '--left': String(leftMs / spanMs) }}
       onFocusOut={() => {
-        // Asked once the focus has arrived somewhere.
+        // Asked once the focus has arrived.
         if (late) setTimeout(() => attended() || onGone());
       }}
     >

@@ -13,7 +13,7 @@ export interface ListRowProps {
   icon?: IconName | undefined;
   /** Right-hand value: a torque, a time, a count. */
   end?: ComponentChildren;
-  /** A row that leads somewhere is a link, a row that does something a button, others plain text. */
+  /** A row with an address is a link, a row with an act a button, others plain text. */
   href?: string | undefined;
   onPress?: (() => void) | undefined;
   /** The row that stands for the screen one is on. */

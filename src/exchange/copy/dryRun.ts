@@ -83,8 +83,8 @@ function countEntry(would: WouldAdd, stored: Entry, here: Entry | undefined): vo
 }
 
 /**
- * Corrections of entries that only this logbook holds are judged here, where those are. One of an entry that is
- * nowhere, because its line was lost, must at least fit some kind of entry.
+ * Corrections of entries that only this logbook holds are judged here, where those are. One of an entry whose
+ * line was lost must at least fit some kind of entry.
  */
 async function checkAstray({ astray }: Copy, known: HeldAlready): Promise<void> {
   const here = await known.entries(astray.map(({ corrects }) => corrects));

@@ -10,7 +10,7 @@ export const dimensionOf = (kind: FaceKind, key: string): DimensionRow | undefin
   rows.get(kind)?.get(key);
 
 /**
- * Whether a size can be that of such a face at all. What cannot is kept as it was typed and reckoned with nowhere.
+ * Whether a size can be that of such a face at all. What cannot is kept as it was typed, and no calculation uses it.
  * @param value in the unit the key ends in
  * @example isPlausible('steerer', 'diameterMm', 286) //=> false
  */

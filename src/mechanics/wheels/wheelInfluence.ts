@@ -179,7 +179,7 @@ export function wheelInfluence(
 }
 
 /**
- * Stiffness of a rim that nobody measured: a double-wall aluminium rim of middling weight. Turns worked out from it are
+ * Stiffness of a rim that was not measured: a double-wall aluminium rim of middling weight. Turns worked out from it are
  * a first try; what a quarter turn really did is seen at the next reading.
  * @param erdMm 100 to 800
  * Source: order of magnitude of published rim measurements in a dissertation on bicycle wheels; from memory.

@@ -10,7 +10,7 @@ export function readLater(): void {
     const block = (heading: string) =>
       page.locator('.paper-block', { has: page.getByRole('heading', { name: heading }) });
 
-    test('the history is narrowed to a part, and a word somebody wrote is found', async () => {
+    test('the history is narrowed to a part, and a written word is found', async () => {
       await putDownFor(120 * DAY_MS);
       await goTo(page, `#/history/b:${bikeId}`);
       await page.getByRole('list', { name: 'Entries, newest first' }).waitFor();

@@ -19,7 +19,7 @@ export function writtenDown(): void {
       await leaveTheNetwork();
     });
 
-    test('parts, one with a serial and what nobody knows, one from the shelf: [P1] each is in one place', async () => {
+    test('parts, one with a serial and what is not known, one from the shelf: [P1] each is in one place', async () => {
       await press(page, 'Add a part');
       await page.getByRole('heading', { level: 1, name: 'A part for Wagtail' }).waitFor();
       const { frame, fork, stem, shim, bar, hub, rotor, rim, tyre, cranks, pedals, post, saddle } = wagtail;

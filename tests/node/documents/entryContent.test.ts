@@ -33,7 +33,7 @@ const printed: Record<string, RegExp> = {
   alterations: /cold-set at rear ends, from 120 mm to 130 mm/,
 };
 
-test('every content that is asked for has a value to look for, and none is looked for that nobody asks', () => {
+test('every content that is asked for has a value to look for, and none is looked for that is not asked for', () => {
   expect(Object.keys(printed)).toEqual(entryContent.map(({ id }) => id));
 });
 

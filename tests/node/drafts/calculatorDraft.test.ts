@@ -43,7 +43,7 @@ describe('the form of a working', () => {
     expect(read.ok ? [] : Object.keys(read.wrong)).toEqual(Object.keys(texts));
   });
 
-  test('takes a minus where a figure has two directions, and nowhere else', () => {
+  test('takes a minus where a figure has two directions only', () => {
     const rider = asksOf('rider-moment');
     const first = firstFilled(rider, []);
     const texts = { ...first.texts, rise: '-40,5', forward: '−400' };

@@ -49,7 +49,7 @@ describe('hands of threads', () => {
     }
   });
 
-  test('a thread nobody has in a table leaves the hand as it was', () => {
+  test('a thread of no table leaves the hand as it was', () => {
     const row = { thread: '', count: '1', hand: 'left', words: '', side: 'drive' } as const;
     expect(withThread(row, '35 × 1.1')).toMatchObject({ thread: '35 × 1.1', hand: 'left' });
   });

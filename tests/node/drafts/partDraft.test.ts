@@ -79,7 +79,7 @@ describe('a size as it was typed', () => {
     expect(faceOfDraft(draftOfFace(face))).toEqual(face);
   });
 
-  test('a face nobody touched says so', () => {
+  test('an untouched face says so', () => {
     expect(faceState(emptyFace('f1', 'steerer'))).toBe('not measured');
   });
 });

@@ -67,7 +67,7 @@ describe('one bike handed over', () => {
     ['serials', ['ZX-99817', '4711']],
     ['places', ['Kowalski', 'Mill Lane', 'Secret donor']],
     ['prices', ['45 EUR', '$20', '3,50 €', 'CHF 120']],
-  ] as const)('without %s: they stand nowhere, notes and history included', (what, texts) => {
+  ] as const)('without %s: they stand in no text, notes and history included', (what, texts) => {
     const all = whole(everything);
     const without = whole({ ...everything, [what]: false });
     for (const text of texts) {

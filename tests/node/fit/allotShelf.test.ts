@@ -100,7 +100,7 @@ describe('[F3] what is on the shelf goes into one joint each', () => {
     expect(two[1]?.bridges.map(({ bridgeId }) => bridgeId)).toEqual(['bar-shim-31.8-26', 'another:drawer']);
   });
 
-  test('as many joints served as can be, whoever wants what (oracle: every way of giving out tried)', () => {
+  test('as many joints served as can be, in any order of wants (oracle: every way of giving out tried)', () => {
     const wants = fc.array(fc.subarray(['a', 'b', 'c', 'd']), { maxLength: 5 });
     fc.assert(
       fc.property(wants, (wanted) => {

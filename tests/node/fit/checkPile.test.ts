@@ -180,7 +180,7 @@ describe('what follows from several parts together', () => {
     expect(outcomeOf(printedNothing, 'pressure-ceiling')[0]?.outcome).toBe('not-known');
   });
 
-  test('a rim nobody measured leaves the tyre width open', () => {
+  test('a rim that was not measured leaves the tyre width open', () => {
     const parts = magpie.map((part) => ({
       ...part,
       faces: part.faces.map((face) => {

@@ -79,7 +79,7 @@ describe('a size no such part has, kept as it was typed', () => {
     expect(topicName('bar-in-stem')).toBe('Bar in stem');
   });
 
-  test('it is told in one sentence with what was meant, and reckoned with nowhere', () => {
+  test('it is told in one sentence with what was meant, and no calculation uses it', () => {
     const pile = [
       part('fork', 'fork', [face('steerer', {}, { measured: { diameterMm: caliper(286) } })]),
       part('stem', 'stem', [face('steerer-clamp', { boreMm: 28.6 })]),

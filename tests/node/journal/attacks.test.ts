@@ -527,7 +527,7 @@ describe('several pages', () => {
     logbook.close();
   });
 
-  test('[J3] two pages that sort anew at once leave the rows of a fresh fold, whoever reads meanwhile', async () => {
+  test('[J3] two pages that sort anew at once leave the rows of a fresh fold, with readers in between', async () => {
     const { logbook, name } = await openTestLogbook();
     const { bikeId, jointId } = await aBike(logbook);
     await torque(logbook, jointId);

@@ -142,7 +142,7 @@ describe('a bond that has not set', () => {
     logbook.close();
   });
 
-  test('[T9] once it has set nothing is asked, and a word that nobody asked for is not kept', async () => {
+  test('[T9] once it has set nothing is asked, and a word that was not asked for is not kept', async () => {
     const { logbook, clock } = await aSleeve();
     await done(logbook, retaining);
     clock.nowMs += 25 * HOUR;

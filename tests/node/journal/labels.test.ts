@@ -32,7 +32,7 @@ test('[P4] a label is on one part, wherever that part is, however it is written'
   expect(sentenceOf(taken)).toContain('Part p1');
   await done(logbook, part('p2', 'Red 2'));
   expect(await logbook.run({ type: 'describe-part', partId: 'p2', label: 'RED 1' })).toEqual(taken);
-  // Its own label, and none at all, are nobody else's.
+  // Its own label, and none at all, are not taken by others.
   await done(logbook, { type: 'describe-part', partId: 'p1', label: 'red 1' });
   await done(logbook, part('p3', ''));
   await done(logbook, part('p4', ' '));

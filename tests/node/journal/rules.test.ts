@@ -436,7 +436,7 @@ describe('release', () => {
 
   test.each<[string, Command, string | undefined]>([
     [
-      'a defect nobody may ride with',
+      'a defect that may not be ridden with',
       { type: 'find-defect', bikeId: 'b1', words: 'Crack', area: 'crack', decision: 'do-not-ride' },
       'Crack',
     ],

@@ -10,7 +10,7 @@ const line = (id: string, dueAtMs = 1000): DueLine => ({
 test.each<[string, DueLine[], DueLine[], DueLine[]]>([
   ['nothing', [], [], []],
   ['the first', [], [line('w1')], [line('w1')]],
-  ['another stands before the one nobody has seen', [line('w1')], [line('w2')], [line('w2'), line('w1')]],
+  ['another stands before the unseen one', [line('w1')], [line('w2')], [line('w2'), line('w1')]],
   [
     'the same one due again stands once, with its new time',
     [line('w1')],

@@ -85,7 +85,7 @@ describe('the mark of a joint', () => {
       { state: 'done', word: '5,2 N·m' },
     ],
     ['a tyre on its rim', { kind: 'bead', fasteners: [] }, { state: undefined, word: 'No torque wanted' }],
-    ['a bearing nobody gave a torque for', { kind: 'bottom-bracket' }, { state: undefined }],
+    ['a bearing without a torque', { kind: 'bottom-bracket' }, { state: undefined }],
     [
       'a bearing with a torque asked for',
       { kind: 'bottom-bracket', targets: [{ source: 'makers-document', torque: five }] },

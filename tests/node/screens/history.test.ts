@@ -118,18 +118,15 @@ test('what is no number is refused by its field, what was not touched is left ou
   expect(readCorrection(entry, untouched)).toEqual({ ok: true, becomes: {} });
 });
 
-test.each(entryTypes)(
-  '%s is offered for correction where the journal takes one, and nowhere else',
-  (type) => {
-    const entry = entryOf(type);
-    const rows = new MemoryRows();
-    rows.append(entry, []);
-    const strikeOut: Command = { type: 'correct', entryId: entry.id, reason: 'a slip', becomes: null };
-    const now = { nowMs: entry.writtenAtMs, zone: entry.zone, newId: () => 'e9' };
-    const ruling = decide(rows, strikeOut, now);
-    expect('refused' in ruling && ruling.refused === 'cannot-be-corrected').toBe(isAnswered(entry));
-  },
-);
+test.each(entryTypes)('%s is offered for correction only where the journal takes one', (type) => {
+  const entry = entryOf(type);
+  const rows = new MemoryRows();
+  rows.append(entry, []);
+  const strikeOut: Command = { type: 'correct', entryId: entry.id, reason: 'a slip', becomes: null };
+  const now = { nowMs: entry.writtenAtMs, zone: entry.zone, newId: () => 'e9' };
+  const ruling = decide(rows, strikeOut, now);
+  expect('refused' in ruling && ruling.refused === 'cannot-be-corrected').toBe(isAnswered(entry));
+});
 
 test.each(entryTypes)('%s is answered by a new entry or has only fields of its own to correct', (type) => {
   const entry = entryOf(type);

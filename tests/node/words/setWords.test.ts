@@ -14,7 +14,7 @@ test('every place has a name of its own', () => {
   expect(new Set(names).size).toBe(names.length);
 });
 
-test('the invented pile: what speaks against its set, and the end nobody judges', () => {
+test('the invented pile: what speaks against its set, and the end that is not judged', () => {
   const [set] = completeSets(shelf, frame).sets;
   if (!set) throw new Error('no set');
   expect(costWords(set)).toBe('1 permanent change, 5 bridges, 2 open questions');

@@ -111,7 +111,7 @@ const rows: Row[] = [
   ],
   ['20 mm of washers is not a wheel', ends(130), hub(110), 'does-not-fit'],
   [
-    'nobody cold-sets a fork here',
+    'a fork is not cold-set here',
     ends(100, { material: 'steel', end: 'front' }),
     hub(104),
     'one-way-only',
@@ -193,7 +193,7 @@ const rows: Row[] = [
     'fits',
   ],
   ['an expander in carbon', cap('expander'), steerer({ material: 'carbon' }), 'fits'],
-  ['nobody has looked inside', cap('star-nut'), steerer({ material: 'steel' }), 'not-known'],
+  ['the inside was not looked at', cap('star-nut'), steerer({ material: 'steel' }), 'not-known'],
   [
     'quill article: 22.2 in a 1 in steerer',
     face('steerer-inside', { boreMm: 22.2 }),
@@ -254,7 +254,7 @@ const rows: Row[] = [
     'one-way-only',
     'one-way:ream-bore',
   ],
-  ['nobody reams carbon', tube(27.2, 'carbon'), post(27.4), 'does-not-fit'],
+  ['carbon is not reamed', tube(27.2, 'carbon'), post(27.4), 'does-not-fit'],
   [
     'blog on a 14 mm slot frame: 10 axle in 14 slots with bushes',
     slot(14),

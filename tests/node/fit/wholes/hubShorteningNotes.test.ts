@@ -47,7 +47,7 @@ describe('where the cut of a hub must fall', () => {
     expect(notes.at(-1)).toContain('The rotor would hit the frame.');
   });
 
-  test('a gap nobody measured is asked for', () => {
+  test('a gap that was not measured is asked for', () => {
     const { notes, asks, faces } = cut(pile(null));
     expect(notes[0]).toContain('not known before the gap');
     expect(asks).toMatchObject([{ kind: 'rotor-seat', key: 'rotorGapMm' }]);

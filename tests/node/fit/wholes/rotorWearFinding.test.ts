@@ -27,7 +27,7 @@ test.each(rotorMinimums.map(({ minimumMm }) => minimumMm))(
   },
 );
 
-test('a measured rotor without a mark asks for the mark; one nobody measured is left alone', () => {
+test('a measured rotor without a mark asks for the mark; one that was not measured is left alone', () => {
   expect(wear(1.6)).toMatchObject({ outcome: 'not-known', asks: [{ kind: 'rotor-size', key: 'minimumMm' }] });
   expect(wear(undefined, 1.5)).toBeUndefined();
 });

@@ -28,7 +28,7 @@ describe('flanges of a bottom bracket adapter', () => {
       named('shell', 'iso'),
     ]);
 
-  test('nobody has the adapter yet: the width is not known, and it is said what to measure later', () => {
+  test('the adapter is not there yet: the width is not known, and it is said what to measure later', () => {
     const width = only([frame(68), cups], 'crank-width');
     expect(width).toMatchObject({ outcome: 'not-known', bridges: [], asks: [] });
     expect(width.notes[0]).toContain('measure them when it is there');
@@ -91,7 +91,7 @@ describe('end caps of a through hub in open slots', () => {
     expect(width.notes[0]).toContain('measure over them');
   });
 
-  test('caps that nobody measured ask for the width over them', () => {
+  test('caps that were not measured ask for the width over them', () => {
     expect(only([frame, hub, caps()], 'hub-between-ends').asks).toMatchObject([
       { kind: 'axle', key: 'overCapsMm' },
     ]);

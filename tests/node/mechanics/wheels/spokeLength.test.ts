@@ -103,7 +103,7 @@ const wheel = { erdMm: 584, pcdMm: 45, flangeMm: 34 };
 test.each([
   ['no rim', () => spokeLengthMm({ ...wheel, erdMm: 0 }, 60)],
   ['a hub larger than the rim', () => spokeLengthMm({ ...wheel, pcdMm: 600 }, 60)],
-  ['a flange nobody measured', () => spokeLengthMm({ ...wheel, flangeMm: Number.NaN }, 60)],
+  ['a flange that was not measured', () => spokeLengthMm({ ...wheel, flangeMm: Number.NaN }, 60)],
   ['half a turn and more', () => spokeLengthMm(wheel, 200)],
   ['a hole of no size', () => spokeLengthMm({ ...wheel, hubHoleMm: 0 }, 60)],
 ])('%s is refused', (_, call) => expect(call).toThrow(RangeError));

@@ -48,5 +48,5 @@ test('an offset moves the rim between the flanges and leaves their distance', ()
   );
 });
 
-test('an offset nobody measured is refused', () =>
+test('an offset that was not measured is refused', () =>
   expect(() => flangesFromRimHoles(flanges, { holes: 'offset', toDriveMm: Number.NaN })).toThrow(RangeError));

@@ -61,7 +61,7 @@ describe('what one turn of a nipple does', () => {
     expect(tension[0]?.[0]).toBeLessThan(1495);
   });
 
-  test('pulls balance: tightening all nipples alike moves the rim of an even wheel nowhere sideways', () => {
+  test('pulls balance: tightening all nipples alike moves the rim of an even wheel to neither side', () => {
     const layout = spokeLayout(plan(32, 3));
     const side = { pcdMm: 58, flangeMm: 30, pieces };
     const { sideways } = wheelInfluence(layout, { left: side, drive: side }, 601, usualRim(601));

@@ -39,7 +39,7 @@ async function measure(logbook: Logbook, partId: string, sizes: Record<string, [
 }
 
 describe('[L5] what the fit check leaves open', () => {
-  test('is named by a release although nobody looked at the fit page', async () => {
+  test('is named by a release although the fit page was not opened', async () => {
     const { logbook } = await openTestLogbook();
     await writePile(logbook);
     const seen = await fitLines(logbook);

@@ -4,14 +4,14 @@ import type { DueLine } from '../../../../src/logbook.ts';
 import { dueSections } from '../../../../src/practice/rechecks/dueSections.ts';
 
 const DAY_MS = 86_400_000;
-const nobody = new Set<string>();
+const noneAway = new Set<string>();
 const line = (key: string, is: DueLine['is'], dueAtMs: number, kind = 'seal') =>
   ({ key, is, kind, dueAtMs, bikeId: 'b1' }) as DueLine;
 const keys = (lines: readonly { key: string }[]) => lines.map(({ key }) => key);
 
 describe('dueSections', () => {
   test('of nothing', () =>
-    expect(dueSections([], undefined, nobody, 0)).toEqual({ late: [], waits: [], soon: [] }));
+    expect(dueSections([], undefined, noneAway, 0)).toEqual({ late: [], waits: [], soon: [] }));
 
   test('a wait that is over goes before re-checks that are later still; each kind stays earliest first', () => {
     const lines = [
@@ -20,7 +20,7 @@ describe('dueSections', () => {
       line('paint', 'wait', -DAY_MS, 'other'),
       line('bead', 'wait', 0),
     ];
-    expect(keys(dueSections(lines, undefined, nobody, 0).late)).toEqual(['paint', 'bead', 'stem', 'bell']);
+    expect(keys(dueSections(lines, undefined, noneAway, 0).late)).toEqual(['paint', 'bead', 'stem', 'bell']);
   });
 
   test('a wait that runs is shown however long it has to run, a re-check only within a week', () => {
@@ -29,7 +29,7 @@ describe('dueSections', () => {
       line('bar', 'recheck', 7 * DAY_MS + 1),
       line('bead', 'wait', 40 * DAY_MS),
     ];
-    const { late, waits, soon } = dueSections(lines, undefined, nobody, 0);
+    const { late, waits, soon } = dueSections(lines, undefined, noneAway, 0);
     expect([late, waits, soon].map(keys)).toEqual([[], ['bead'], ['stem']]);
   });
 
@@ -46,7 +46,7 @@ describe('dueSections', () => {
       line('tyre', 'wait', -1),
       line('bead', 'wait', 1),
     ];
-    const { late, waits } = dueSections(lines, undefined, nobody, 0);
+    const { late, waits } = dueSections(lines, undefined, noneAway, 0);
     expect([late, waits].map(keys)).toEqual([['tyre'], ['glue', 'locker', 'bead']]);
   });
 
@@ -59,7 +59,7 @@ describe('dueSections', () => {
       duty('braze', 'recheck', { left: { rides: 4 }, likelyMs: 28 * DAY_MS }),
       duty('bead', 'wait', { dueAtMs: 9 * DAY_MS, likelyMs: 9 * DAY_MS }),
     ];
-    const { late, waits, soon } = dueSections([], duties, nobody, 0);
+    const { late, waits, soon } = dueSections([], duties, noneAway, 0);
     expect([late, waits, soon].map((part) => part.map(({ key }) => key))).toEqual([
       ['wrench'],
       ['bead'],

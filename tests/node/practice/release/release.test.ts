@@ -83,7 +83,7 @@ describe('a group of the check before riding', () => {
   });
 });
 
-test('a statement nobody knows any more is shown as it was written', () => {
+test('a statement of an older version is shown as it was written', () => {
   expect(statementText({ statement: 'ride' })).toBe('Cleared to ride');
   expect(statementText({ statement: 'of another age' })).toBe('of another age');
 });

@@ -4,12 +4,12 @@ import { entryFields } from '../../../../src/words/history/entryFields.ts';
 import { entrySentence } from '../../../../src/words/history/entrySentence.ts';
 import { entryOf, entryTypes, names, typed } from './everyEntry.ts';
 
-const nobody = { bike: () => undefined, part: () => undefined, joint: () => undefined };
+const unnamed = { bike: () => undefined, part: () => undefined, joint: () => undefined };
 const ids = /\b(?:[bpjswctdrfn]\d|ri1|ph1|e0|0198-entry)\b/;
 
-// AC 43-9C (as told in trade articles): an entry lets somebody unfamiliar with the job understand what was done.
+// AC 43-9C (as told in trade articles): an entry lets a person unfamiliar with the job understand what was done.
 test.each(entryTypes)('%s reads as whole sentences without an id, a code or a hole in them', (type) => {
-  for (const sentence of [entrySentence(entryOf(type), names), entrySentence(entryOf(type), nobody)]) {
+  for (const sentence of [entrySentence(entryOf(type), names), entrySentence(entryOf(type), unnamed)]) {
     expect(sentence).toMatch(/^[\p{Lu}“].*\.$/u);
     expect(sentence).not.toMatch(ids);
     expect(sentence).not.toMatch(/undefined|null|NaN|\[object|\.\.| {2}| ,|:\./);

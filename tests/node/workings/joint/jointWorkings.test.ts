@@ -87,7 +87,7 @@ describe('preload', () => {
       screwed({ screw: 'stainless', female: 'stainless' }),
       /dry stainless in stainless/i,
     ],
-    ['a screw of nobody knows what', screwed({ screw: undefined }), /Bolt material/],
+    ['a screw of unknown make', screwed({ screw: undefined }), /Bolt material/],
     ['a thread in plastic', screwed({ female: 'plastic' }), /plastic creeps/],
     ['a thread of no table', screwed({ thread: 'own' }), /not in the table/],
     ['a cup', screwed({ thread: 'M36-24' }), /solid screws/],
@@ -115,7 +115,7 @@ describe('preload', () => {
   test.each([
     ['steel', /4\.6 to 5\.8/],
     ['stainless', /A2-50/],
-  ] as const)('a %s screw nobody identified is asked about and never green', (screw, classes) => {
+  ] as const)('a %s screw that was not identified is asked about and never green', (screw, classes) => {
     const one = screwed({ screw, female: 'aluminium', propertyClass: undefined });
     for (const appliedNm of [0.5, 1, 2, 3, 5]) {
       const proof = line({ ...one, appliedNm }, 'proof');
@@ -374,7 +374,7 @@ describe('cure, settling, re-check, rotor', () => {
     expect(line(joint({ found }), 'recheck')?.verdict?.word).toMatch(word);
   });
 
-  test('a re-check of a joint whose torque nobody knows is not read', () => {
+  test('a re-check of a joint of unknown torque is not read', () => {
     const facts = joint({ appliedNm: undefined, found: { way: 'tightening', outcome: 'held' } });
     expect(line(facts, 'recheck')?.missing?.map(({ key }) => key)).toEqual(['applied']);
   });

@@ -55,7 +55,7 @@ describe('the list of workings', () => {
   );
 });
 
-describe('figures that somebody else printed', () => {
+describe('figures printed elsewhere', () => {
   test.each([
     // ISO 898-1 proof load tables, public copies.
     ['M5 in 8.8 carries 8230 N (ISO 898-1)', 'proof-load', {}, { thread: 'M5', class: '8.8' }, 8230, 15],
