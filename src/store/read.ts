@@ -33,43 +33,20 @@ export async function settings(db: Database): Promise<Settings> {
 
 function dueLine(item: Row, bikes: Map<Id, RowOf['bike']>, joints: Map<Id, RowOf['joint']>): DueLine[] {
   if (item.is !== 'wait' && item.is !== 'recheck' && item.is !== 'defect') return [];
-  const { key, bikeId, jointId, dueAtMs = 0 } = item;
+  const { key, is, bikeId, jointId, dueAtMs = 0 } = item;
   const { name: bikeName = '', putAway } = bikes.get(bikeId) ?? {};
-  const away = putAway === undefined ? {} : ({ away: true } as const);
-  const common = { key, bikeId, bikeName, dueAtMs, ...(jointId ? { jointId } : {}), ...away };
-  const joint = jointId === undefined ? undefined : joints.get(jointId);
-  if (item.is === 'wait') {
-    return [
-      {
-        ...common,
-        is: 'wait',
-        id: item.waitId,
-        title: titleToday(item, joint).title,
-        kind: item.waitKind,
-        startedAtMs: item.startedAtMs,
-      },
-    ];
-  }
-  if (item.is === 'recheck') {
-    return [
-      {
-        ...common,
-        is: 'recheck',
-        id: item.recheckId,
-        title: titleToday(item, joint).title,
-        kind: item.kind,
-        startedAtMs: item.setAtMs,
-      },
-    ];
-  }
+  const about =
+    item.is === 'wait'
+      ? { id: item.waitId, kind: item.waitKind, startedAtMs: item.startedAtMs }
+      : item.is === 'recheck'
+        ? { id: item.recheckId, kind: item.kind, startedAtMs: item.setAtMs }
+        : { id: item.defectId, kind: item.decision, startedAtMs: item.foundAtMs };
+  const title = item.is === 'defect' ? item.words : titleToday(item, joints.get(jointId ?? '')).title;
   return [
     {
-      ...common,
-      is: 'defect',
-      id: item.defectId,
-      title: item.words,
-      kind: item.decision,
-      startedAtMs: item.foundAtMs,
+      ...{ key, is, bikeId, bikeName, dueAtMs, title, ...about },
+      ...(jointId ? { jointId } : {}),
+      ...(putAway === undefined ? {} : { away: true }),
     },
   ];
 }

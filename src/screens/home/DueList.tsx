@@ -12,16 +12,12 @@ import { dueWords } from '../../words/dueWords.ts';
 import { lateText } from '../../words/lateText.ts';
 import { spanShort } from '../../words/timeLeft.ts';
 import { overWord } from '../../words/waitWords.ts';
-import { type Seen, useNow, useView } from '../door.tsx';
+import { useNow, useView } from '../door.tsx';
 import { useReminders } from '../reminders/useReminders.ts';
 import { hrefOf } from '../route.ts';
 
 /** More than these at once stand in the way of the bikes below. */
 const SHOWN = 5;
-const DAY_MS = 86_400_000;
-
-const thereOf = <T,>(seen: Seen<T>): T | undefined => (seen.is === 'there' ? seen.value : undefined);
-
 function hrefOfDue({ is, kind, id: open, bikeId, jointId }: Duty): string {
   if (is === 'wait' && kind === 'seal' && jointId) return hrefOf({ at: 'seal', jointId });
   if (bikeId === undefined) return hrefOf({ at: 'tools' });
@@ -79,8 +75,6 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
   const nowMs = useNow(1000);
   // Rounded, so that the question stays the same from one second to the next.
   const due = useView('due', dueAhead(nowMs));
-  const duties = useView('duties');
-  const settings = useView('settings');
   const reminders = useReminders();
   if (due.is === 'failed') {
     return (
@@ -90,24 +84,17 @@ export function DueList({ away }: { away: ReadonlySet<Id> }) {
     );
   }
   if (due.is === 'reading') return null;
-  const { late, waits, soon } = dueSections(due.value, thereOf(duties), away, nowMs);
-  const unit = thereOf(settings)?.distanceUnit;
-  const known: DutiesProps = {
-    nowMs,
-    toCome: ({ dueAtMs, likelyMs, left }) =>
-      reminders && unit
-        ? reminders.leftText(
-            { ...left, ...(dueAtMs === undefined ? {} : { days: (dueAtMs - nowMs) / DAY_MS }) },
-            unit,
-          )
-        : `Due in ${spanShort(likelyMs - nowMs)}`,
+  const lists = (duties?: readonly Duty[], toCome?: DutiesProps['toCome']) => {
+    const { late, waits, soon } = dueSections(due.value, duties, away, nowMs);
+    const known = { nowMs, toCome: toCome ?? (({ likelyMs }) => `Due in ${spanShort(likelyMs - nowMs)}`) };
+    return (
+      <>
+        <Section label="Due" duties={late} {...known} />
+        <Section label="Timers" duties={waits} {...known} />
+        <Section label="Due within a week" duties={soon} {...known} />
+        {waits.length + soon.length > 0 && reminders && <reminders.CalendarButton />}
+      </>
+    );
   };
-  return (
-    <>
-      <Section label="Due" duties={late} {...known} />
-      <Section label="Timers" duties={waits} {...known} />
-      <Section label="Due within a week" duties={soon} {...known} />
-      {waits.length + soon.length > 0 && reminders && <reminders.CalendarButton />}
-    </>
-  );
+  return reminders ? <reminders.AllDuties {...{ nowMs }} draw={lists} /> : lists();
 }

@@ -1,5 +1,5 @@
 /** What screens show of reminders once they are drawn, as one script. */
-export { leftText } from '../../words/leftText.ts';
+export { AllDuties } from './AllDuties.tsx';
 export { AskMessages } from './AskMessages.tsx';
 export { CalendarButton } from './CalendarButton.tsx';
 export { WhenOver } from './WhenOver.tsx';
