@@ -1,6 +1,7 @@
 import type { JointDraft } from './jointDraft.ts';
 import type { PartDraft } from './partDraft.ts';
 import type { ToolDraft } from './toolDraft.ts';
+import type { WheelDraft } from './wheelDraft.ts';
 
 /** What the fields of an edit form are called where the form says that one was changed elsewhere. */
 export const partLabels: Record<keyof PartDraft, string> = {
@@ -41,5 +42,21 @@ export const toolLabels: Partial<Record<keyof ToolDraft, string>> = {
   toolClass: 'Kind of tool',
   lever: 'Square drive to grip mark',
   uses: 'Uses since its check',
+  note: 'Note',
+};
+
+export const wheelLabels: Partial<Record<keyof WheelDraft, string>> = {
+  name: 'Name',
+  position: 'Front or rear',
+  hub: 'Hub',
+  rim: 'Rim',
+  spokes: 'Spokes',
+  drilling: 'Rim holes',
+  left: 'Left side',
+  drive: 'Drive side',
+  erds: 'Effective rim diameter',
+  target: 'Target tension',
+  limit: 'Rim maker’s maximum',
+  gauge: 'Table of your gauge',
   note: 'Note',
 };

@@ -1,6 +1,7 @@
 import { convert, type LengthUnit, type Typed } from '../mechanics/units.ts';
 import type { WheelAbout, WheelReadings } from './aboutWheels.ts';
-import { refuse } from './decide/ruling.ts';
+import type { Refused } from './commands.ts';
+import { RefusedCommand, refuse } from './decide/ruling.ts';
 
 /** What must hold between the figures of a wheel, for a new entry and for a corrected one alike. */
 
@@ -28,6 +29,21 @@ export function checkWheel({ drilling, leftSide, driveSide, erds }: Partial<Whee
       if (flangeMm !== undefined && rimMm !== undefined && rimMm < flangeMm + 20)
         refuse('rim-smaller-than-hub', erd.typed);
     }
+  }
+}
+
+/**
+ * Why such a wheel would be refused, before anything is saved.
+ * @returns undefined where nothing speaks against it
+ * @example wheelRefusal({ drilling: 'even', leftSide: { spokes: 18, crosses: 3 }, driveSide: { spokes: 16, crosses: 3 } })?.refused //=> 'spokes-do-not-divide'
+ */
+export function wheelRefusal(about: Partial<WheelAbout>): Refused | undefined {
+  try {
+    checkWheel(about);
+    return undefined;
+  } catch (thrown) {
+    if (thrown instanceof RefusedCommand) return thrown.refused;
+    throw thrown;
   }
 }
 

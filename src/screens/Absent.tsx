@@ -7,6 +7,7 @@ const WAY = {
   bike: 'Go back to the list and open it from there.',
   part: 'Go back to the shelf and open it from there.',
   joint: 'Go back to the list and open it on its bike.',
+  wheel: 'Go back to the bike and open it from there.',
 };
 
 /**

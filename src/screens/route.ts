@@ -11,6 +11,11 @@ export type Route =
   | { at: 'part'; partId: string }
   | { at: 'edit-part'; partId: string }
   | { at: 'change-part'; partId: string }
+  | { at: 'new-wheel'; place: string }
+  | { at: 'wheel'; wheelId: string }
+  | { at: 'edit-wheel'; wheelId: string }
+  | { at: 'lace-wheel'; wheelId: string }
+  | { at: 'read-wheel'; wheelId: string }
   | { at: 'new-joint'; bikeId: string }
   | { at: 'joint'; jointId: string }
   | { at: 'edit-joint'; jointId: string }
@@ -34,6 +39,11 @@ const NAMED: Partial<Record<Route['at'], string>> = {
   part: 'partId',
   'edit-part': 'partId',
   'change-part': 'partId',
+  'new-wheel': 'place',
+  wheel: 'wheelId',
+  'edit-wheel': 'wheelId',
+  'lace-wheel': 'wheelId',
+  'read-wheel': 'wheelId',
   'new-joint': 'bikeId',
   joint: 'jointId',
   'edit-joint': 'jointId',

@@ -6,6 +6,8 @@ import type { Route } from './route.ts';
 export type ScreenComponent = ComponentType<Record<string, string>>;
 type Load = () => Promise<ScreenComponent>;
 
+const wheelRoom = () => import('./wheel/WheelRoom.ts');
+
 /** Every screen is a script of its own, loaded when it is opened. */
 const screens: Record<Route['at'], Load> = {
   home: async () => (await import('./home/Home.tsx')).Home as ScreenComponent,
@@ -19,6 +21,11 @@ const screens: Record<Route['at'], Load> = {
   part: async () => (await import('./part/Part.tsx')).Part as ScreenComponent,
   'edit-part': async () => (await import('./part/PartForm.tsx')).EditPart as ScreenComponent,
   'change-part': async () => (await import('./part/ChangePart.tsx')).ChangePart as ScreenComponent,
+  'new-wheel': async () => (await wheelRoom()).NewWheel as ScreenComponent,
+  wheel: async () => (await wheelRoom()).Wheel as ScreenComponent,
+  'edit-wheel': async () => (await wheelRoom()).EditWheel as ScreenComponent,
+  'lace-wheel': async () => (await wheelRoom()).LaceWheel as ScreenComponent,
+  'read-wheel': async () => (await wheelRoom()).ReadWheel as ScreenComponent,
   'new-joint': async () => (await import('./joint/JointForm.tsx')).NewJoint as ScreenComponent,
   joint: async () => (await import('./joint/Joint.tsx')).Joint as ScreenComponent,
   'edit-joint': async () => (await import('./joint/JointForm.tsx')).EditJoint as ScreenComponent,

@@ -14,6 +14,8 @@ export interface KeypadProps<U extends AnyUnit> {
   /** The text as typed so far, kept by the screen. */
   typed: string;
   unit: U;
+  /** What stands behind the number instead of the unit: a scale has none. */
+  unitText?: string | undefined;
   /** The units to choose from; with one alone the row of units stays away. */
   units?: readonly U[];
   /** Told on every key and change of unit. Changing the unit leaves the digits as they were typed. */
@@ -36,6 +38,7 @@ export function Keypad<U extends AnyUnit>({
   label,
   typed,
   unit,
+  unitText,
   units = [],
   onTyped,
   onDone,
@@ -94,7 +97,7 @@ export function Keypad<U extends AnyUnit>({
               if (event.key === 'Enter') onDone?.();
             }}
           />
-          <span class="keypad-unit">{unitLabel[unit]}</span>
+          <span class="keypad-unit">{unitText ?? unitLabel[unit]}</span>
         </span>
         {error && (
           <span class="field-error" role="alert">

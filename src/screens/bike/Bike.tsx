@@ -20,6 +20,7 @@ import { RechecksSection } from './sections/RechecksSection.tsx';
 import { RidesSection } from './sections/RidesSection.tsx';
 import { SealsSection } from './sections/SealsSection.tsx';
 import { WaitsSection } from './sections/WaitsSection.tsx';
+import { WheelsSection } from './sections/WheelsSection.tsx';
 import { BikePhoto } from './sheets/BikePhoto.tsx';
 
 type Card = NonNullable<Views['bike']['gives']>;
@@ -80,6 +81,7 @@ function Sections({ card, open }: { card: Card; open: Id | undefined }) {
       <RechecksSection bikeId={bikeId} rechecks={rechecks} />
       <JointsSection bikeId={bikeId} joints={joints} />
       <PartsSection bikeId={bikeId} parts={parts} />
+      <WheelsSection bikeId={bikeId} parts={parts} />
       <SealsSection joints={joints} seals={seals} />
       <RidesSection bikeId={bikeId} rides={rides} unit={unit} />
       <CardFoot bike={bike} />

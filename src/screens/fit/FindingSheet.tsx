@@ -16,6 +16,7 @@ import { sentenceCase } from '../../words/sentenceCase.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useRun } from '../door.tsx';
 import { go, hrefOf } from '../route.ts';
+import { WheelLine } from '../wheel/WheelLine.tsx';
 import { Asks } from './Asks.tsx';
 import { Bridges } from './Bridges.tsx';
 import { FaceFacts } from './FaceFacts.tsx';
@@ -138,6 +139,9 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
         )}
         {bridges.length > 0 && !accepted && (
           <Bridges bridges={bridges} chosen={chosen} onChoose={setChosen} />
+        )}
+        {topic === 'spokes-hub-rim' && outcome === 'fits' && (
+          <WheelLine bikeId={bikeId} partIds={finding.faces.map(({ partId }) => partId)} />
         )}
         <FaceFacts finding={finding} parts={parts} />
         <Asks finding={finding} parts={parts} />

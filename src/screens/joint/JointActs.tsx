@@ -6,10 +6,11 @@ import { AskSheet } from '../bike/sheets/AskSheet.tsx';
 import { NoteSheet } from '../bike/sheets/NoteSheet.tsx';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { WheelLine } from '../wheel/WheelLine.tsx';
 
 /** What else is done with a joint: seal, note, edit, workings, history, and taking it apart. */
 export function JointActs({ joint }: { joint: JointRow }) {
-  const { jointId, bikeId, name, kind, state } = joint;
+  const { jointId, bikeId, name, kind, state, partIds } = joint;
   const [sheet, setSheet] = useState<'note' | 'apart'>();
   const { run, save, clear } = useRun();
   const shut = () => {
@@ -24,6 +25,7 @@ export function JointActs({ joint }: { joint: JointRow }) {
   return (
     <>
       <Ruler label="More" />
+      {kind === 'spokes' && <WheelLine bikeId={bikeId} partIds={partIds} />}
       {kind === 'bead' && <ListRow icon="tyre" title="Seal" href={hrefOf({ at: 'seal', jointId })} />}
       <ListRow icon="note" title="Note or photo" onPress={() => setSheet('note')} />
       <ListRow icon="pencil" title="Edit" href={hrefOf({ at: 'edit-joint', jointId })} />

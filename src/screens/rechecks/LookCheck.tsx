@@ -5,6 +5,7 @@ import { BenchActs } from '../bench/frame/BenchActs.tsx';
 import { useSteadyTap } from '../bench/steadyTap.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
+import { WheelTile } from '../wheel/WheelTile.tsx';
 import { RecheckFrame } from './RecheckFrame.tsx';
 import { RecheckProblemSheet } from './RecheckProblemSheet.tsx';
 import type { RecheckProps } from './recheckProps.ts';
@@ -37,7 +38,9 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
       {...props}
       tiles={
         joint &&
-        (byHand ? (
+        (kind === 'spokes' ? (
+          <WheelTile bikeId={joint.bikeId} partIds={joint.partIds} />
+        ) : byHand ? (
           <Tile icon="pencil" href={hrefOf({ at: 'edit-joint', jointId: joint.jointId })}>
             Write a figure
           </Tile>

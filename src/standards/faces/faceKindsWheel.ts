@@ -6,6 +6,23 @@ const beadSeat = d(
   [130, 800],
   'The ETRTO bead seat, e.g. 622. Ignore the inch size.',
 );
+/** What a spoke length needs of one flange. */
+const flange = (side: 'left' | 'drive', label: string) => [
+  d(
+    `${side}CircleMm`,
+    `${label} hole circle`,
+    [12, 390],
+    'Outer edge of one hole to the inner edge of the opposite one.',
+    false,
+  ),
+  d(
+    `${side}FlangeMm`,
+    `${label} flange to centre`,
+    [0, 125],
+    'Locknut to the middle of the flange; taken from half the hub width.',
+    false,
+  ),
+];
 const pressure = d('maxPressureBar', 'maximum pressure, as marked', [0.5, 12], 'Printed on the part.', false);
 
 /** Faces of hubs, rims, tyres and disc brakes. */
@@ -39,7 +56,18 @@ export const wheelFaces = {
       ],
     },
   ),
-  'hub-holes': faceKind('hub, spoke holes', [d('holesCount', 'holes', [12, 56], 'Count both flanges.')]),
+  'hub-holes': faceKind('hub, spoke holes', [
+    d('holesCount', 'holes', [12, 56], 'Count both flanges.'),
+    ...flange('left', 'left'),
+    ...flange('drive', 'drive side'),
+    d(
+      'holeMm',
+      'hole in the flange',
+      [1.5, 5],
+      'Inside jaws, or the shank of a drill that just goes in.',
+      false,
+    ),
+  ]),
   'rotor-seat': faceKind(
     'hub, rotor mount',
     [
@@ -53,7 +81,16 @@ export const wheelFaces = {
     ],
     { named: true },
   ),
-  'rim-holes': faceKind('rim, spoke holes', [d('holesCount', 'holes', [12, 56], 'Count once round.')]),
+  'rim-holes': faceKind('rim, spoke holes', [
+    d('holesCount', 'holes', [12, 56], 'Count once round.'),
+    d(
+      'erdMm',
+      'effective rim diameter',
+      [100, 700],
+      'Two rods of known length in opposite holes, ends where the spokes shall end: rods plus the gap between them.',
+      false,
+    ),
+  ]),
   'rim-seat': faceKind(
     'rim bead seat',
     [

@@ -1,5 +1,6 @@
 import type { WheelReadings, WheelSideAbout } from '../../journal/entries.ts';
 import { listWords, quantityWords, remark } from '../phrases.ts';
+import { crossingWords } from '../wheel/crossingWords.ts';
 import { clearedWords } from './clearedWords.ts';
 import { called, type Sentences } from './sentences.ts';
 
@@ -13,11 +14,8 @@ const momentWords: Record<WheelReadings['moment'], string> = {
   later: 'later on',
 };
 
-/** How a side is laced. @example crossesWords(3) //=> '3-cross' */
-const crossesWords = (crosses: number): string => (crosses === 0 ? 'radial' : `${crosses}-cross`);
-
 const sideWords = (side: string, { spokes, crosses }: WheelSideAbout): string =>
-  `${spokes} spokes ${crossesWords(crosses)} ${side}`;
+  `${spokes} spokes ${crossingWords(crosses)} ${side}`;
 
 /** How many spokes were read. */
 const readCount = (read: readonly (number | null)[]): string =>

@@ -6,6 +6,7 @@ import { Tile } from '../../../controls/Tile.tsx';
 import { pickPicture } from '../../../sensing/pickPicture.ts';
 import { useRun } from '../../door.tsx';
 import { hrefOf } from '../../route.ts';
+import { WheelTile } from '../../wheel/WheelTile.tsx';
 import { ReasonSheet, skipReasons } from '../frame/ReasonSheet.tsx';
 import { StepNoteSheet } from '../frame/StepNoteSheet.tsx';
 import { keepAside } from '../keepAside.ts';
@@ -46,6 +47,7 @@ export function Extras({ step, joint, onLogged, gathered, children }: ExtrasProp
     <>
       <div class="tiles">
         {children}
+        {joint?.kind === 'spokes' && <WheelTile bikeId={joint.bikeId} partIds={joint.partIds} />}
         <Tile
           icon="camera"
           onPress={() => pickPicture(addPhoto)}

@@ -1,0 +1,282 @@
+import { readingOf } from '../fit/faces/reading.ts';
+import type { WheelAbout, WheelSideAbout } from '../journal/aboutWheels.ts';
+import type { Described, Id, WheelPart } from '../journal/entries.ts';
+import type { PartRow, WheelRow } from '../journal/rows.ts';
+import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
+import { type ForceUnit, type LengthUnit, type Typed, unitLabel, unitsOf } from '../mechanics/units.ts';
+import { quantityRefusals } from '../words/quantityRefusals.ts';
+import { describedAnew } from './describedAnew.ts';
+
+/** One side of a wheel as it is being typed. */
+export interface SideDraft {
+  spokes: string;
+  crosses: string;
+  pcd: string;
+  flange: string;
+  lineOffset: string;
+  thin: string;
+  thick: string;
+  bought: string;
+}
+
+/** A wheel as it is being typed; '' is not known. */
+export interface WheelDraft {
+  name: string;
+  position: '' | 'front' | 'rear';
+  hub: Id;
+  rim: Id;
+  spokes: Id;
+  nipples: Id;
+  drilling: WheelAbout['drilling'];
+  pairGap: string;
+  pairsLean: 'together' | 'apart';
+  head: WheelAbout['head'];
+  left: SideDraft;
+  drive: SideDraft;
+  firstSide: WheelAbout['firstSide'];
+  erds: string[];
+  erdEnd: NonNullable<WheelAbout['erdEnd']>;
+  erdToEnd: string;
+  hubHole: string;
+  rimOffset: string;
+  stagger: string;
+  target: string;
+  limit: string;
+  forceUnit: ForceUnit;
+  gauge: { reading: string; tension: string }[];
+  note: string;
+}
+
+const noSide: SideDraft = {
+  ...{ spokes: '16', crosses: '3', pcd: '', flange: '', lineOffset: '', thin: '', thick: '', bought: '' },
+};
+
+export const emptyWheel: WheelDraft = {
+  ...{ name: '', position: '', hub: '', rim: '', spokes: '', nipples: '', drilling: 'even' },
+  ...{ pairGap: '', pairsLean: 'together', head: 'elbow', left: noSide, drive: noSide, firstSide: 'drive' },
+  ...{ erds: [''], erdEnd: 'nipple-slot', erdToEnd: '', hubHole: '', rimOffset: '', stagger: '' },
+  ...{ target: '', limit: '', forceUnit: 'N', gauge: [], note: '' },
+};
+
+/** A quantity as text that reads back as itself, whatever unit the field begins with. */
+const asText = <U extends LengthUnit | ForceUnit>(of: Typed<U> | undefined, bare: U): string =>
+  of === undefined
+    ? ''
+    : of.unit === bare || /[\p{L}"″]/u.test(of.typed)
+      ? of.typed
+      : `${of.typed} ${unitLabel[of.unit]}`;
+
+const bareText = (value: number | undefined): string => (value === undefined ? '' : String(value));
+
+const draftOfSide = (side: WheelSideAbout): SideDraft => ({
+  spokes: bareText(side.spokes),
+  crosses: bareText(side.crosses),
+  pcd: asText(side.pcd, 'mm'),
+  flange: asText(side.flange, 'mm'),
+  lineOffset: asText(side.lineOffset, 'mm'),
+  thin: asText(side.thin, 'mm'),
+  thick: asText(side.thick, 'mm'),
+  bought: asText(side.bought, 'mm'),
+});
+
+const partAs = (parts: readonly WheelPart[], as: WheelPart['as']): Id =>
+  parts.find((one) => one.as === as)?.partId ?? '';
+
+/** A wheel that is known, laid out for editing. */
+export function draftOfWheel(wheel: WheelAbout): WheelDraft {
+  const forceUnit = wheel.target?.unit ?? wheel.limit?.unit ?? 'N';
+  return {
+    name: wheel.name,
+    position: wheel.position ?? '',
+    hub: partAs(wheel.parts, 'hub'),
+    rim: partAs(wheel.parts, 'rim'),
+    spokes: partAs(wheel.parts, 'spokes'),
+    nipples: partAs(wheel.parts, 'nipples'),
+    drilling: wheel.drilling,
+    pairGap: bareText(wheel.pairGapDeg),
+    pairsLean: wheel.pairsLean ?? 'together',
+    head: wheel.head,
+    left: draftOfSide(wheel.leftSide),
+    drive: draftOfSide(wheel.driveSide),
+    firstSide: wheel.firstSide,
+    erds: wheel.erds?.length ? wheel.erds.map((erd) => asText(erd, 'mm')) : [''],
+    erdEnd: wheel.erdEnd ?? 'nipple-slot',
+    erdToEnd: asText(wheel.erdToEnd, 'mm'),
+    hubHole: asText(wheel.hubHole, 'mm'),
+    rimOffset: asText(wheel.rimOffset, 'mm'),
+    stagger: asText(wheel.stagger, 'mm'),
+    target: asText(wheel.target, forceUnit),
+    limit: asText(wheel.limit, forceUnit),
+    forceUnit,
+    gauge: (wheel.gauge ?? []).map(({ reading, tensionN }) => ({
+      reading: bareText(reading),
+      tension: bareText(tensionN),
+    })),
+    note: wheel.note ?? '',
+  };
+}
+
+/** A field of the form; those of a side carry its name. */
+export type WheelField = string;
+export type WheelFormRead =
+  | { ok: true; about: WheelAbout }
+  | { ok: false; wrong: Record<WheelField, string> };
+
+const MINUS = /^[-−]/;
+
+/** Reads the fields of a form one by one and keeps a sentence for each that cannot be taken. */
+function fieldReader() {
+  const wrong: Record<WheelField, string> = {};
+  const typed = <U extends LengthUnit | ForceUnit>(
+    field: WheelField,
+    text: string,
+    units: readonly U[],
+    unit: U,
+    signed = false,
+  ): Typed<U> | undefined => {
+    const bare = text.trim();
+    if (bare === '') return undefined;
+    const minus = signed && MINUS.test(bare);
+    const read = parseTyped(minus ? bare.slice(1) : bare, units, unit as NoInfer<U>);
+    if (!read.ok) {
+      wrong[field] = quantityRefusals[read.reason];
+      return undefined;
+    }
+    const { quantity } = read;
+    return minus ? { ...quantity, value: -quantity.value, typed: bare } : quantity;
+  };
+  const length = (field: WheelField, text: string, signed = false) =>
+    typed<LengthUnit>(field, text, unitsOf.length, 'mm', signed);
+  const number = (field: WheelField, text: string): number | undefined => {
+    if (text.trim() === '') return undefined;
+    const read = parseNumber(text);
+    if (read.ok) return read.value;
+    wrong[field] = quantityRefusals[read.reason];
+    return undefined;
+  };
+  const count = (field: WheelField, text: string, [least, most]: readonly [number, number]): number => {
+    const value = number(field, text);
+    const fits = value !== undefined && Number.isInteger(value) && value >= least && value <= most;
+    if (!fits && !wrong[field]) wrong[field] = `Enter a whole number from ${least} to ${most}.`;
+    return fits ? value : least;
+  };
+  return { wrong, typed, length, number, count };
+}
+
+/** Fields of `from` that are known. */
+const known = <T extends object>(from: { [K in keyof T]: T[K] | undefined }): Partial<T> =>
+  Object.fromEntries(Object.entries(from).filter(([, value]) => value !== undefined)) as Partial<T>;
+
+/**
+ * What was typed of a wheel, as the logbook takes it; empty fields stay unknown.
+ * @param others parts of the wheel that the form does not ask for, as its tyre: they stay
+ * @returns the wheel, or a sentence for each field that cannot be taken
+ * @example readWheelForm({ ...emptyWheel, name: 'Rear' }).ok //=> true
+ */
+export function readWheelForm(draft: WheelDraft, others: readonly WheelPart[] = []): WheelFormRead {
+  const { wrong, typed, length, number, count } = fieldReader();
+  const sideOf = (name: 'left' | 'drive'): WheelSideAbout => {
+    const side = draft[name];
+    return {
+      spokes: count(`${name}.spokes`, side.spokes, [4, 36]),
+      crosses: count(`${name}.crosses`, side.crosses, [0, 9]),
+      ...known<Omit<WheelSideAbout, 'spokes' | 'crosses'>>({
+        pcd: length(`${name}.pcd`, side.pcd),
+        flange: length(`${name}.flange`, side.flange, true),
+        lineOffset:
+          draft.head === 'straight-pull' ? length(`${name}.lineOffset`, side.lineOffset) : undefined,
+        thin: length(`${name}.thin`, side.thin),
+        thick: length(`${name}.thick`, side.thick),
+        bought: length(`${name}.bought`, side.bought),
+      }),
+    };
+  };
+  const force = (field: WheelField, text: string) =>
+    typed<ForceUnit>(field, text, unitsOf.force, draft.forceUnit);
+  const erds = draft.erds.flatMap((text, at) => length(`erds.${at}`, text) ?? []);
+  const gauge = draft.gauge.flatMap((row, at) => {
+    if (row.reading.trim() === '' && row.tension.trim() === '') return [];
+    const reading = number(`gauge.${at}`, row.reading);
+    const tensionN = number(`gauge.${at}`, row.tension);
+    if (reading !== undefined && tensionN !== undefined && reading > 0) return [{ reading, tensionN }];
+    wrong[`gauge.${at}`] ??= 'Enter a reading above 0 and its tension.';
+    return [];
+  });
+  if (draft.name.trim() === '') wrong['name'] = 'Enter a name.';
+  const kept = others.filter(({ as }) => !['hub', 'rim', 'spokes', 'nipples'].includes(as));
+  const parts = [
+    ...(['hub', 'rim', 'spokes', 'nipples'] as const).flatMap((as) =>
+      draft[as] === '' ? [] : [{ as, partId: draft[as] }],
+    ),
+    ...kept,
+  ];
+  const uneven = draft.drilling !== 'even';
+  const about: WheelAbout = {
+    name: draft.name.trim(),
+    ...(draft.position === '' ? {} : { position: draft.position }),
+    ...{ parts, drilling: draft.drilling, head: draft.head, firstSide: draft.firstSide },
+    ...{ leftSide: sideOf('left'), driveSide: sideOf('drive') },
+    ...known<Partial<WheelAbout>>({
+      pairGapDeg: draft.drilling === 'paired' ? number('pairGap', draft.pairGap) : undefined,
+      pairsLean: uneven ? draft.pairsLean : undefined,
+      erds: erds.length > 0 ? erds : undefined,
+      erdEnd: erds.length > 0 ? draft.erdEnd : undefined,
+      erdToEnd: length('erdToEnd', draft.erdToEnd, true),
+      hubHole: length('hubHole', draft.hubHole),
+      rimOffset: length('rimOffset', draft.rimOffset, true),
+      stagger: length('stagger', draft.stagger, true),
+      target: force('target', draft.target),
+      limit: force('limit', draft.limit),
+      gauge: gauge.length > 0 ? gauge : undefined,
+      note: draft.note.trim() || undefined,
+    }),
+  };
+  return Object.keys(wrong).length > 0 ? { ok: false, wrong } : { ok: true, about };
+}
+
+const unknowable = [
+  ...(['position', 'pairGapDeg', 'pairsLean', 'erds', 'erdEnd', 'erdToEnd', 'hubHole'] as const),
+  ...(['rimOffset', 'stagger', 'target', 'limit', 'gauge', 'note'] as const),
+];
+
+/** What the form changes about a wheel that is known. @example changedWheel(wheel, { ...wheel }) //=> {} */
+export const changedWheel = (wheel: WheelRow, about: WheelAbout): Described<WheelAbout> =>
+  describedAnew<WheelAbout>(wheel, about, unknowable);
+
+/**
+ * The form with what the measured parts tell, where nothing was typed yet.
+ * @param draft as typed so far
+ * @param parts hub and rim that were chosen
+ * @example filledFromParts({ ...emptyWheel, rim: 'r' }, [rimOf567]).erds //=> ['567']
+ */
+export function filledFromParts(draft: WheelDraft, parts: readonly PartRow[]): WheelDraft {
+  const size = (partId: Id, face: string, key: string): string => {
+    const part = parts.find((one) => one.partId === partId);
+    const found = part?.faces?.find(({ kind }) => kind === face);
+    if (!found) return '';
+    const measured = found.measured[key];
+    if (measured && measured.unit !== 'bar' && measured.unit !== '1')
+      return asText({ ...measured, unit: measured.unit }, 'mm');
+    return bareText(readingOf(found, key)?.mid);
+  };
+  const sideOf = (name: 'left' | 'drive'): SideDraft => {
+    const side = draft[name];
+    const holes = Number(
+      size(draft.hub, 'hub-holes', 'holesCount') || size(draft.rim, 'rim-holes', 'holesCount'),
+    );
+    const counted = holes > 0 && holes % 2 === 0 && side.spokes === noSide.spokes;
+    return {
+      ...side,
+      spokes: counted && draft.drilling === 'even' ? String(holes / 2) : side.spokes,
+      pcd: side.pcd || size(draft.hub, 'hub-holes', `${name}CircleMm`),
+      flange: side.flange || size(draft.hub, 'hub-holes', `${name}FlangeMm`),
+    };
+  };
+  return {
+    ...draft,
+    left: sideOf('left'),
+    drive: sideOf('drive'),
+    erds: draft.erds.some((erd) => erd !== '') ? draft.erds : [size(draft.rim, 'rim-holes', 'erdMm')],
+    hubHole: draft.hubHole || size(draft.hub, 'hub-holes', 'holeMm'),
+  };
+}
