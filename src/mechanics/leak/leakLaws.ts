@@ -54,16 +54,3 @@ export const leakLaws = Object.keys(lawShapes) as LeakLaw[];
 
 /** Below this the flow of an orifice is no longer choked and its law does not hold, bar. Source: gas dynamics, P/Pa = 1.893. */
 export const CHOKED_ABOVE_BAR = 0.905;
-
-/**
- * Pressure after a time under one law, from two readings.
- * @param first pressure at hour 0, bar
- * @param second pressure one hour later, bar
- * @param hours 0 or more
- * @example pressureAfter('permeation', 2.5, 2.4, 24) //=> 0.9385
- */
-export function pressureAfter(law: LeakLaw, first: number, second: number, hours: number): number {
-  const shape = lawShapes[law];
-  const perHour = shape.of(second) - shape.of(first);
-  return shape.bar(shape.of(first) + perHour * hours);
-}

@@ -6,9 +6,6 @@ export const GAUGE_SIGMA_BAR = 0.05;
 /** How far a temperature that was not measured may be off, K. Own proposal. */
 export const UNMEASURED_SIGMA_K = 2;
 
-/** Standard deviation of a figure quoted as ± a limit. Source: GUM (JCGM 100) 4.3.7, from memory. @example sigmaOfLimit(0.05) //=> 0.0289 */
-export const sigmaOfLimit = (limit: number): number => limit / Math.sqrt(3);
-
 export interface ReadingErrorParts {
   gaugeBar: number;
   /** Gauge, one standard deviation, bar, > 0. */

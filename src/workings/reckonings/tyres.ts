@@ -7,6 +7,7 @@ import {
 import { sealantDose, tyreVolumeL } from '../../mechanics/tyres/tyreVolume.ts';
 import { given as input } from '../../mechanics/working.ts';
 import { beadSeatsMm } from '../../standards/tyres/beadSeats.ts';
+import { pressureElsewhere } from './pressureElsewhere.ts';
 import {
   type Calculated,
   type ChoiceAsked,
@@ -141,4 +142,4 @@ const volume: Reckoning = {
   },
 };
 
-export const tyreReckonings: readonly Reckoning[] = [ceiling, volume, valve];
+export const tyreReckonings: readonly Reckoning[] = [ceiling, volume, pressureElsewhere, valve];

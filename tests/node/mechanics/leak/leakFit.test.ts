@@ -71,7 +71,7 @@ describe('when 1.5 bar is reached, 95 %', () => {
     });
   });
 
-  test('all laws together say no less than the permeation law alone', () => {
+  test('[S4] all laws together say no less than the permeation law alone', () => {
     const alone = levelReached(line(steadySet), Math.log(1.5), 1.8)!;
     const all = leakForecast(steadySet, 1.5)!;
     expect(all.laws.map(({ law }) => law)).toEqual(['permeation', 'laminar', 'orifice', 'crack']);
@@ -86,7 +86,7 @@ describe('when 1.5 bar is reached, 95 %', () => {
 });
 
 describe('segments', () => {
-  test('a pump-up does not halve the leak', () => {
+  test('[S1] a pump-up does not halve the leak', () => {
     expect(-line(pumpedSet).slope).toBeCloseTo(0.007064, 6);
     expect(line(pumpedSet).slopeSigma).toBeCloseTo(0.000714, 6);
   });

@@ -39,7 +39,7 @@ test('a tyre that seals is looked at when the next drop would show, within half 
   expect(look).toEqual({ inHours: 12, why: 'settling' });
 });
 
-test('it is never later than half the time that is left, and at once when none is', () => {
+test('[S5] it is never later than half the time that is left, and at once when none is', () => {
   const judged = leakState(holdingSet);
   const last = lastOf(holdingSet);
   expect(nextLook({ judged, count: 5, last, forecast: { from: 68 } })).toEqual({

@@ -34,7 +34,7 @@ describe('the readings of one leak', () => {
     expect(not!.sigmaBar).toBeGreaterThan(measured!.sigmaBar);
   });
 
-  test('are cut at a pump-up, a let-down, a burp and another gauge', () => {
+  test('[S1] are cut at a pump-up, a let-down, a burp and another gauge', () => {
     const found = leakReadings([
       read(0, 2.5, { gauge: 'blue' }),
       read(1, 2.4),
@@ -48,7 +48,7 @@ describe('the readings of one leak', () => {
     expect(found.map(({ segment }) => segment)).toEqual([0, 0, 1, 2, 3, 4]);
   });
 
-  test('begin anew with a seating and with fresh sealant', () => {
+  test('[S1] begin anew with a seating and with fresh sealant', () => {
     const sealant = at(2, { mark: 'sealant', sealantKind: 'latex', amount: { value: 60, unit: 'mL' } });
     expect(leakReadings([read(0, 2.5), seated(1), read(3, 2.4)])).toHaveLength(1);
     expect(leakReadings([read(0, 2.5), read(1, 2.4), sealant, read(3, 2.3)])).toHaveLength(1);

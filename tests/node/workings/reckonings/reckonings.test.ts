@@ -34,7 +34,15 @@ describe('the list of workings', () => {
       ...['cure-time', 'press-fit', 'bonded-fit', 'fit-by-letters'],
       ...['settling', 'recheck-reading'],
       ...['rotor-and-mount', 'brake-wear', 'stopping-distance'],
-      ...['pressure-ceiling', 'tyre-volume', 'valve', 'spoke-length', 'gearing', 'chain-length'],
+      ...[
+        'pressure-ceiling',
+        'tyre-volume',
+        'pressure-elsewhere',
+        'valve',
+        'spoke-length',
+        'gearing',
+        'chain-length',
+      ],
       ...['chain-wear', 'bolt-circle', 'ring-chainline'],
     ]);
   });
@@ -102,6 +110,24 @@ describe('figures printed elsewhere', () => {
       {},
       20,
       0,
+    ],
+    // US Standard Atmosphere 1976: 89 874.57 Pa at 1000 m, so a gauge rises by 101 325 less that.
+    [
+      'up 1000 m a gauge rises by 0.1145 bar (US Standard Atmosphere 1976)',
+      'pressure-elsewhere',
+      { gauge: 2, from: 20, to: 20, height: 1000 },
+      {},
+      2.1145,
+      5e-5,
+    ],
+    // (2.5 + 1.01325)·278.15/293.15 − 1.01325, gas of constant volume.
+    [
+      'from 20 to 5 °C 2.5 bar become 2.320 (gas of constant volume)',
+      'pressure-elsewhere',
+      { gauge: 2.5, from: 20, to: 5, height: 0 },
+      {},
+      2.3203,
+      2e-4,
     ],
     // Workshop's limit for a tyre not made to run without a tube: 40 psi.
     [
