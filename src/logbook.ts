@@ -10,7 +10,7 @@ import type { Mending } from './store/copies.ts';
 import { type Database, openDatabase } from './store/database.ts';
 import type { DemoRemoval } from './store/demo.ts';
 import * as stored from './store/read.ts';
-import { type DeepViews, type NoQuestion, readersFor, type ViewName, type Views } from './store/views.ts';
+import { type NoQuestion, readersFor, type ViewName, type Views } from './store/views.ts';
 
 export { openDrafts } from './store/drafts.ts';
 export type {
@@ -27,16 +27,7 @@ export type {
 };
 
 /** The part of the door that writes; loaded when it is first needed. */
-export interface Writer extends DeepViews {
-  canBeUsed: typeof import('./store/anew.ts')['canBeUsed'];
-  fillAnew: typeof import('./store/anew.ts')['fillAnew'];
-  append: typeof import('./store/append.ts')['append'];
-  copies: typeof import('./store/copies.ts');
-  checkStore: typeof import('./store/check.ts')['checkStore'];
-  rebuildIfOld: typeof import('./store/rebuild.ts')['rebuildIfOld'];
-  sortAnew: typeof import('./store/rebuild.ts')['sortAnew'];
-  removeDemo: typeof import('./store/demo.ts')['removeDemo'];
-}
+export type Writer = typeof import('./store/writer.ts');
 
 export type LogbookState =
   | { is: 'open' }
@@ -53,6 +44,8 @@ export interface Options {
   name?: string;
   now?: () => number;
   zone?: () => string;
+  /** What this phone is called, as it was typed; asked for each command, since it can be renamed. */
+  phone?: () => string | undefined;
   loadWriter?: () => Promise<Writer>;
 }
 
@@ -165,8 +158,9 @@ export function logbookFor(options: Options = {}): Logbook {
   channel.onmessage = tell;
 
   const homes: Homes = new Map();
+  const { name = 'pinchbolt' } = options;
   const open = () =>
-    openDatabase(options.name ?? 'pinchbolt', {
+    openDatabase(name, {
       onNewer: () => setState({ is: 'newer-version' }),
       onDeleted: () => setState({ is: 'deleted' }),
       onMade: () => {
@@ -196,13 +190,9 @@ export function logbookFor(options: Options = {}): Logbook {
   }
 
   function openAgain(): Promise<void> {
-    closeStore();
-    return openStore();
-  }
-
-  function closeStore(): void {
     database?.close();
     database = undefined;
+    return openStore();
   }
 
   /** Some browsers lose the connection of a page that slept; opening it again is all that is needed. */
@@ -282,26 +272,22 @@ export function logbookFor(options: Options = {}): Logbook {
       return added;
     },
     async beginAnew(filling, onProgress) {
-      const { canBeUsed, fillAnew } = await theWriter();
+      const { beginAnew } = await theWriter();
       await openAgain();
-      if (state.is === 'open' && database && (await canBeUsed(database))) return false;
       refuseIfClosed();
-      closeStore();
-      hadStore = false;
-      homes.clear();
       try {
-        database = await fillAnew(options.name ?? 'pinchbolt', open, filling, onProgress);
+        return await beginAnew(database, name, filling, onProgress);
       } finally {
-        await openStore();
+        await openAgain();
         announce();
       }
-      return true;
     },
   };
 
   async function run(list: readonly GivenCommand[]): Promise<Done | Refused> {
     const { append } = await theWriter();
-    const result = await withDatabase((db) => append(db, homes, list, { zone: zone(), newId }));
+    const around = { zone: zone(), phone: options.phone?.(), newId };
+    const result = await withDatabase((db) => append(db, homes, list, around));
     // The hand that tapped hears of it first, then everybody who looks on.
     if ('entries' in result && result.entries.length > 0) setTimeout(announce);
     return result;
@@ -357,7 +343,8 @@ export function logbookFor(options: Options = {}): Logbook {
     close() {
       closed = true;
       channel.close();
-      closeStore();
+      database?.close();
+      database = undefined;
     },
   };
 }

@@ -39,6 +39,8 @@ export interface EntryHead {
   zone: string;
   /** Who did it, as the settings named the person that day. */
   by?: string;
+  /** Which phone wrote it, as it was called that day; absent where it had no name. */
+  phone?: string;
   /**
    * Where the entry stands in the order, when that is not when it happened: the phone's clock stood before
    * something the entry answers, so it comes right after that.

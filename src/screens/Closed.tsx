@@ -1,4 +1,4 @@
-import type { ComponentType } from 'preact';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../controls/Button.tsx';
 import { Notice } from '../controls/frames/Notice.tsx';
@@ -6,71 +6,35 @@ import { Screen } from '../controls/frames/Screen.tsx';
 import type { LogbookState } from '../logbook.ts';
 import type { Beside } from './App.tsx';
 
-const looked = {
-  yes: 'A newer version is being loaded. It is offered here when it is ready.',
-  no: 'There is no newer version on the server now. Try again later; what is recorded is safe.',
-  failed: 'The server could not be reached. Try again with a connection; what is recorded is safe.',
-} as const;
+type Ways = Pick<typeof import('./check/Check.tsx'), 'Unopened' | 'LookForNewer'>;
 
-/** A newer version of the app has the logbook, or this build is an older one. */
-function NotThisPage({ beside }: { beside: Beside }) {
-  const [found, setFound] = useState<keyof typeof looked>();
-  const { lookForUpdate, update } = beside;
-  const look = () =>
-    lookForUpdate?.().then(
-      (newer) => setFound(newer ? 'yes' : 'no'),
-      () => setFound('failed'),
-    );
-  return (
-    <Notice
-      kind="error"
-      title="This page cannot use the logbook any more"
-      action={
-        <>
-          {update ? (
-            <Button kind="main" onPress={update.takeOver}>
-              Use the newer version now
-            </Button>
-          ) : (
-            lookForUpdate && <Button onPress={look}>Look for a newer version</Button>
-          )}
-          <Button onPress={() => location.reload()}>Reload</Button>
-        </>
-      }
-    >
-      <p>
-        A newer version of the app has opened it. This page writes nothing more. Reload it; if this message
-        comes again, this page is an older version of the app.
-      </p>
-      {found && <p role="status">{looked[found]}</p>}
-    </Notice>
-  );
-}
-
-/** What can be done about a store that does not open; its script is loaded only then. */
-function NotOpened({ why }: { why: string }) {
-  const [ways, setWays] = useState<{ Unopened: ComponentType } | 'failed'>();
+/** What more can be done; its script is loaded only then, and the message before it does without. */
+function More({ of: drawn }: { of(ways: Ways): ComponentChildren }) {
+  const [ways, setWays] = useState<Ways | 'failed'>();
   useEffect(() => {
     import('./check/Check.tsx').then(setWays, () => setWays('failed'));
   }, []);
-  return (
-    <div class="stack">
-      <Notice kind="error" title="The logbook could not be opened">
-        {`Close other pages of this app, then try again. In a private window the browser may keep nothing: use an ordinary one. (${why})`}
-      </Notice>
-      {ways === 'failed' && (
-        <p role="alert">
-          Reload the page. <a href="/rescue.html">The rescue page</a> saves the logbook as a file.
-        </p>
-      )}
-      {typeof ways === 'object' && <ways.Unopened />}
-    </div>
-  );
+  if (ways === 'failed')
+    return (
+      <p role="alert">
+        Reload the page. <a href="/rescue.html">The rescue page</a> saves the logbook as a file.
+      </p>
+    );
+  return ways ? <>{drawn(ways)}</> : null;
 }
 
 function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
   const reload = <Button onPress={() => location.reload()}>Reload</Button>;
-  if (state.is === 'newer-version') return <NotThisPage beside={beside} />;
+  if (state.is === 'newer-version')
+    return (
+      <>
+        <Notice kind="error" title="This page cannot use the logbook any more" action={reload}>
+          A newer version of the app has opened it. This page writes nothing more. Reload it; if this message
+          comes again, this page is an older version of the app.
+        </Notice>
+        <More of={({ LookForNewer }) => <LookForNewer beside={beside} />} />
+      </>
+    );
   if (state.is === 'deleted') {
     return (
       <Notice kind="error" title="The logbook was deleted" action={reload}>
@@ -86,7 +50,15 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
       </Notice>
     );
   }
-  if (state.is === 'lost') return <NotOpened why={state.why} />;
+  if (state.is === 'lost')
+    return (
+      <>
+        <Notice kind="error" title="The logbook could not be opened">
+          {`Close other pages of this app, then try again. In a private window the browser may keep nothing: use an ordinary one. (${state.why})`}
+        </Notice>
+        <More of={({ Unopened }) => <Unopened />} />
+      </>
+    );
   if (state.is === 'rebuilding') {
     return (
       <Notice kind="note" title="Updating the logbook">
@@ -101,7 +73,9 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
 export function Closed({ state, beside }: { state: LogbookState; beside: Beside }) {
   return (
     <Screen title="Logbook">
-      <Why state={state} beside={beside} />
+      <div class="stack">
+        <Why state={state} beside={beside} />
+      </div>
     </Screen>
   );
 }

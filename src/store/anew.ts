@@ -5,7 +5,7 @@ import { foldWhole } from '../journal/foldWhole.ts';
 import { readable, upcast } from '../journal/upcasts.ts';
 import { checkStore } from './check.ts';
 import { keepPhoto, takeIn } from './copies.ts';
-import type { Database } from './database.ts';
+import { type Database, openDatabase } from './database.ts';
 
 /** What a store is filled with that takes the place of one that does not open. */
 export interface Filling {
@@ -14,7 +14,7 @@ export interface Filling {
 }
 
 /** Whether every line, row and photo of a store can be read, and the journal folded. */
-export async function canBeUsed(db: Database): Promise<boolean> {
+async function canBeUsed(db: Database): Promise<boolean> {
   try {
     return (await checkStore(db)).unfoldable === undefined;
   } catch {
@@ -26,22 +26,29 @@ export async function canBeUsed(db: Database): Promise<boolean> {
  * Deletes a store that cannot be used and fills an empty one in its place. What it is filled with is folded first, so
  * that nothing is deleted for entries that would not make a logbook. Whatever ends it early leaves the old store or an
  * empty one; the entries come in all at once.
- * @param open opens the store under its name
+ * @param opened the store, where it opens at all; closed before it is deleted
+ * @returns false when the store can be used after all: then nothing was deleted
  * @throws when a page of the app holds the store, or the browser cannot delete it
  */
-export async function fillAnew(
+export async function beginAnew(
+  opened: Database | undefined,
   name: string,
-  open: () => Promise<Database>,
   { entries, photos }: Filling,
   onProgress: (share: number) => void,
-): Promise<Database> {
+): Promise<boolean> {
+  if (opened && (await canBeUsed(opened))) return false;
   foldWhole(entries.filter(readable).map(upcast));
+  opened?.close();
   await deleted(name);
-  const db = await open();
-  // Photos mean nothing until an entry names them, so they may come one by one.
-  for await (const photo of photos) await keepPhoto(db, photo);
-  await takeIn(db, entries, onProgress);
-  return db;
+  const db = await openDatabase(name);
+  try {
+    // Photos mean nothing until an entry names them, so they may come one by one.
+    for await (const photo of photos) await keepPhoto(db, photo);
+    await takeIn(db, entries, onProgress);
+  } finally {
+    db.close();
+  }
+  return true;
 }
 
 function deleted(name: string): Promise<void> {

@@ -99,7 +99,7 @@ export async function append(
   db: Database,
   homes: Homes,
   list: readonly GivenCommand[],
-  { zone, newId }: Pick<Circumstances, 'zone' | 'newId'>,
+  { zone, newId, phone }: Pick<Circumstances, 'zone' | 'newId' | 'phone'>,
 ): Promise<Appended | Refused> {
   const first = list[0];
   if (!first) return { entries: [] };
@@ -127,7 +127,7 @@ export async function append(
     ]);
     const lines: Line[] = [];
     for (const [at, { command, nowMs }] of list.entries()) {
-      const now = { nowMs, zone, newId: freshId, ...(openInPile ? { openInPile } : {}) };
+      const now = { nowMs, zone, phone, newId: freshId, ...(openInPile ? { openInPile } : {}) };
       const settled = await settle(tx, rows, command, now, at === 0 ? asked : undefined);
       if (!Array.isArray(settled)) {
         await tx.done;

@@ -1,5 +1,5 @@
 /** The writing half of the store, loaded as one piece when the first command is given. */
-export { canBeUsed, fillAnew } from './anew.ts';
+export { beginAnew } from './anew.ts';
 export { append } from './append.ts';
 export { checkStore } from './check.ts';
 export * as copies from './copies.ts';

@@ -13,6 +13,7 @@ import type {
   Unknowable,
   WheelAbout,
 } from '../../journal/entries.ts';
+import { PHONE_NAME_SIGNS } from '../../journal/phoneName.ts';
 import * as about from './aboutShapes.ts';
 import {
   above0,
@@ -106,6 +107,7 @@ export const entryHead: Fields<EntryHead> = {
   happenedAtMs: about.instant,
   zone: { json: { type: 'string', pattern: '^[A-Za-z0-9_+/-]{1,60}$' } },
   by: optional(text),
+  phone: optional({ json: { type: 'string', minLength: 1, maxLength: PHONE_NAME_SIGNS } }),
   orderMs: optional(about.instant),
   asked: optional(text),
 };

@@ -5,6 +5,7 @@ import type { Described, Entry, EntryBody, Id, Unknowable } from '../entries.ts'
 import { begunKey, factKeys, splitKey } from '../facts.ts';
 import type { OpenInPile } from '../fitAtHand.ts';
 import type { Rows } from '../fold.ts';
+import { phoneName } from '../phoneName.ts';
 import type { BikeRow, JointRow, PartRow, RowKind, StepRow } from '../rows.ts';
 
 /** What a decision takes from outside: the clock, the zone, and ids for what is new. */
@@ -12,6 +13,8 @@ export interface Circumstances {
   nowMs: number;
   zone: string;
   newId(): Id;
+  /** What the phone is called, as it was typed. */
+  phone?: string | undefined;
   /** Wanted where a release says what is open. */
   openInPile?: OpenInPile;
 }
@@ -133,6 +136,7 @@ export function headed(
   version: number,
 ): Entry[] {
   const by = rows.get('settings', 'app')?.settings.doer.trim();
+  const phone = phoneName(now.phone);
   const late = command.happenedAtMs !== undefined;
   const newest = late ? Number.NEGATIVE_INFINITY : newestIn(rows, bodies);
   return bodies.map((body) => ({
@@ -142,6 +146,7 @@ export function headed(
     happenedAtMs: command.happenedAtMs ?? now.nowMs,
     zone: now.zone,
     ...(by ? { by } : {}),
+    ...(phone ? { phone } : {}),
     ...(newest > now.nowMs ? { orderMs: newest + 1 } : {}),
     ...body,
   }));

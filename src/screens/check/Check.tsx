@@ -138,6 +138,7 @@ export function CheckLogbook({ wayOut = false }: { wayOut?: boolean }) {
   );
 }
 
+export { LookForNewer } from './LookForNewer.tsx';
 export { Lost } from './Lost.tsx';
 export { Unopened } from './Unopened.tsx';
 

@@ -29,11 +29,13 @@ export function EntryWords({ line, names }: { line: HistoryLine; names: Names })
 export interface EntryRowProps {
   line: HistoryLine;
   names: Names;
+  /** Whether it is said which phone wrote it. */
+  saysPhone: boolean;
   onOpen: () => void;
 }
 
 /** One line of the history; a tap opens it in full. */
-export function EntryRow({ line, names, onOpen }: EntryRowProps) {
+export function EntryRow({ line, names, saysPhone, onOpen }: EntryRowProps) {
   const { entry } = line;
   const { word, icon } = entryHead(entry.type);
   return (
@@ -48,6 +50,7 @@ export function EntryRow({ line, names, onOpen }: EntryRowProps) {
         {isWrittenLate(entry) && (
           <span class="small">{`Written down later, ${whenText(entry.writtenAtMs, entry.zone)}`}</span>
         )}
+        {saysPhone && entry.phone !== undefined && <span class="small">{`Written on ${entry.phone}`}</span>}
       </span>
     </button>
   );

@@ -54,11 +54,13 @@ function Fixes({ line, names }: { line: HistoryLine; names: Names }) {
 export interface EntrySheetProps {
   line: HistoryLine;
   names: Names;
+  /** Whether it is said which phone wrote it. */
+  saysPhone: boolean;
   onClose: () => void;
 }
 
 /** An entry in full: when it happened and when it was written, every field, its photos, and the way to correct it. */
-export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
+export function EntrySheet({ line, names, saysPhone, onClose }: EntrySheetProps) {
   const [correcting, setCorrecting] = useState(false);
   const { entry } = line;
   const now = line.now;
@@ -85,6 +87,7 @@ export function EntrySheet({ line, names, onClose }: EntrySheetProps) {
               `${dayText(entry.writtenAtMs, entry.zone)}, ${clockText(entry.writtenAtMs, entry.zone)}`,
             ],
             ['Time zone', entry.zone],
+            ...(saysPhone && entry.phone !== undefined ? [['Phone', entry.phone] as const] : []),
           ]}
         />
         {photoIds.length > 0 && <Photos photoIds={photoIds} alt={entryHead(entry.type).word} />}

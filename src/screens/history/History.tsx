@@ -5,6 +5,7 @@ import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { WindowedList } from '../../controls/lists/WindowedList.tsx';
 import type { Entry, Id } from '../../journal/entries.ts';
+import { readPhoneName } from '../../sensing/thisPhone.ts';
 import { entrySentence } from '../../words/history/entrySentence.ts';
 import { countWords } from '../../words/phrases.ts';
 import { Absent } from '../Absent.tsx';
@@ -15,7 +16,7 @@ import { EntryRow } from './EntryRow.tsx';
 import { EntrySheet } from './EntrySheet.tsx';
 import { Finder } from './finder.ts';
 import { Narrow, seenIn } from './Narrow.tsx';
-import type { Narrowing } from './timeline.ts';
+import { isOfSeveralPhones, type Narrowing } from './timeline.ts';
 import { useNames } from './useNames.ts';
 import { usePages } from './usePages.ts';
 
@@ -61,6 +62,7 @@ export function History({ place }: { place: string }) {
   const { lines, whole, reading, failed, more } = usePages(place, narrowed);
   const entries = useMemo(() => lines.map(({ entry }) => entry), [lines]);
   const names = useNames(entries);
+  const [phoneNow] = useState(readPhoneName);
   const [openId, setOpenId] = useState<Id>();
   const partsOf = useMemo(() => {
     const made = new Map<Id, readonly Id[]>();
@@ -82,6 +84,7 @@ export function History({ place }: { place: string }) {
   const rows = useMemo(() => finder.in(lines, partsOf), [finder, lines, partsOf]);
   const found = useMemo(() => rows.filter(({ is }) => is === 'entry').length, [rows]);
   const seen = useMemo(() => seenIn(lines), [lines]);
+  const saysPhone = useMemo(() => isOfSeveralPhones(lines, phoneNow), [lines, phoneNow]);
   const open = openId === undefined ? undefined : lines.find(({ entry }) => entry.id === openId);
   // A new function after each page: the list then looks again whether its end is still near.
   const next = useCallback(() => more(), [more, lines]);
@@ -139,7 +142,9 @@ export function History({ place }: { place: string }) {
           const row = rows[at];
           if (!row) return null;
           if (row.is === 'day') return <h2 class="day">{row.day}</h2>;
-          return <EntryRow line={row.line} names={names} onOpen={() => setOpenId(row.line.entry.id)} />;
+          return (
+            <EntryRow {...{ line: row.line, names, saysPhone }} onOpen={() => setOpenId(row.line.entry.id)} />
+          );
         }}
         onNearEnd={whole ? undefined : next}
       />
@@ -159,7 +164,7 @@ export function History({ place }: { place: string }) {
           All of the history was looked through.
         </Notice>
       )}
-      {open && <EntrySheet line={open} names={names} onClose={() => setOpenId(undefined)} />}
+      {open && <EntrySheet {...{ line: open, names, saysPhone }} onClose={() => setOpenId(undefined)} />}
     </Screen>
   );
 }

@@ -53,6 +53,13 @@ export function byDay(lines: readonly HistoryLine[]): TimelineRow[] {
   });
 }
 
+/**
+ * Whether more than one phone writes into the logbook: a line is of another phone than this one.
+ * @param own what this phone is called, if it has a name
+ */
+export const isOfSeveralPhones = (lines: readonly HistoryLine[], own: string | undefined): boolean =>
+  lines.some(({ entry }) => entry.phone !== undefined && entry.phone !== own);
+
 /** Apart by more than this, the time of writing is told beside the time it happened, ms. */
 const LATE_MS = 10 * 60_000;
 

@@ -4,6 +4,7 @@ import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { type Abilities, abilityLines, readAbilities, reminderAbilities } from '../../sensing/platform.ts';
+import { PhoneNameForm } from './PhoneNameForm.tsx';
 
 /** What this phone does for the logbook and what it does not, each in a sentence, and what can be asked of it. */
 export function PhoneSection() {
@@ -22,6 +23,7 @@ export function PhoneSection() {
   return (
     <>
       <Ruler label="This phone" />
+      <PhoneNameForm />
       {abilityLines(can)
         .filter(({ name }) => !reminderAbilities.has(name))
         .map(({ name, good, sentence }) => (

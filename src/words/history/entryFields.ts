@@ -140,6 +140,7 @@ const silent = new Set<string>([
   'writtenAtMs',
   'happenedAtMs',
   'zone',
+  'phone',
   'rideId',
   'noteId',
   'releaseId',

@@ -4,8 +4,9 @@ import { writeArchive } from '../../../src/exchange/archive/writeArchive.ts';
 import { addCopy, readCopy } from '../../../src/exchange/copy/restore.ts';
 import type { Command } from '../../../src/journal/commands.ts';
 import { inOrder } from '../../../src/journal/order.ts';
-import type { Logbook } from '../../../src/logbook.ts';
+import { type Logbook, logbookFor } from '../../../src/logbook.ts';
 import { openDatabase } from '../../../src/store/database.ts';
+import * as writer from '../../../src/store/writer.ts';
 import { memory, opened, photoOf } from '../exchange/aCopy.ts';
 import { typed } from '../words/history/everyEntry.ts';
 import { done, openTestLogbook } from './openTestLogbook.ts';
@@ -153,4 +154,24 @@ describe('a copy from one phone to another', () => {
     const seen = await other.logbook.read('joint', { jointId: 'j1' });
     expect(seen?.joint.state).toBe('torqued');
   });
+});
+
+test('[K2] each entry says on which phone it was written, also after both journals were merged both ways', async () => {
+  const phones = ['Bench', undefined, 'Garage'].map((phone, at) => {
+    const name = `named-${at}`;
+    const logbook = logbookFor({
+      ...{ name, now: () => NINE + at * HOUR_MS, zone: () => 'UTC', phone: () => phone },
+      loadWriter: async () => writer,
+    });
+    return { name, logbook };
+  });
+  for (const [at, { logbook }] of phones.entries())
+    await done(logbook, { type: 'start-bike', bikeId: `b${at}`, name: `Bike ${at}` });
+  const [bench, bare, garage] = phones.map(({ logbook }) => logbook) as [Logbook, Logbook, Logbook];
+  await add(bench, garage);
+  await add(bare, garage);
+  await add(garage, bench);
+  const held = await heldBy('named-0');
+  expect(held.entries.map((entry) => 'phone' in entry && entry.phone)).toEqual(['Bench', false, 'Garage']);
+  expect(held).toEqual(await heldBy('named-2'));
 });

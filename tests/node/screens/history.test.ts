@@ -7,7 +7,7 @@ import type { Entry } from '../../../src/journal/entries.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
 import { entryHead, entryHeads, isKnownKind } from '../../../src/screens/history/entryHeads.ts';
 import { Finder } from '../../../src/screens/history/finder.ts';
-import { belongs, byDay, isWrittenLate } from '../../../src/screens/history/timeline.ts';
+import { belongs, byDay, isOfSeveralPhones, isWrittenLate } from '../../../src/screens/history/timeline.ts';
 import { entryFields } from '../../../src/words/history/entryFields.ts';
 import { entrySentence } from '../../../src/words/history/entrySentence.ts';
 import { entryOf, entryTypes, names } from '../words/history/everyEntry.ts';
@@ -159,4 +159,17 @@ test('words found page by page are those found at once, and no line is read twic
   // After a commit everything is read anew.
   const again = all.map((one) => ({ ...one }));
   expect(finder.in(again, partsOf)).toEqual(atOnce);
+});
+
+const onPhone = (phone?: string) => line({ ...entryOf('note-added'), ...(phone ? { phone } : {}) });
+
+test.each([
+  [[undefined, undefined], undefined, false],
+  [[undefined, undefined], 'Bench', false],
+  [[undefined, 'Bench'], 'Bench', false],
+  [['Bench', 'Garage'], 'Bench', true],
+  [['Garage'], 'Bench', true],
+  [[undefined, 'Garage'], undefined, true],
+])('lines written on %j, on the phone %j: of several phones %s', (phones, own, several) => {
+  expect(isOfSeveralPhones(phones.map(onPhone), own)).toBe(several);
 });

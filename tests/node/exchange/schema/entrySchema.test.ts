@@ -42,12 +42,23 @@ describe('the schema of an entry', () => {
     ['a name that reaches into the language', JSON.parse('{"__proto__":{"is":"bike"}}'), '__proto__'],
     ['a number for words', { name: 5 }, 'name'],
     ['a time that no history can sort', { happenedAtMs: 1e14 }, 'happenedAtMs'],
+    ['a phone without a name', { phone: '' }, 'phone'],
+    ['a phone with a name that no phone was given', { phone: 'x'.repeat(41) }, 'phone'],
     ['an id with a path in it', { bikeId: '../../b1' }, 'bikeId'],
   ])('refuses %s', (_name, change, where) => {
     const entry = { ...allEntries.find(({ type }) => type === 'bike-started') };
     const changed = Object.defineProperties({ ...entry }, Object.getOwnPropertyDescriptors(change));
     expect(check(changed)).toBe(where);
     expect(outside(changed)).toBe(false);
+  });
+
+  test('takes an entry with the name of its phone, and one without', () => {
+    const entry = allEntries.find(({ type }) => type === 'bike-started');
+    for (const phone of ['B', 'Bench phone', '🔧'.repeat(40)]) {
+      expect(check({ ...entry, phone })).toBeUndefined();
+      expect(outside({ ...entry, phone })).toBe(true);
+    }
+    expect(check(entry)).toBeUndefined();
   });
 
   test('our reading of it agrees with the outside one on entries that were tampered with', () => {
