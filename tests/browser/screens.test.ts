@@ -21,6 +21,7 @@ const SCREENS: Record<string, string> = {
   'edit a part': '#/edit-part/demo-m-stem',
   'one-way change': '#/change-part/demo-m-fork',
   'new joint': '#/new-joint/demo-magpie',
+  'build a wheel': '#/new-wheel/bike:demo-magpie',
   joint: '#/joint/demo-f-j-axle-rear',
   'edit a joint': '#/edit-joint/demo-m-j-stem',
   workings: '#/workings/demo-m-j-stem',
