@@ -2,41 +2,10 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { SCREENS } from './addresses.mjs';
 import { firstVisit, openPhone, type Phone, type Served, serveDist } from './product.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** Every screen, on the demo, which has something for each of them. */
-const SCREENS: Record<string, string> = {
-  home: '#/home',
-  'start a bike': '#/new-bike',
-  bike: '#/bike/demo-magpie',
-  'bike with a past': '#/bike/demo-ferry',
-  bench: '#/bench/demo-magpie',
-  plan: '#/plan/demo-magpie',
-  fit: '#/fit/demo-magpie',
-  shelf: '#/shelf',
-  'new part': '#/new-part/bike:demo-magpie',
-  part: '#/part/demo-m-frame',
-  'edit a part': '#/edit-part/demo-m-stem',
-  'one-way change': '#/change-part/demo-m-fork',
-  'new joint': '#/new-joint/demo-magpie',
-  'build a wheel': '#/new-wheel/bike:demo-magpie',
-  joint: '#/joint/demo-f-j-axle-rear',
-  'edit a joint': '#/edit-joint/demo-m-j-stem',
-  workings: '#/workings/demo-m-j-stem',
-  'all workings': '#/workings/all',
-  seal: '#/seal/demo-m-j-bead-rear',
-  release: '#/release/demo-ferry',
-  ride: '#/ride/demo-ferry',
-  're-checks': '#/rechecks/demo-ferry',
-  history: '#/history/b:demo-ferry',
-  'as-built sheet': '#/sheet/demo-ferry',
-  tools: '#/tools',
-  settings: '#/settings',
-  'check of the logbook': '#/check',
-  'nothing of that name': '#/bike/nobody',
-};
 
 let served: Served;
 let phone: Phone;

@@ -51,6 +51,13 @@ export function Screen({
     heading.current?.focus({ preventScroll: true });
   }, [route]);
 
+  const shownRoute = useRef(route);
+  useLayoutEffect(() => {
+    // Another step of the same screen begins at its top.
+    if (shownRoute.current !== route) scrollTo(0, 0);
+    shownRoute.current = route;
+  }, [route]);
+
   const arrow = <Icon name="back" sizePx={28} />;
   return (
     <div class={actions || undo ? 'screen screen-acts' : 'screen'}>

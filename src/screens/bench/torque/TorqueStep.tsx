@@ -124,12 +124,16 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         title={step.title}
         icon="spanner"
         state={stepMark[step.state].state}
-        stateWord={loose ? 'Hand-tight only' : stepMark[step.state].word}
+        stateWord={loose ? 'Hand-tight only' : step.state === 'open' ? undefined : stepMark[step.state].word}
         caption="Tighten"
+        figure={
+          <>
+            <LeftHand joint={joint} />
+            <TargetTorque ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
+          </>
+        }
       >
         <UnsetBonds view={view} joint={joint} />
-        <LeftHand joint={joint} />
-        <TargetTorque ruling={ruling} parts={view.parts} torqueUnit={settings.torqueUnit} />
         <TorqueCount count={draft} of={of} onCount={change} />
         {step.detail && <p class="far">{step.detail}</p>}
         {joint.applied && (
