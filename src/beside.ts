@@ -7,6 +7,7 @@ import type { Beside } from './screens/App.tsx';
 import type { Safety } from './screens/safety.tsx';
 import { clockChanges, onOtherPage, placeInBrowser } from './sensing/clockChanges.ts';
 import { type ClockJump, clockWatch } from './sensing/clockWatch.ts';
+import { keepPlaces } from './sensing/places.ts';
 import { bell } from './sensing/sound.ts';
 import { unlockSound } from './sensing/unlockSound.ts';
 import { missingWords } from './words/safetyWords.ts';
@@ -212,6 +213,7 @@ export function runBeside(logbook: Logbook, safety: Safety, draw: (beside: Besid
   });
   watchClock(logbook, (clockMoved) => tell({ clockMoved }));
   nameManifest();
+  keepPlaces();
   void askToKeep(logbook).catch(() => {});
   void followLogbook(logbook, safety, (missing) => tell({ missing })).catch(() => {});
   void registerWorker(

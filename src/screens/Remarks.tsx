@@ -29,7 +29,7 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
         <div class="fell-due">
           <a class="fell-due-words" href={hrefOf({ at: 'home' })} onClick={fellDue.seen}>
             <Icon name="bell" label="Due now:" />
-            <span>{wordsOf(fellDue.lines)}</span>
+            <span role="status">{wordsOf(fellDue.lines)}</span>
           </a>
           <Button onPress={fellDue.seen}>Dismiss</Button>
         </div>

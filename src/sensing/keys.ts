@@ -10,7 +10,7 @@ export interface KeyPress {
   repeat?: boolean;
 }
 
-// Presenters and foot switches send page or arrow keys; Enter is the large pedal.
+// Presenters and foot switches send page or arrow keys; Enter is the large pedal. No letter alone does anything (WCAG 2.1.4).
 const commands = new Map<string, BenchCommand>(
   Object.entries({
     ArrowRight: 'next',
@@ -18,9 +18,7 @@ const commands = new Map<string, BenchCommand>(
     ' ': 'next',
     ArrowLeft: 'back',
     PageUp: 'back',
-    a: 'applied',
     Enter: 'applied',
-    u: 'undo',
     Backspace: 'undo',
   } as const),
 );

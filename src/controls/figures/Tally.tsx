@@ -34,7 +34,7 @@ export function Tally({ of, done, pass, noun = 'bolts' }: TallyProps) {
           </svg>
         ))}
       </span>
-      <span class="tally-text">
+      <span class="tally-text" role="status">
         {done} of {of} {noun}
         {pass && `, pass ${pass.at} of ${pass.of}`}
       </span>

@@ -37,7 +37,8 @@ export function WaitsStrip({ waits, nowMs, href }: WaitsStripProps) {
   const words = `${first.label}, ${first.where}: ${done ?? span}`;
   const more = others.length === 0 ? '' : `, and ${others.length} more`;
   return (
-    <a class={late ? 'waits waits-over' : 'waits'} href={href} aria-label={`${words}${more}`}>
+    <a class={late ? 'waits waits-over' : 'waits'} href={href}>
+      <span class="unseen">{`${words}${more}`}</span>
       <Icon name={done ? 'check' : late ? 'bell' : 'hourglass'} sizePx={20} />
       <span class="waits-label" aria-hidden="true">
         {first.label}
