@@ -2,8 +2,9 @@
 import { benchExchange } from './exchange.mjs';
 import { benchFit } from './fit.mjs';
 import { benchProduct } from './product.mjs';
+import { benchWheels } from './wheels.mjs';
 
-const parts = { product: benchProduct, fit: benchFit, exchange: benchExchange };
+const parts = { product: benchProduct, fit: benchFit, exchange: benchExchange, wheels: benchWheels };
 const only = process.env.BENCH_ONLY;
 if (only && !(only in parts)) throw new Error(`BENCH_ONLY is one of ${Object.keys(parts).join(', ')}`);
 

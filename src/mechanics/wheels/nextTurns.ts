@@ -88,6 +88,33 @@ const beyond = (share: number, aim: number): number => {
   return (over > 0 ? over * over : 0) + 1e-4 * share * share;
 };
 
+/** A turn that gains less than this is none. */
+const LEAST_GAIN = 1e-9;
+
+/** What all shares lie beyond the aim together. */
+function excessOf(shares: Float64Array, aim: number): number {
+  let sum = 0;
+  for (const share of shares) sum += beyond(share, aim);
+  return sum;
+}
+
+/**
+ * The same after a turn of one nipple.
+ * @param most above this the answer does not matter, and the sum is left off
+ */
+function excessAfter(
+  shares: Float64Array,
+  column: Float64Array,
+  turn: number,
+  aim: number,
+  most = Number.POSITIVE_INFINITY,
+): number {
+  let sum = 0;
+  for (let at = 0; at < shares.length && sum <= most; at++)
+    sum += beyond((shares[at] as number) + turn * (column[at] as number), aim);
+  return sum;
+}
+
 const worst = (shares: Float64Array): number =>
   shares.reduce((most, share) => Math.max(most, Math.abs(share)), 0);
 const within = (shares: Float64Array, aim = 1): boolean => worst(shares) <= aim + 1e-9;
@@ -96,7 +123,7 @@ const within = (shares: Float64Array, aim = 1): boolean => worst(shares) <= aim 
  * How much of the band is aimed at, in turn: turning a quarter at a time toward the band itself often ends a hair
  * outside, where a narrower aim ends well inside.
  */
-const AIMS = [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.2, 0];
+const AIMS = [1, 0.9, 0.7, 0.5, 0.3, 0];
 
 /** Turns one nipple after the other a quarter, each time the one that helps most, until all is within or nothing helps. */
 function descend(
@@ -106,17 +133,12 @@ function descend(
   aim: number,
 ): void {
   for (let step = 0; step < MOST_STEPS && !within(shares, aim); step++) {
-    let best = { gain: 1e-9, spoke: -1, turn: 0 };
+    let best = { left: excessOf(shares, aim) - LEAST_GAIN, spoke: -1, turn: 0 };
     for (const [spoke, column] of columns.entries())
       for (const turn of [1, -1]) {
         if (Math.abs((quarters[spoke] as number) + turn) > MOST_QUARTERS) continue;
-        let gain = 0;
-        for (let at = 0; at < shares.length; at++) {
-          const change = turn * (column[at] as number);
-          if (change !== 0)
-            gain += beyond(shares[at] as number, aim) - beyond((shares[at] as number) + change, aim);
-        }
-        if (gain > best.gain) best = { gain, spoke, turn };
+        const left = excessAfter(shares, column, turn, aim, best.left);
+        if (left < best.left) best = { left, spoke, turn };
       }
     if (best.spoke < 0) return;
     apply(shares, columns[best.spoke] as Float64Array, best.turn);
@@ -124,28 +146,28 @@ function descend(
   }
 }
 
+/** Single turns that come nearest to helping; of these the pairs are tried. Own choice: more find nothing better. */
+const PAIRED_MOST = 20;
+
 /** The two turns that together help most; false when no two help. */
 function turnTwo(shares: Float64Array, columns: readonly Float64Array[], quarters: number[]): boolean {
-  let best = { gain: 1e-9, turns: [] as { spoke: number; turn: number }[] };
-  const turns = columns.flatMap((_, spoke) => [
-    { spoke, turn: 1 },
-    { spoke, turn: -1 },
-  ]);
-  const allowed = turns.filter(
-    ({ spoke, turn }) => Math.abs((quarters[spoke] as number) + turn) < MOST_QUARTERS,
-  );
-  for (const one of allowed)
-    for (const other of allowed) {
-      if (other.spoke < one.spoke) continue;
-      const [a, b] = [columns[one.spoke] as Float64Array, columns[other.spoke] as Float64Array];
-      let gain = 0;
-      for (let at = 0; at < shares.length; at++) {
-        const share = shares[at] as number;
-        const change = one.turn * (a[at] as number) + other.turn * (b[at] as number);
-        gain += beyond(share, 1) - beyond(share + change, 1);
-      }
-      if (gain > best.gain) best = { gain, turns: [one, other] };
+  const single = columns
+    .flatMap((column, spoke) =>
+      [1, -1].map((turn) => ({ spoke, turn, left: excessAfter(shares, column, turn, 1) })),
+    )
+    .filter(({ spoke, turn }) => Math.abs((quarters[spoke] as number) + turn) < MOST_QUARTERS)
+    .sort((a, b) => a.left - b.left)
+    .slice(0, PAIRED_MOST);
+  let best = { left: excessOf(shares, 1) - LEAST_GAIN, turns: [] as { spoke: number; turn: number }[] };
+  const tried = Float64Array.from(shares);
+  for (const [at, one] of single.entries()) {
+    tried.set(shares);
+    apply(tried, columns[one.spoke] as Float64Array, one.turn);
+    for (const other of single.slice(at)) {
+      const left = excessAfter(tried, columns[other.spoke] as Float64Array, other.turn, 1, best.left);
+      if (left < best.left) best = { left, turns: [one, other] };
     }
+  }
   for (const { spoke, turn } of best.turns) {
     apply(shares, columns[spoke] as Float64Array, turn);
     quarters[spoke]! += turn;

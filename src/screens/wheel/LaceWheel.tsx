@@ -45,6 +45,8 @@ function LacingOf({ wheel }: { wheel: WheelRow }) {
   const to = (next: number) => {
     setLooked(undefined);
     change({ laced: next });
+    // The picture stands on top: wherever the page was left, it comes into sight.
+    scrollTo(0, 0);
     // All in: nothing is half done any more.
     if (next >= order.length) clear();
   };

@@ -4,6 +4,7 @@ import type { WheelRow } from '../../journal/rows.ts';
 import { type TruingAdvice, truingAdvice } from '../../practice/wheel/truingAdvice.ts';
 import type { WheelFigures } from '../../practice/wheel/wheelFigures.ts';
 import type { WheelResult } from '../../practice/wheel/wheelResult.ts';
+import { tighterWindup } from '../../practice/wheel/windup.ts';
 import { turnsAdviceWords } from '../../words/wheel/adviceWords.ts';
 import { onSide, turnWords } from '../../words/wheel/wheelWords.ts';
 
@@ -16,6 +17,7 @@ export interface NextTurnsProps {
 
 /** Which nipples to turn next, worked out when asked. */
 export function NextTurns({ wheel, figures, result, set }: NextTurnsProps) {
+  const windup = tighterWindup(wheel, result);
   const [found, setFound] = useState<{ of: string; advice: TruingAdvice }>();
   const advice = found?.of === set.entryId ? found.advice : undefined;
   if (!advice)
@@ -43,8 +45,7 @@ export function NextTurns({ wheel, figures, result, set }: NextTurnsProps) {
             ))}
           </ol>
           <p class="small">
-            From a model of an elastic rim of middling weight: a first try, not a measurement. Go a little too
-            far and back, so that the spoke does not stay twisted.
+            {`From a model of an elastic rim of middling weight: a first try, not a measurement. ${windup ? `A spoke twists by some ${Math.round(windup.lo)} to ${Math.round(windup.hi)}° along with its nipple (an estimate): go that much too far, then back.` : ''}`}
           </p>
         </>
       )}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { Keypad } from '../../../controls/fields/Keypad.tsx';
 import { Screen } from '../../../controls/frames/Screen.tsx';
@@ -42,6 +42,8 @@ export function SpokeWalk({ wheel, walk, draft, change, onDone }: SpokeWalkProps
       order.findIndex((place) => values[place] === ''),
     ),
   );
+  // The number stands on top, and the list this came from may have been scrolled.
+  useEffect(() => scrollTo(0, 0), []);
   const place = order[turn];
   const spoke = place === undefined ? undefined : layout[place];
   if (place === undefined || !spoke) return null;
