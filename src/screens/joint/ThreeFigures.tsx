@@ -10,6 +10,7 @@ import { dayText, whenText } from '../../words/dayText.ts';
 import { toolWords } from '../../words/history/tradeWords.ts';
 import { quantityText } from '../../words/quantityText.ts';
 import { sourceText, standingWarning, targetFigureText } from '../../words/targetWords.ts';
+import { TorqueRule } from './TorqueRule.tsx';
 
 const ruleWords = { 'part-maker': 'Used: lowest maker’s figure' } as const;
 
@@ -88,6 +89,7 @@ export function ThreeFigures({
   const { targets, applied, found, appliedTimes, moved } = joint;
   return (
     <>
+      <TorqueRule joint={joint} unit={unit} />
       <Ruler label="Target" end={targets.length > 1 && <b>{targets.length}</b>} />
       <TargetLines targets={targets} ruling={rulingTarget(targets)} parts={parts} />
       <Ruler label="Applied" end={appliedTimes > 1 && <b>{`${appliedTimes} times`}</b>} />
