@@ -246,11 +246,10 @@ export function nextTurns(
   const columns = targetsN.map((_, spoke) =>
     Float64Array.from(gauges, ({ perQuarter }) => perQuarter[spoke] ?? 0),
   );
-  const first = AIMS.map((aim) => tryToward(aim, begun, columns, false));
-  const tries = first.some((one) => one.within)
-    ? first
-    : AIMS.map((aim) => tryToward(aim, begun, columns, true));
-  const [best] = tries.sort((a, b) => (a.within && b.within ? a.turns - b.turns : a.worst - b.worst));
+  const better = (a: Tried, b: Tried) => (a.within && b.within ? a.turns - b.turns : a.worst - b.worst);
+  const first = AIMS.map((aim) => tryToward(aim, begun, columns)).sort(better);
+  const tries = first[0]!.within ? first : first.map((one) => goOnInPairs(one, columns)).sort(better);
+  const [best] = tries;
   const { quarters, within: good } = best!;
   return { quarters, within: good, expected: wheelAfter(state, quarters, influence) };
 }
@@ -258,20 +257,36 @@ export function nextTurns(
 /** Where no single turn helps any more, two at once may. */
 const MOST_PAIRS = 24;
 
-function tryToward(aim: number, begun: Float64Array, columns: readonly Float64Array[], inPairs: boolean) {
+interface Tried {
+  shares: Float64Array;
+  quarters: number[];
+  within: boolean;
+  turns: number;
+  worst: number;
+}
+
+function tryToward(aim: number, begun: Float64Array, columns: readonly Float64Array[]): Tried {
   const shares = Float64Array.from(begun);
   const quarters = columns.map(() => 0);
   descend(shares, columns, quarters, aim);
-  for (let pair = 0; inPairs && pair < MOST_PAIRS && !within(shares); pair++) {
+  return finished(shares, columns, quarters);
+}
+
+function goOnInPairs({ shares, quarters }: Tried, columns: readonly Float64Array[]): Tried {
+  for (let pair = 0; pair < MOST_PAIRS && !within(shares); pair++) {
     if (!turnTwo(shares, columns, quarters)) break;
     descend(shares, columns, quarters, 1);
   }
+  return finished(shares, columns, quarters);
+}
+
+function finished(shares: Float64Array, columns: readonly Float64Array[], quarters: number[]): Tried {
   const good = within(shares);
   if (good) {
     prune(shares, columns, quarters);
     leaveOut(shares, columns, quarters);
   }
-  return { quarters, within: good, turns: turnsIn(quarters), worst: good ? 0 : worst(shares) };
+  return { shares, quarters, within: good, turns: turnsIn(quarters), worst: good ? 0 : worst(shares) };
 }
 
 /**

@@ -1,6 +1,6 @@
 /**
  * Solves a symmetric positive definite set of equations for several right-hand sides, by Cholesky's way.
- * @param matrix rows, n by n; left as it is
+ * @param matrix rows, n by n, of which the half up to the diagonal is read; left as it is
  * @param loads right-hand sides, each of n figures
  * @returns one answer for each load
  * @throws RangeError when the matrix is not positive definite: something can move for nothing

@@ -160,13 +160,17 @@ export function wheelInfluence(
     for (let row = 0; row < size; row++) {
       const pull = perMm * (stretch[row] as number);
       const line = matrix[row] as Float64Array;
-      for (let column = 0; column < size; column++) line[column]! += pull * (stretch[column] as number);
+      // The other half is the same; only this one is read.
+      for (let column = 0; column <= row; column++) line[column]! += pull * (stretch[column] as number);
     }
   // A turn shortens the spoke by one pitch; the rim follows until all pulls balance.
   const loads = spokes.map(({ perMm, stretch }) => stretch.map((one) => -perMm * pitchMm * one));
   const answers = solveSymmetric(matrix, loads);
-  const along = (shape: readonly number[], answer: readonly number[]) =>
-    shape.reduce((sum, one, at) => sum + one * (answer[at] as number), 0);
+  const along = (shape: readonly number[], answer: readonly number[]) => {
+    let sum = 0;
+    for (let at = 0; at < size; at++) sum += (shape[at] as number) * (answer[at] as number);
+    return sum;
+  };
   const each = (of: (spoke: (typeof spokes)[number], answer: number[], same: boolean) => number) =>
     spokes.map((spoke, row) => answers.map((answer, column) => of(spoke, answer, row === column)));
   return {

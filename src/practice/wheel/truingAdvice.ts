@@ -87,12 +87,15 @@ function finestNeeded(state: WheelState, targetsN: readonly number[], influence:
   if (inQuarters.within) return quarters;
   const halved = (rows: number[][]) => rows.map((row) => row.map((one) => one / 2));
   const { sideways, outward, tension } = influence;
-  const finer = nextTurns(state, targetsN, BANDS, {
+  // From where the quarters lead: most of the way is the same.
+  const reached = { ...inQuarters.expected, outwardMm: placed(inQuarters.expected.outwardMm, 0) };
+  const finer = nextTurns(reached, targetsN, BANDS, {
     ...{ sideways: halved(sideways), outward: halved(outward), tension: halved(tension) },
   });
   const better =
     finer.within || worstShare(finer.expected, targetsN) < worstShare(inQuarters.expected, targetsN) - 1e-9;
-  return better ? { ...finer, eighths: finer.quarters } : quarters;
+  const eighths = quarters.eighths.map((turn, at) => turn + (finer.quarters[at] as number));
+  return better ? { ...finer, eighths } : quarters;
 }
 
 /**
