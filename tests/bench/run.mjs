@@ -2,9 +2,16 @@
 import { benchExchange } from './exchange.mjs';
 import { benchFit } from './fit.mjs';
 import { benchProduct } from './product.mjs';
+import { benchSeal } from './seal.mjs';
 import { benchWheels } from './wheels.mjs';
 
-const parts = { product: benchProduct, fit: benchFit, exchange: benchExchange, wheels: benchWheels };
+const parts = {
+  product: benchProduct,
+  fit: benchFit,
+  exchange: benchExchange,
+  seal: benchSeal,
+  wheels: benchWheels,
+};
 const only = process.env.BENCH_ONLY;
 if (only && !(only in parts)) throw new Error(`BENCH_ONLY is one of ${Object.keys(parts).join(', ')}`);
 

@@ -31,8 +31,6 @@ export function leastSquares(
   const rest = y.map((value, i) => value / sigmas[i]!);
   const r: number[][] = q.map(() => new Array<number>(n).fill(0));
   const along: number[] = [];
-  const dot = (a: readonly number[], b: readonly number[]) =>
-    a.reduce((sum, value, i) => sum + value * b[i]!, 0);
   const take = (from: number[], what: readonly number[], much: number) => {
     for (let i = 0; i < many; i++) from[i]! -= much * what[i]!;
   };
@@ -58,6 +56,12 @@ export function leastSquares(
   const factors = inverse.map((row) => dot(row, along));
   const covariance = inverse.map((row) => inverse.map((other) => dot(row, other)));
   return { factors, covariance, chiSquare: dot(rest, rest), spare: many - n };
+}
+
+function dot(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
 }
 
 /** The inverse of an upper triangle. */

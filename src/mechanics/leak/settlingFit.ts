@@ -66,7 +66,8 @@ function lowestBetween(of: (x: number) => number, from: number, to: number): num
   let [a, b] = [from, to];
   let [c, d] = [b - GOLDEN * (b - a), a + GOLDEN * (b - a)];
   let [atC, atD] = [of(c), of(d)];
-  for (let turn = 0; turn < 60; turn++) {
+  // As fine as the flat bottom of a sum of squares can be told.
+  for (let turn = 0; turn < 40; turn++) {
     if (atC < atD) {
       [b, d, atD] = [d, c, atC];
       c = b - GOLDEN * (b - a);
