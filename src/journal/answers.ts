@@ -27,10 +27,12 @@ export interface DueLine {
   startedAtMs: number;
   /** The bike is put away. */
   away?: true;
+  /** What a timer was moved by with the phone's clock: it is still the same instant to the person. */
+  movedMs?: number;
 }
 
 /** Something that waits or falls due, by an instant, by rides or by distance, whichever comes first. */
-export interface Duty extends Omit<DueLine, 'is' | 'bikeId' | 'dueAtMs'> {
+export interface Duty extends Omit<DueLine, 'is' | 'bikeId' | 'dueAtMs' | 'movedMs'> {
   is: DueLine['is'] | 'tool';
   /** Absent for a tool, which is on no bike. */
   bikeId?: Id;

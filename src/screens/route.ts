@@ -55,8 +55,6 @@ const NAMED: Partial<Record<Route['at'], string>> = {
   sheet: 'bikeId',
   workings: 'jointId',
 };
-/** Screens that open at one thing on them: a timer, a problem, a re-check, what was asked for from a notice. */
-const OPENS = new Set(['bike', 'rechecks', 'seal']);
 const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings', 'check']);
 
 /** What stands behind a percent sign and is no letter is taken as it is written: nothing has such a name. */
@@ -77,10 +75,9 @@ export function routeOf(hash: string): Route {
   if (PLAIN.has(at)) return { at } as Route;
   // Asked for by its own name: every object also answers to `constructor` and the like.
   const field = Object.hasOwn(NAMED, at) ? NAMED[at as Route['at']] : undefined;
-  if (field && id !== '') {
-    const opened = open !== '' && OPENS.has(at) ? { open: decoded(open) } : {};
-    return { at, [field]: decoded(id), ...opened } as unknown as Route;
-  }
+  // Behind it what a screen opens at: a timer, a problem, a re-check, what was asked for from a notice.
+  if (field && id !== '')
+    return { at, [field]: decoded(id), ...(open && { open: decoded(open) }) } as unknown as Route;
   return { at: 'home' };
 }
 
@@ -89,10 +86,11 @@ export function routeOf(hash: string): Route {
  * @example hrefOf({ at: 'bike', bikeId: 'b1' }) //=> '#/bike/b1'
  */
 export function hrefOf(route: Route): string {
-  const field = NAMED[route.at];
-  const id = field ? (route as unknown as Record<string, string>)[field] : undefined;
-  const open = 'open' in route && route.open !== undefined ? [route.open] : [];
-  return `#/${[route.at, ...(id === undefined ? [] : [id]), ...open].map(encodeURIComponent).join('/')}`;
+  const ids = route as unknown as Record<string, string | undefined>;
+  return `#/${[route.at, ids[NAMED[route.at] ?? ''], ids['open']]
+    .filter((id) => id !== undefined)
+    .map(encodeURIComponent)
+    .join('/')}`;
 }
 
 /** Goes there. `replace` leaves no step to come back to, as after saving a form. */

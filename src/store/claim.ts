@@ -6,6 +6,9 @@ import { due, momentOf } from './read.ts';
 /** Claims older than this belong to duties long done with. */
 const FORGET_MS = 400 * 86_400_000;
 
+/** A timer that was moved along with the phone's clock ends at the same instant as before. */
+const claimOf = ({ key, dueAtMs, movedMs = 0 }: DueLine) => `${key}@${dueAtMs - movedMs}`;
+
 /**
  * What has fallen due and was not announced yet. Claiming happens in one transaction: of page, other
  * tabs and worker, the first gets the line and the others find nothing, so each instant is announced once. In quiet
@@ -18,10 +21,10 @@ export async function claimDue(db: Database, nowMs: number): Promise<DueLine[]> 
   if (lines.length === 0) return [];
   const tx = db.transaction('announced', 'readwrite', { durability: 'strict' });
   tx.done.catch(() => {});
-  const keys = lines.map((line) => `${line.key}@${line.dueAtMs}`);
+  const keys = lines.map(claimOf);
   const known = await Promise.all(keys.map((key) => tx.store.getKey(key)));
   const mine = lines.filter((_line, at) => known[at] === undefined);
-  for (const line of mine) tx.store.put({ key: `${line.key}@${line.dueAtMs}`, atMs: nowMs }).catch(() => {});
+  for (const line of mine) tx.store.put({ key: claimOf(line), atMs: nowMs }).catch(() => {});
   if (mine.length > 0) {
     for (const claim of await tx.store.getAll()) {
       if (claim.atMs < nowMs - FORGET_MS) tx.store.delete(claim.key).catch(() => {});

@@ -37,7 +37,7 @@ function dueLine(item: Row, bikes: Map<Id, RowOf['bike']>, joints: Map<Id, RowOf
   const { name: bikeName = '', putAway } = bikes.get(bikeId) ?? {};
   const about =
     item.is === 'wait'
-      ? { id: item.waitId, kind: item.waitKind, startedAtMs: item.startedAtMs }
+      ? { id: item.waitId, kind: item.waitKind, startedAtMs: item.startedAtMs, movedMs: item.clockMovedMs }
       : item.is === 'recheck'
         ? { id: item.recheckId, kind: item.kind, startedAtMs: item.setAtMs }
         : { id: item.defectId, kind: item.decision, startedAtMs: item.foundAtMs };

@@ -5,10 +5,9 @@ test.each<[string, Route]>([
   ['#/bike/b1', { at: 'bike', bikeId: 'b1' }],
   ['#/history/b%3Ab1', { at: 'history', place: 'b:b1' }],
   ['#/tools', { at: 'tools' }],
-  // What a notice is about opens at once; screens that open at nothing leave it out.
+  // What a notice is about opens at once.
   ['#/rechecks/b1/r%2F1', { at: 'rechecks', bikeId: 'b1', open: 'r/1' }],
   ['#/bike/b1/', { at: 'bike', bikeId: 'b1' }],
-  ['#/plan/b1/x', { at: 'plan', bikeId: 'b1' }],
   // An address that names none leads home.
   ['', { at: 'home' }],
   ['#/bike/', { at: 'home' }],
