@@ -186,13 +186,13 @@ export function SealWork({ view, settings, stepId, asked }: SealWorkProps) {
           verdict={seal?.verdict}
           unit={settings.pressureUnit}
         />
-        {wait && look === 'running' && reminders && <reminders.WhenOver wait={wait} />}
         <SealState {...{ outlook, nowMs }} unit={settings.pressureUnit} />
         <SealCurve
           outlook={outlook}
           ceilingBar={ceiling.ok ? ceiling.ceilingBar : undefined}
           unit={settings.pressureUnit}
         />
+        {wait && look === 'running' && reminders && <reminders.WhenOver wait={wait} />}
         <Ruler label="Log anything" />
         <SealTiles marks={marks} nowMs={nowMs} onMark={(mark) => make(mark)} />
         <NextMarkExtras {...{ joint, gathered }} />
