@@ -147,7 +147,7 @@ function descend(
 }
 
 /** Single turns that come nearest to helping; of these the pairs are tried. Own choice: more find nothing better. */
-const PAIRED_MOST = 20;
+const PAIRED_MOST = 40;
 
 /** The two turns that together help most; false when no two help. */
 function turnTwo(shares: Float64Array, columns: readonly Float64Array[], quarters: number[]): boolean {
