@@ -1,4 +1,5 @@
 // Measures against floors taken in the same run. Prints one JSON object.
+import { benchEar } from './ear.mjs';
 import { benchExchange } from './exchange.mjs';
 import { benchFit } from './fit.mjs';
 import { benchProduct } from './product.mjs';
@@ -11,6 +12,7 @@ const parts = {
   exchange: benchExchange,
   seal: benchSeal,
   wheels: benchWheels,
+  ear: benchEar,
 };
 const only = process.env.BENCH_ONLY;
 if (only && !(only in parts)) throw new Error(`BENCH_ONLY is one of ${Object.keys(parts).join(', ')}`);

@@ -17,23 +17,39 @@ const LOBE = 2;
 /** Distance of the three fine steps about a peak, in places. */
 const FINE = 0.25;
 
-/** Powers at three places of the spectrum, summed in one go; `unit` is one place in radians per sample. */
-function threePowers(samples: Float64Array, unit: number, places: [number, number, number]): number[] {
-  const [a, b, c] = places.map((place) => 2 * Math.cos(unit * place)) as [number, number, number];
-  let [a1, a2, b1, b2, c1, c2] = [0, 0, 0, 0, 0, 0];
+/** Powers at four places of the spectrum, a step apart, summed in one go; `unit` is one place in radians per sample. */
+function fourPowers(
+  samples: Float64Array,
+  unit: number,
+  place: number,
+  step: number,
+): [number, number, number, number] {
+  const a = 2 * Math.cos(unit * place);
+  const b = 2 * Math.cos(unit * (place + step));
+  const c = 2 * Math.cos(unit * (place + 2 * step));
+  const d = 2 * Math.cos(unit * (place + 3 * step));
+  let [a1, a2, b1, b2, c1, c2, d1, d2] = [0, 0, 0, 0, 0, 0, 0, 0];
   for (let at = 0; at < samples.length; at += 1) {
     const sample = samples[at]!;
     const a0 = sample + a * a1 - a2;
     const b0 = sample + b * b1 - b2;
     const c0 = sample + c * c1 - c2;
+    const d0 = sample + d * d1 - d2;
     a2 = a1;
     a1 = a0;
     b2 = b1;
     b1 = b0;
     c2 = c1;
     c1 = c0;
+    d2 = d1;
+    d1 = d0;
   }
-  return [a1 * a1 + a2 * a2 - a * a1 * a2, b1 * b1 + b2 * b2 - b * b1 * b2, c1 * c1 + c2 * c2 - c * c1 * c2];
+  return [
+    a1 * a1 + a2 * a2 - a * a1 * a2,
+    b1 * b1 + b2 * b2 - b * b1 * b2,
+    c1 * c1 + c2 * c2 - c * c1 * c2,
+    d1 * d1 + d2 * d2 - d * d1 * d2,
+  ];
 }
 
 /** Top of the parabola through three logarithms one step apart, in steps from the middle one. */
@@ -107,27 +123,20 @@ export function toneFinder(sampleRate: number, lowHz: number, highHz: number, lo
       thin.into(samplesOf, samples, from);
       for (let at = 0; at < count; at += 1) samplesOf[at]! *= fade[at]!;
       const lowest = first - 1;
-      for (let at = 0; at < powers.length; at += 3) {
-        const place = lowest + at;
-        powers.set(
-          threePowers(samplesOf, unit, [place, place + 1, place + 2]).slice(0, powers.length - at),
-          at,
-        );
+      for (let at = 0; at < powers.length; at += 4) {
+        const four = fourPowers(samplesOf, unit, lowest + at, 1);
+        for (let more = 0; more < 4 && at + more < powers.length; more += 1) powers[at + more] = four[more]!;
       }
       const place = peakOf(powers, Number.NEGATIVE_INFINITY);
       if (place === null) return null;
       let whole = 0;
       for (let at = 1; at < powers.length - 1; at += 1) whole += powers[at]!;
       const rough = lowest + place + vertex(powers[place - 1]!, powers[place]!, powers[place + 1]!);
-      const fine = threePowers(samplesOf, unit, [rough - FINE, rough, rough + FINE]) as [
-        number,
-        number,
-        number,
-      ];
+      const [before, middle, after] = fourPowers(samplesOf, unit, rough - FINE, FINE);
       const second = peakOf(powers, place);
       return {
-        hz: (rough + FINE * vertex(...fine)) * placeHz,
-        power: fine[1] * (4 / count) ** 2,
+        hz: (rough + FINE * vertex(before, middle, after)) * placeHz,
+        power: middle * (4 / count) ** 2,
         clarity: lobeOf(powers, place) / whole,
         other:
           second === null
