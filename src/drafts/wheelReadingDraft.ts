@@ -2,8 +2,10 @@ import type { WheelReadings } from '../journal/aboutWheels.ts';
 import type { WheelRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
 import { type LengthUnit, type Typed, unitsOf } from '../mechanics/units.ts';
-import { type ReadTension, readTension } from '../mechanics/wheels/spokeTensionRead.ts';
+import type { ReadPitch } from '../mechanics/wheels/spokeByEar.ts';
+import { readTension } from '../mechanics/wheels/spokeTensionRead.ts';
 import { quantityRefusals } from '../words/quantityRefusals.ts';
+import { pitchRefusals, UNMEASURED_SENTENCE } from '../words/wheel/earWords.ts';
 import { gaugeRefusals } from '../words/wheel/wheelWords.ts';
 
 /** What is read at each spoke on a walk round the wheel. */
@@ -41,12 +43,24 @@ export type ReadReadings =
   | { ok: false; wrong: Record<string, string> };
 
 const MINUS = /^[-−]/;
+/** No spoke sounds above it. */
+const HIGHEST_HZ = 20_000;
 
 /** A number that may count the other way. */
 function signed(text: string) {
   const minus = MINUS.test(text.trim());
   const read = parseNumber(minus ? text.trim().slice(1) : text);
   return read.ok ? { ...read, value: minus ? -read.value : read.value } : read;
+}
+
+/** A pitch that was typed or heard. */
+function typedPitch(hz: number, byPitch: ((hz: number) => ReadPitch) | undefined) {
+  if (!byPitch) return { ok: false, sentence: UNMEASURED_SENTENCE } as const;
+  if (hz < 1) return { ok: false, sentence: pitchRefusals['too-low-for-spoke'] } as const;
+  const answer = byPitch(Math.min(hz, HIGHEST_HZ));
+  return answer.ok
+    ? ({ ok: true, read: hz, tensionN: answer.tensionN } as const)
+    : ({ ok: false, sentence: pitchRefusals[answer.reason] } as const);
 }
 
 /**
@@ -58,13 +72,13 @@ export function typedTension(
   text: string,
   readIn: WheelReadings['readIn'],
   gauge: WheelRow['gauge'],
-  byPitch?: (hz: number) => ReadTension,
+  byPitch?: (hz: number) => ReadPitch,
 ): { ok: true; read: number; tensionN: number } | { ok: false; sentence: string } | undefined {
   if (text.trim() === '') return undefined;
   const number = parseNumber(text);
   if (!number.ok) return { ok: false, sentence: quantityRefusals[number.reason] };
-  const answer = readIn === 'Hz' ? byPitch?.(number.value) : readTension(number.value, readIn, gauge);
-  if (!answer) return { ok: false, sentence: gaugeRefusals['not-a-number'] };
+  if (readIn === 'Hz') return typedPitch(number.value, byPitch);
+  const answer = readTension(number.value, readIn, gauge);
   return answer.ok
     ? { ok: true, read: number.value, tensionN: answer.tensionN }
     : { ok: false, sentence: gaugeRefusals[answer.reason] };
@@ -81,7 +95,7 @@ export function readReadings(
   draft: WheelReadingDraft,
   spokes: number,
   gauge: WheelRow['gauge'],
-  byPitch?: (hz: number, place: number) => ReadTension,
+  byPitch?: (hz: number, place: number) => ReadPitch,
 ): ReadReadings {
   const wrong: Record<string, string> = {};
   const length = (field: 'lateral' | 'radial' | 'dish'): Typed<LengthUnit> | undefined => {

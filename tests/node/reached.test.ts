@@ -6,7 +6,7 @@ const top = fileURLToPath(new URL('../..', import.meta.url));
 
 /** What waits for a page of its own, by its subject; a subject leaves the list when its page is built. */
 const waiting: Record<string, readonly RegExp[]> = {
-  wheels: [/^src\/mechanics\/(wheels|sound)\//, /^src\/sensing\/(microphone|speech)\.ts /],
+  wheels: [/^src\/mechanics\/wheels\//],
   sealing: [/^src\/mechanics\/tyres\/(rimTape|tyreVolume)\.ts /],
   // The screen for files is being built; its reading and writing landed first.
   files: [/^src\/exchange\//, /^src\/words\/fileRefusals\.ts /],

@@ -92,7 +92,7 @@ const THICK_ENDS_MM = { hub: 30, rim: 41 } as const;
 
 /**
  * A butted spoke as its three pieces; a plain one as one.
- * @param lengthMm 80 to 400 mm
+ * @param lengthMm 80 to 400 mm where it is butted
  * @param thinMm its middle, 1 to 4 mm
  * @param thickMm its ends; the same as the middle for a plain spoke
  * @throws RangeError when a figure is out of range
@@ -100,10 +100,10 @@ const THICK_ENDS_MM = { hub: 30, rim: 41 } as const;
  * @example buttedPieces(184, 1.8, 2) //=> 30 mm of 2, 113 mm of 1.8, 41 mm of 2
  */
 export function buttedPieces(lengthMm: number, thinMm: number, thickMm = thinMm): SpokePiece[] {
+  if (thinMm === thickMm) return [{ lengthMm, diameterMm: thinMm }];
   inRange('lengthMm', lengthMm, 80, 400);
   inRange('thinMm', thinMm, 1, 4);
   inRange('thickMm', thickMm, 1, 4);
-  if (thinMm === thickMm) return [{ lengthMm, diameterMm: thinMm }];
   const { hub, rim } = THICK_ENDS_MM;
   return [
     { lengthMm: hub, diameterMm: thickMm },

@@ -1,10 +1,8 @@
+import { numberText } from '../../mechanics/numberText.ts';
 import type { PluckFault } from '../../mechanics/sound/pluck.ts';
 import type { PluckSeries } from '../../mechanics/sound/pluckSeries.ts';
 import type { SpokeEar } from '../../mechanics/wheels/spokeByEar.ts';
 import { COMPARED_PERCENT } from '../../mechanics/wheels/spokePitch.ts';
-import type { CalibrationByEar } from '../../mechanics/wheels/spokePitchCalibration.ts';
-import { countWords } from '../phrases.ts';
-import { numberText } from '../quantityText.ts';
 
 /** What is said while the phone listens to spokes. */
 
@@ -46,22 +44,10 @@ export function seriesSentence(series: PluckSeries): string {
     : `${apart} Pluck again.`;
 }
 
-export const soundsLabels: Record<SpokeEar['sounds'], string> = {
-  free: 'Free spoke, full length',
-  pair: 'Two touching spokes together',
-  outer: 'Outer piece, crossing held still',
-};
-
 export const soundsDetails: Record<SpokeEar['sounds'], string> = {
   free: 'Lift the spoke clear of its partner, or it touches none.',
   pair: 'The tension shown is the mean of the two.',
   outer: 'Pinch the crossing and pluck between it and the rim.',
-};
-
-export const endsLabels: Record<SpokeEar['ends'], string> = {
-  'clamped-pinned': 'Hub fixed, nipple free to tilt (usual)',
-  'pinned-pinned': 'Both free to tilt',
-  'clamped-clamped': 'Both fixed',
 };
 
 /**
@@ -80,16 +66,8 @@ export function bandSentence(
     : `By itself within −${percent(lo)} to +${percent(hi)} %. ${compared}`;
 }
 
-/** What a calibration still needs; the number of known tensions where it stands. */
-export const calibrationSentences: Record<Extract<CalibrationByEar, { ok: false }>['reason'], string> = {
-  'one-tension': 'Enter two known tensions to calibrate.',
-  'tensions-too-close': 'Known tensions are too close. One needs to be a quarter higher.',
-  'pitch-against-tension': 'The higher tension needs the higher pitch. Check the pairs.',
-};
-
-/** @example calibratedSentence(2) //=> 'Calibrated with 2 known tensions.' */
-export const calibratedSentence = (count: number): string =>
-  `Calibrated with ${countWords(count, 'known tension')}.`;
+/** A pitch without the sizes of rim and hub. */
+export const UNMEASURED_SENTENCE = 'Enter the sizes of rim and hub first: a pitch needs the spoke’s length.';
 
 export const pitchRefusals: Record<'too-low-for-spoke' | 'too-high-for-spoke', string> = {
   'too-low-for-spoke': 'Too low: this spoke sounds higher even without tension.',

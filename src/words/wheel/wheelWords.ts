@@ -31,11 +31,12 @@ export const momentLabels: Record<WheelMoment, string> = {
   later: 'Later on',
 };
 
-export const readInLabels: Record<Exclude<WheelReadings['readIn'], 'Hz'>, string> = {
+export const readInLabels: Record<WheelReadings['readIn'], string> = {
   N: 'N',
   kgf: 'kgf',
   '[lbf_av]': 'lbf',
   scale: 'Gauge scale',
+  Hz: 'By ear, Hz',
 };
 
 export const concernWords: Record<LacingConcern, string> = {

@@ -1,7 +1,7 @@
 import { Button } from '../../../controls/Button.tsx';
 import { Notice } from '../../../controls/frames/Notice.tsx';
+import { numberText } from '../../../mechanics/numberText.ts';
 import type { PitchWindow } from '../../../mechanics/wheels/spokePitch.ts';
-import { numberText } from '../../../words/quantityText.ts';
 import { FILTERED_SENTENCE, noSoundSentences } from '../../../words/wheel/earWords.ts';
 import { type SayAfter, useListening } from './useListening.ts';
 

@@ -18,7 +18,9 @@ import {
 import type { WheelMoment } from '../../../journal/aboutWheels.ts';
 import type { WheelRow } from '../../../journal/rows.ts';
 import { nextMoment } from '../../../practice/wheel/nextMoment.ts';
+import { wheelByEar } from '../../../practice/wheel/wheelEar.ts';
 import { countWords } from '../../../words/phrases.ts';
+import { UNMEASURED_SENTENCE } from '../../../words/wheel/earWords.ts';
 import { momentLabels, readInLabels } from '../../../words/wheel/wheelWords.ts';
 import { Absent } from '../../Absent.tsx';
 import { SaveNotice } from '../../bike/sheets/SaveNotice.tsx';
@@ -50,9 +52,10 @@ function ReadingOf({ wheel }: { wheel: WheelRow }) {
   const [walk, setWalk] = useState<Walk>();
   const [wrong, setWrong] = useState<Record<string, string>>({});
   const { run, save } = useRun();
-  if (walk) return <SpokeWalk {...{ wheel, walk, draft, change }} onDone={() => setWalk(undefined)} />;
+  const byEar = draft.readIn === 'Hz' ? wheelByEar(wheel) : undefined;
+  if (walk) return <SpokeWalk {...{ wheel, walk, draft, change, byEar }} onDone={() => setWalk(undefined)} />;
   const keep = async () => {
-    const read = readReadings(draft, spokes, gauge);
+    const read = readReadings(draft, spokes, gauge, byEar && ((hz, place) => byEar.read(place, hz)));
     setWrong(read.ok ? (read.empty ? { none: 'Nothing is read yet.' } : {}) : read.wrong);
     if (!read.ok || read.empty || save.is === 'saving') return;
     const command = { type: 'read-wheel', wheelId, ...read.readings } as const;
@@ -115,9 +118,10 @@ function ReadingOf({ wheel }: { wheel: WheelRow }) {
           <Filters
             label="Tension is read in"
             tabs={readInTabs}
-            on={draft.readIn === 'Hz' ? [] : [draft.readIn]}
+            on={[draft.readIn]}
             onToggle={(readIn) => change({ readIn })}
           />
+          {draft.readIn === 'Hz' && !byEar && <Notice kind="caution" title={UNMEASURED_SENTENCE} />}
           {draft.readIn === 'scale' && !gauge?.length && (
             <Notice kind="caution" title="The gauge has no table yet">
               Add its rows under Edit, Table of your gauge.

@@ -8,14 +8,18 @@ import type { WheelRow } from '../../../journal/rows.ts';
 import { numberText } from '../../../mechanics/numberText.ts';
 import { readingOrder } from '../../../practice/wheel/nextMoment.ts';
 import { pictureFigures } from '../../../practice/wheel/pictureFigures.ts';
+import type { WheelByEar } from '../../../practice/wheel/wheelEar.ts';
 import { onSide } from '../../../words/wheel/wheelWords.ts';
 import { Waits } from '../../Waits.tsx';
+import { EarPart } from './EarPart.tsx';
 
 export interface SpokeWalkProps {
   wheel: WheelRow;
   walk: Walk;
   draft: WheelReadingDraft;
   change: (changed: Partial<WheelReadingDraft>) => void;
+  /** where tensions are read by ear, and rim and hub are measured */
+  byEar: WheelByEar | undefined;
   onDone: () => void;
 }
 
@@ -31,7 +35,7 @@ const ways: Record<Exclude<Walk, 'tension'>, readonly [string, string]> = {
 };
 
 /** One spoke after the other, with big keys: what it reads, or where the rim stands beside it. */
-export function SpokeWalk({ wheel, walk, draft, change, onDone }: SpokeWalkProps) {
+export function SpokeWalk({ wheel, walk, draft, change, byEar, onDone }: SpokeWalkProps) {
   const layout = pictureFigures(wheel)?.layout ?? [];
   const [sidesApart, setSidesApart] = useState(true);
   const order = readingOrder(layout, sidesApart);
@@ -52,7 +56,10 @@ export function SpokeWalk({ wheel, walk, draft, change, onDone }: SpokeWalkProps
   const put = (typed: string) => change({ [walk]: values.map((old, at) => (at === place ? typed : old)) });
   const bare = minus ? value.slice(1) : value;
   const next = () => (turn + 1 < order.length ? setTurn(turn + 1) : onDone());
-  const answer = walk === 'tension' ? typedTension(value, draft.readIn, wheel.gauge) : undefined;
+  const answer =
+    walk === 'tension'
+      ? typedTension(value, draft.readIn, wheel.gauge, byEar && ((hz) => byEar.read(place, hz)))
+      : undefined;
   const before = wheel.readings.toSorted((a, b) => b.atMs - a.atMs)[0]?.tensionsN[place];
   const unit =
     walk !== 'tension' ? 'mm' : draft.readIn === 'scale' || draft.readIn === 'Hz' ? 'N' : draft.readIn;
@@ -73,7 +80,15 @@ export function SpokeWalk({ wheel, walk, draft, change, onDone }: SpokeWalkProps
           label={`${labels[walk]}, ${turn + 1} of ${order.length}`}
           typed={bare}
           unit={unit}
-          unitText={walk === 'tension' && draft.readIn === 'scale' ? 'on the gauge' : undefined}
+          unitText={
+            walk !== 'tension'
+              ? undefined
+              : draft.readIn === 'scale'
+                ? 'on the gauge'
+                : draft.readIn === 'Hz'
+                  ? 'Hz'
+                  : undefined
+          }
           onTyped={(typed) => put(minus && typed !== '' ? `-${typed}` : typed)}
           onDone={next}
           error={answer?.ok === false ? answer.sentence : undefined}
@@ -84,6 +99,18 @@ export function SpokeWalk({ wheel, walk, draft, change, onDone }: SpokeWalkProps
               tabs={ways[walk].map((label, at) => ({ value: at === 0 ? '+' : '-', label }))}
               on={[minus ? '-' : '+']}
               onToggle={(way) => put(way === '-' ? `-${bare || '0'}` : bare)}
+            />
+          )}
+          {walk === 'tension' && draft.readIn === 'Hz' && byEar && (
+            <EarPart
+              {...{ byEar, place, spoke: spoke.spoke }}
+              next={layout[order[turn + 1] ?? -1]?.spoke}
+              unit={wheel.target?.unit ?? 'N'}
+              hz={answer?.ok ? answer.read : undefined}
+              onHeard={(hz) => {
+                put(hz.toFixed(1));
+                if (turn + 1 < order.length) setTurn(turn + 1);
+              }}
             />
           )}
           {walk === 'tension' && (

@@ -1,10 +1,5 @@
 import { expect, test } from 'vitest';
-import {
-  bandSentence,
-  calibratedSentence,
-  seriesSentence,
-  spokenReading,
-} from '../../../../src/words/wheel/earWords.ts';
+import { bandSentence, seriesSentence, spokenReading } from '../../../../src/words/wheel/earWords.ts';
 
 test('the plucks that are missing', () => {
   expect(seriesSentence({ state: 'more', missing: 3 })).toBe('Pluck three times.');
@@ -25,6 +20,3 @@ test('what is said aloud', () => {
   expect(spokenReading(3, '1010', 5)).toBe('Spoke 3: 1010. Next: 5.');
   expect(spokenReading(36, '980', undefined)).toBe('Spoke 36: 980. All done.');
 });
-
-test('known tensions are counted', () =>
-  expect(calibratedSentence(2)).toBe('Calibrated with 2 known tensions.'));
