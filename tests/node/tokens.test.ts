@@ -57,7 +57,7 @@ describe('sizes and colours are the tokens of look.css', () => {
 
   test('a size of text is a token', () => {
     const sized = ({ property, value }: Line) =>
-      (property === 'font-size' && !/^(var\(--(type|drawn)-(\d+|mark)\)|inherit)$/.test(value)) ||
+      (property === 'font-size' && !/^(var\(--(type|drawn)-(\d+|mark|beside)\)|inherit)$/.test(value)) ||
       property === 'font';
     // A figure fills its line: its least and its most are tokens.
     const figure = ({ value }: Line) =>
