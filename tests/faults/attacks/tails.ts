@@ -18,6 +18,9 @@ function logOf(profile: string): string {
   return join(folder, store, last);
 }
 
+/** By then the second copy has followed: within a second. */
+const COPIED_MS = 1000;
+
 /** Words of the first screen that only stand there while nothing was ever written down. */
 const GREETING = 'made from mixed parts';
 
@@ -48,6 +51,29 @@ function verdictOf({ missing, journal, greeted }: Seen): string {
   return 'some gone';
 }
 
+/** Brings back by the screens whatever the second copy holds and the store does not. */
+async function bringBack(phone: Phone, origin: string): Promise<void> {
+  const { page } = phone;
+  await page.goto(`${origin}/#/home`);
+  await page.getByRole('heading', { level: 1 }).first().waitFor();
+  const restore = page.getByRole('button', { name: 'Restore the logbook' });
+  const check = page.getByRole('button', { name: 'Check now' });
+  // Where nothing of the logbook is left, the first screen itself offers it.
+  if ((await readStored(page)).lines.length === 0) {
+    await restore.click();
+    await restore.waitFor({ state: 'detached' });
+    return;
+  }
+  await page.goto(`${origin}/#/check`);
+  await check.click();
+  const wrong = page.getByText('Something is wrong');
+  await page.getByText('Nothing wrong').or(wrong).first().waitFor();
+  const fromCopy = page.getByRole('button', { name: 'Restore from the second copy' });
+  if ((await fromCopy.count()) === 0) return;
+  await fromCopy.click();
+  await page.getByText('brought back').waitFor();
+}
+
 async function oneCut(at: number, ground: Ground, sums: Map<string, number>): Promise<void> {
   const { served } = ground;
   const dice = ground.dice.named(`cut ${at}`);
@@ -70,7 +96,7 @@ async function oneCut(at: number, ground: Ground, sums: Map<string, number>): Pr
     const known = knownFrom(await readStored(phone.page));
     const orders = Array.from({ length: dice.whole(5, 40) }, () => randomOrder(dice, known));
     await give(phone.page, orders, 5);
-    await rest(200);
+    await rest(COPIED_MS);
     const flushed = statSync(logOf(profile)).size;
     await typeAndLeave(phone.page, dice);
     await rest(dice.whole(0, 300));
@@ -86,32 +112,37 @@ async function oneCut(at: number, ground: Ground, sums: Map<string, number>): Pr
     if (afterFirst.journal > 0) await takeDoor(first.page);
     // What is taken as saved from now on must be there at the next start as well.
     const answers = afterFirst.journal > 0 ? await give(first.page, [{ command: partOrder(undefined) }]) : [];
-    await rest(100);
+    await rest(COPIED_MS);
     await cutOff(first);
 
     const second = await open();
     const afterSecond = await look(second, served.origin, kept);
+    await bringBack(second, served.origin);
+    const { lost, wrong } = kept.check(await readStored(second.page));
     await cutOff(second);
+    for (const [start, { greeted }] of [afterFirst, afterSecond].entries())
+      if (greeted) wrong.push(`start ${start + 1} greeted as new, with ${kept.size} acknowledged`);
     const added = answers.some(({ is }) => is === 'done') ? 'one more taken' : 'none taken';
     const line = `cut ${where}: first start ${verdictOf(afterFirst)}, ${added}, second start ${verdictOf(afterSecond)}`;
     sums.set(line, (sums.get(line) ?? 0) + 1);
     ground.finds.say(
       `${at}: ${bytes} of ${size} bytes (${flushed} flushed), missing ${afterFirst.missing} then ${afterSecond.missing} of ${kept.size}; ${line}`,
     );
-    ground.finds.attacked(`cut ${at}`, { lost: [], wrong: [] });
+    ground.finds.attacked(`cut ${at}`, { lost, wrong });
   } finally {
     throwAway(profile);
   }
 }
 
 /**
- * What the browser makes of a log whose end is torn, as by a battery that dies while a note is typed. It only tells;
- * whether anything is lost is then the matter of the copy outside the store.
+ * A log whose end is torn, as by a battery that dies while a note is typed: the browser may throw the whole store away
+ * at either start. Nothing that was acknowledged a second before may be lost for good, and neither start may greet.
  */
 export const tails: Attack = {
   name: 'tails',
-  about: 'the log of the store is cut back by 1 to 700 bytes after a kill, and the app is started twice',
-  counted: false,
+  about:
+    'the log of the store is cut back by 1 to 700 bytes after a kill, the app is started twice, and what the second copy holds is brought back',
+  counted: true,
   async run(ground) {
     const sums = new Map<string, number>();
     await inLanes(ground.times(50), ground, (at) => oneCut(at, ground, sums));
