@@ -52,6 +52,71 @@ function namesInside(entries: readonly Entry[], table: NameTable): void {
 const countNames = (table: NameTable): number =>
   Object.values(table).reduce((sum, names) => sum + names.size, 0);
 
+interface AskedNames {
+  bikes: readonly Id[];
+  parts: readonly Id[];
+  joints: readonly Id[];
+  /** Tools and wheels, all of them. */
+  tools: boolean;
+}
+
+/** Reads the names that are asked for; what a bike knows by name is not asked for again. */
+async function readInto(table: NameTable, logbook: Logbook, asked: AskedNames): Promise<void> {
+  await Promise.all(asked.bikes.map((bikeId) => namesOfBike(logbook, bikeId, table)));
+  if (asked.tools) {
+    for (const { toolId, name } of await logbook.read('tools', {})) table.tool.set(toolId, name);
+    for (const { wheelId, name } of await logbook.read('wheels', {})) table.wheel.set(wheelId, name);
+  }
+  await Promise.all([
+    ...asked.parts
+      .filter((id) => !table.part.has(id))
+      .map(async (partId) => {
+        const seen = await logbook.read('part', { partId });
+        if (seen) table.part.set(partId, partCalled(seen.part.name, seen.part.label));
+      }),
+    ...asked.joints
+      .filter((id) => !table.joint.has(id))
+      .map(async (jointId) => {
+        const seen = await logbook.read('joint', { jointId });
+        if (seen) table.joint.set(jointId, seen.joint.name);
+      }),
+  ]);
+}
+
+function namesIn(table: NameTable): Names {
+  const look = (kind: NamedKind) => (id: Id) => table[kind].get(id);
+  return {
+    bike: look('bike'),
+    part: look('part'),
+    joint: look('joint'),
+    step: look('step'),
+    wait: look('wait'),
+    recheck: look('recheck'),
+    defect: look('defect'),
+    tool: look('tool'),
+    wheel: look('wheel'),
+  };
+}
+
+/** Everything that is named in entries, and these parts, read once. */
+export async function readNames(
+  logbook: Logbook,
+  entries: readonly Entry[],
+  parts: readonly Id[],
+): Promise<Names> {
+  const table = emptyTable();
+  const abouts = entries.map(entryAbout);
+  const once = (ids: readonly Id[]) => [...new Set(ids)];
+  await readInto(table, logbook, {
+    bikes: once(abouts.flatMap((about) => about.bikes)),
+    parts: once([...parts, ...abouts.flatMap((about) => about.parts)]),
+    joints: once(abouts.flatMap((about) => about.joints)),
+    tools: true,
+  });
+  namesInside(entries, table);
+  return namesIn(table);
+}
+
 /** What is named in entries and on rows, read once each and kept while the screen is open. */
 export function useNames(
   entries: readonly Entry[],
@@ -82,29 +147,12 @@ export function useNames(
       const newBikes = first('b', [
         ...new Set([...bikes.split(','), ...abouts.flatMap((about) => about.bikes)]),
       ]);
-      await Promise.all(newBikes.map((bikeId) => namesOfBike(logbook, bikeId, table)));
-      if (first('t', ['all']).length > 0) {
-        for (const { toolId, name } of await logbook.read('tools', {})) table.tool.set(toolId, name);
-        for (const { wheelId, name } of await logbook.read('wheels', {})) table.wheel.set(wheelId, name);
-      }
+      const tools = first('t', ['all']).length > 0;
       const newParts = first('p', [
         ...new Set([...parts.split(','), ...abouts.flatMap((about) => about.parts)]),
       ]);
       const newJoints = first('j', [...new Set(abouts.flatMap((about) => about.joints))]);
-      await Promise.all([
-        ...newParts
-          .filter((id) => !table.part.has(id))
-          .map(async (partId) => {
-            const seen = await logbook.read('part', { partId });
-            if (seen) table.part.set(partId, partCalled(seen.part.name, seen.part.label));
-          }),
-        ...newJoints
-          .filter((id) => !table.joint.has(id))
-          .map(async (jointId) => {
-            const seen = await logbook.read('joint', { jointId });
-            if (seen) table.joint.set(jointId, seen.joint.name);
-          }),
-      ]);
+      await readInto(table, logbook, { bikes: newBikes, parts: newParts, joints: newJoints, tools });
       namesInside(fresh, table);
       // Only new names make sentences read differently.
       if (countNames(table) !== known && alive.current) setBeat((old) => old + 1);
@@ -112,19 +160,9 @@ export function useNames(
     // Without a name the sentence says so; the entry itself is there.
     read().catch(() => undefined);
   }, [logbook, entries, parts, bikes]);
-  return useMemo(() => {
-    const look = (kind: NamedKind) => (id: Id) => table[kind].get(id);
-    return {
-      bike: look('bike'),
-      part: look('part'),
-      joint: look('joint'),
-      step: look('step'),
-      wait: look('wait'),
-      recheck: look('recheck'),
-      defect: look('defect'),
-      tool: look('tool'),
-      wheel: look('wheel'),
-    };
+  return useMemo(
+    () => namesIn(table),
     // A new object at each beat, so that sentences are told anew with the names that came in.
-  }, [table, beat]);
+    [table, beat],
+  );
 }
