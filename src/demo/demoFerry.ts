@@ -61,7 +61,8 @@ export function writeFerry(pen: DemoPen): void {
     });
   }
   for (const made of ferryJoints) pen.write(made);
-  const steps = planned(pen, ferryJoints, new Map(ferryParts.map(([key, , name]) => [key, name])));
+  const parts = ferryParts.map(([key, , name, kind, more]) => ({ partId: id(key), name, kind, ...more }));
+  const steps = planned(pen, ferryJoints, parts);
   pen.at(215, 90);
   buildAll(pen, steps, ferryTorques);
   pen.at(215, 200);
@@ -208,7 +209,7 @@ export function writeFerry(pen: DemoPen): void {
   });
   pen.at(98, 0);
   pen.write({ type: 'end-wait', waitId: id('cure-f-j-rotor-2'), outcome: 'looked' });
-  release(pen, 'ride', 'New front rotor');
+  release(pen, 'first-ride', 'New front rotor; short rides until it is bedded in');
   for (const [days, km] of [
     [95, 7],
     [88, 21],

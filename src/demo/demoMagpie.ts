@@ -111,12 +111,18 @@ export function writeMagpie(pen: DemoPen): void {
     ),
   });
   for (const made of magpieJoints) pen.write(made);
-  const names = new Map<string, string>([
-    ...ferryParts.map(([key, , name]) => [key, name] as const),
-    ...magpieParts.map(({ key, name }) => [key, name] as const),
-    ...taken.flatMap(({ part }) => (part ? [[part.key, part.name] as const] : [])),
-  ]);
-  const steps = planned(pen, magpieJoints, names);
+  const parts = [
+    ...ferryParts.map(([key, , name, kind, more]) => ({ partId: id(key), name, kind, ...more })),
+    ...[...magpieParts, ...taken.flatMap(({ part }) => part ?? [])].map(({ key, ...part }) => ({
+      partId: id(key),
+      ...part,
+    })),
+  ].filter(({ partId }) =>
+    magpieJoints.some(
+      ({ partIds, between }) => partIds.includes(partId) || between.some((item) => item.partId === partId),
+    ),
+  );
+  const steps = planned(pen, magpieJoints, parts);
   const fetched = taken.flatMap(({ part }) => (part ? [fetchStep(part.key)] : [])).reverse();
   pen.at(1, 60);
   buildAll(pen, [...fetched, ...steps], torques, stepIdOf('m-j-post', 'torque'));

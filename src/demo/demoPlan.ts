@@ -1,7 +1,7 @@
 import type { Command } from '../journal/commands.ts';
 import { boltCount } from '../mechanics/screws/boltCount.ts';
-import { type JointToBuild, stepsFor } from '../planning/stepOrder.ts';
-import { type JointKind, jointKindRow } from '../standards/jointKinds.ts';
+import { jointToBuild, type TellingPart } from '../planning/jointToBuild.ts';
+import { stepsFor } from '../planning/stepOrder.ts';
 import type { DemoPen } from './demoPen.ts';
 import { demoKeyOf, id, type JointCommand, typedNm } from './demoWords.ts';
 
@@ -14,38 +14,27 @@ export interface DemoStep {
   bolts: number;
 }
 
-/** Joints whose faces are not simply put together. */
-const ways: Partial<Record<JointKind, JointToBuild['way']>> = {
-  bead: 'seat',
-  'crown-race': 'press',
-  headset: 'press',
-};
-
 /** The id of a step, by its joint and what is done there. */
-export const stepIdOf = (jointKey: string, kind: DemoStep['kind']): string => id(`step-${jointKey}-${kind}`);
+export const stepIdOf = (jointKey: string, kind: DemoStep['kind'], work = ''): string =>
+  id(`step-${jointKey}-${kind}${work && `-${work}`}`);
 
 /**
  * Writes the steps of a bike down in the order of work, as "plan from the joints" would.
- * @param names names of the parts, by key
+ * @param parts the parts the joints name
  */
 export function planned(
   pen: DemoPen,
   joints: readonly JointCommand[],
-  names: ReadonlyMap<string, string>,
+  parts: readonly TellingPart[],
 ): DemoStep[] {
-  const nameOf = (partId: string) => names.get(demoKeyOf(partId)) ?? '';
   const byId = new Map(joints.map((joint) => [joint.jointId ?? '', joint]));
-  const toBuild = [...byId].sort().map(([jointId, { name, kind, partIds, between, fasteners, targets }]) => ({
-    ...{ jointId, name, order: jointKindRow(kind).buildOrder, way: ways[kind] ?? ('fit' as const) },
-    partNames: partIds.map(nameOf),
-    between: between.map((item) => (item.partId ? nameOf(item.partId) : item.kind.replace('-', ' '))),
-    locker: between.some((item) => item.kind === 'threadlocker'),
-    torqued: fasteners.length > 0 || targets.some((target) => target.torque),
-  }));
+  const toBuild = [...byId]
+    .sort()
+    .map(([jointId, joint]) => jointToBuild({ ...joint, jointId }, joints, parts));
   return stepsFor(toBuild).map(({ jointId, ...step }) => {
     const joint = byId.get(jointId);
     const jointKey = demoKeyOf(jointId);
-    const stepId = stepIdOf(jointKey, step.kind);
+    const stepId = stepIdOf(jointKey, step.kind, step.work);
     pen.write({ type: 'add-step', bikeId: joint?.bikeId ?? '', stepId, jointId, ...step });
     return { stepId, kind: step.kind, jointKey, bolts: boltCount(joint?.fasteners ?? []) };
   });

@@ -2,7 +2,8 @@ import type { AsBuilt } from '../journal/answers.ts';
 import type { JointRow, Locked, WaitRow } from '../journal/rows.ts';
 import { bondBroken } from '../planning/bondBroken.ts';
 import { fitText } from '../practice/joint/measuredFit.ts';
-import { jointKindRow } from '../standards/jointKinds.ts';
+import { countedAs, jointKindRow } from '../standards/jointKinds.ts';
+import { jointWork } from '../standards/jointWork.ts';
 import type { Names } from '../words/history/names.ts';
 import { called } from '../words/history/sentences.ts';
 import { betweenText, fastenerText, sealWords, targetText } from '../words/history/sentencesOfJoints.ts';
@@ -23,17 +24,18 @@ export interface When {
   atMs: number;
 }
 
-function workOn({ state, applied, fasteners, targets }: JointRow, { zone }: When): SheetLine[] {
+function workOn({ kind, state, applied, fasteners, targets }: JointRow, { zone }: When): SheetLine[] {
   if (state === 'hand-tight') return [loud('Work done', 'hand-tight, torque outstanding')];
   if (!applied) {
-    const wanted = fasteners.length > 0 || targets.some(({ torque }) => torque);
+    const wanted =
+      (fasteners.length > 0 && !jointWork[kind].noWrench) || targets.some(({ torque }) => torque);
     return [wanted ? loud('Work done', 'no torque on record') : field('Work done', 'no torque needed')];
   }
   const { applied: torque, bolts, passes, tool, marked, atMs, by } = applied;
   return [
     field(
       'Work done',
-      `tightened to ${quantityWords(torque)}, ${countWords(bolts, 'bolt')}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark put across' : ''}`,
+      `tightened to ${quantityWords(torque)}, ${countWords(bolts, countedAs(kind))}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark put across' : ''}`,
     ),
     field('Done on', whenWords(atMs, zone)),
     doneBy(by),

@@ -10,6 +10,7 @@ import type {
 } from '../mechanics/units.ts';
 import type { InstructionKind } from '../standards/checks/recheckSchedule.ts';
 import type { JointKind } from '../standards/jointKinds.ts';
+import type { WorkId } from '../standards/jointWork.ts';
 import type { ToolClass } from '../standards/screws/toolClasses.ts';
 
 export type Id = string;
@@ -165,6 +166,8 @@ export interface StepAbout {
   detail?: string;
   jointId?: Id;
   partId?: Id;
+  /** What is done at its joint beside putting it together and tightening it. */
+  work?: WorkId;
   /** Place in the list; a step put between two others takes the middle. */
   rank: number;
 }
@@ -289,6 +292,8 @@ export interface OpenItem {
   jointId?: Id;
   /** May not ride with it open. */
   blocks: boolean;
+  /** May ride only a first short ride with it open. */
+  blocksFull?: true;
 }
 
 /** When nothing is announced, by the clock on the wall; minutes after midnight, over midnight where from is later. */

@@ -2,6 +2,7 @@ import { brakeItems, fittedHere, type WrittenBike } from '../fit/fittedHere.ts';
 import { rearDrive } from '../fit/mattersHere.ts';
 import { pileOf } from '../fit/pileOf.ts';
 import { bondBroken } from '../planning/bondBroken.ts';
+import { stepTitle } from '../planning/stepOrder.ts';
 import { isBonded } from '../planning/unsetBonds.ts';
 import { notFitted } from '../standards/checks/notFitted.ts';
 import { gateOf, neverUntouched } from '../standards/checks/releaseGate.ts';
@@ -86,9 +87,9 @@ function openOfStep(rows: Rows, { state, title, kind, why, jointId, partId }: St
   const gate = gateOf({ jointKind: joint?.kind, partKind: part?.kind }, kind);
   const proven = gate?.provenByTorque && joint?.state === 'torqued';
   const blocks = !byItsJoint && joint?.matters !== false && !proven && gate?.[state] === 'stops';
-  // Several steps bear the name of one joint; what is to be done tells them apart.
-  const words =
-    state === 'open' ? `Step not done: ${title}, ${kind}` : `Step skipped: ${title}, ${kind}: ${why}`;
+  // Steps of earlier versions bear the name of their joint alone: what is to be done tells them apart.
+  const called = joint && title.startsWith(stepTitle(joint.name, '')) ? title : `${title}, ${kind}`;
+  const words = state === 'open' ? `Step not done: ${called}` : `Step skipped: ${called}: ${why}`;
   return [
     {
       what: state === 'open' ? 'step-open' : 'step-skipped',
@@ -140,6 +141,21 @@ function openWaits(rows: Rows, bikeId: Id, joints: readonly JointRow[], nowMs: n
       : [];
   });
   return [...running, ...cut];
+}
+
+/** Brakes still to be bedded in: that takes a ride, so it stops the full release and not the first short one. */
+function notBeddedIn(rows: Rows, bikeId: Id, joints: readonly JointRow[]): OpenItem[] {
+  const over = rows.group('recheck', `recheck-over@${bikeId}`).filter(({ kind }) => kind === 'brake-bed-in');
+  return joints
+    .filter(({ kind, state, matters }) => kind === 'rotor' && state !== 'apart' && matters)
+    .filter(({ jointId, madeAtMs }) => {
+      const answers = over.filter((one) => one.jointId === jointId && one.setAtMs >= madeAtMs);
+      return !answers.some(({ found, dropped }) => found === 'as-it-should' || dropped !== undefined);
+    })
+    .map(({ jointId, name }) => ({
+      ...{ what: 'step-open', jointId, blocks: false, blocksFull: true },
+      words: `Brake not bedded in: ${name}`,
+    }));
 }
 
 /** Whether a finding at this item of the pre-ride check may be put off until after the ride; unknown ones may not. */
@@ -221,8 +237,10 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
       }),
     ...steps.flatMap((step) => openOfStep(rows, step)),
     ...openWaits(rows, bikeId, joints, nowMs),
+    ...notBeddedIn(rows, bikeId, joints),
     ...rows
       .group('recheck', `recheck@${bikeId}`)
+      .filter(({ kind }) => kind !== 'brake-bed-in')
       .filter(({ dueAtMs }) => dueAtMs !== undefined && dueAtMs <= nowMs)
       .map(
         ({ title, jointId }): OpenItem => ({

@@ -1,7 +1,10 @@
 import type { JointRow, WaitRow } from '../journal/rows.ts';
 
 /** Whether a joint holds by a compound in its bore: it is written down so, or such a compound went on. */
-export const isBonded = ({ between, locked }: Pick<JointRow, 'between' | 'locked'>): boolean =>
+export const isBonded = ({
+  between,
+  locked,
+}: Pick<JointRow, 'between'> & { locked?: JointRow['locked'] }): boolean =>
   between.some(({ kind }) => kind === 'retaining-compound') || locked?.grade.startsWith('retaining') === true;
 
 /** A bond that does not hold yet, and since when it is on; without an instant, nothing was put on. */

@@ -102,6 +102,24 @@ export function jointKindRow(kind: JointKind): JointKindRow & { readonly kind: J
   return row as JointKindRow & { readonly kind: JointKind };
 }
 
+/** What its fasteners are called where they are no bolts. Common practice, no source. */
+const counted: Partial<Record<JointKind, string>> = {
+  ...{
+    spokes: 'nipple',
+    freewheel: 'freewheel',
+    lockring: 'lockring',
+    'bottom-bracket': 'cup',
+    pedal: 'pedal',
+  },
+  ...{ 'front-axle': 'nut', 'rear-axle': 'nut', 'thru-axle': 'axle' },
+};
+
+/**
+ * What the fasteners of a kind of joint are counted as; the plural takes an s.
+ * @example countedAs('pedal') //=> 'pedal'
+ */
+export const countedAs = (kind: JointKind): string => counted[kind] ?? 'bolt';
+
 /**
  * Whether a joint wants a wrench: it has fasteners that turn, or a torque was given for it. A tyre on its rim
  * does not.

@@ -100,6 +100,7 @@ export async function releaseNow(db: Database, bikeId: Id, nowMs: number): Promi
     group('wait', at('wait')),
     group('wait', at('wait-over')),
     group('recheck', at('recheck')),
+    group('recheck', at('recheck-over')),
     group('defect', at('defect')),
     group('finding', at('finding')),
     group('seal', at('seal')),

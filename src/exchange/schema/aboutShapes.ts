@@ -36,6 +36,7 @@ import { type FaceKind, faceKindIds } from '../../standards/faces/faceKinds.ts';
 import { type JointKind, jointKinds } from '../../standards/jointKinds.ts';
 import {
   above0,
+  exactly,
   type Fields,
   figure,
   flag,
@@ -207,6 +208,11 @@ export const stepAbout: Fields<StepAbout> = {
   detail: optional(text),
   jointId: optional(id),
   partId: optional(id),
+  work: optional(
+    oneOf({
+      ...{ tension: 1, true: 1, dish: 1, play: 1, turns: 1, count: 1, slack: 1, bleed: 1, cable: 1, pads: 1 },
+    }),
+  ),
   rank: figure(-MOST, MOST),
 };
 
@@ -329,6 +335,7 @@ export const openItem = record<OpenItem>({
   words: text,
   jointId: optional(id),
   blocks: flag,
+  blocksFull: optional(exactly(true)),
 });
 
 export const settings: Fields<Settings> = {

@@ -2,6 +2,7 @@ import type { Face, Measured } from '../../fit/faces/face.ts';
 import type { FemaleMaterial, Lubricant, ScrewMaterial } from '../../mechanics/screws/preloadRefusal.ts';
 import { recheckInstructions } from '../../standards/checks/recheckSchedule.ts';
 import { jointKinds } from '../../standards/jointKinds.ts';
+import type { WorkId } from '../../standards/jointWork.ts';
 import type { ToolClass } from '../../standards/screws/toolClasses.ts';
 import type {
   BarAbout,
@@ -204,6 +205,10 @@ export const stepKind: Check = oneOf<StepKind>({
   check: 1,
 });
 
+export const work: Check = oneOf<WorkId>({
+  ...{ tension: 1, true: 1, dish: 1, play: 1, turns: 1, count: 1, slack: 1, bleed: 1, cable: 1, pads: 1 },
+});
+
 export const waitKind: Check = oneOf<WaitKind>({ cure: 1, seal: 1, adhesive: 1, other: 1 });
 /** Sixty days: longer than any adhesive, seal or settling of this trade. Own judgement. */
 const LONGEST_WAIT_MS = 60 * 86_400_000;
@@ -332,6 +337,7 @@ export const openItem: Check = object<OpenItem>({
   words: text,
   jointId: maybe(id),
   blocks: flag,
+  blocksFull: maybe(exactly(true)),
 });
 
 export * from './choices.ts';

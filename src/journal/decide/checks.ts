@@ -1,4 +1,5 @@
 import { fittedHere } from '../../fit/fittedHere.ts';
+import { stopsStatement } from '../../planning/stopsStatement.ts';
 import { notFitted } from '../../standards/checks/notFitted.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody } from '../entries.ts';
@@ -72,8 +73,8 @@ export function releaseBike(rows: Rows, command: CommandOf<'release-bike'>, now:
   const by = words(command.by, 'name-missing');
   if (!now.openInPile) throw new RangeError('a release wants the fit check at hand');
   const open = openItems(rows, bikeId, now.nowMs, now.openInPile);
-  const blocking = open.filter(({ blocks }) => blocks);
   const { statement, restrictions } = command;
+  const blocking = open.filter((item) => stopsStatement(item, statement));
   if (statement !== 'not-to-ride' && blocking.length > 0) {
     refuse('must-not-be-deferred', blocking.map((item) => item.words).join('; '));
   }

@@ -1,9 +1,12 @@
+import { stepTitle } from '../../planning/stepOrder.ts';
 import { jointKinds } from '../../standards/jointKinds.ts';
 import type { CommandOf } from '../commands.ts';
 import type { Between, EntryBody, Id } from '../entries.ts';
 import { bikeOfPlace } from '../facts.ts';
 import type { Rows } from '../fold.ts';
+import { freeName } from '../freeName.ts';
 import type { JointRow } from '../rows.ts';
+import { stepList } from '../stepList.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -26,6 +29,26 @@ function checkParts(rows: Rows, bikeId: Id, partIds: Id[], between: Between[]): 
   }
 }
 
+/** The names of the joints of a bike that are together, but for one of them. */
+function namesBeside(rows: Rows, bikeId: Id, but?: Id): string[] {
+  const joints = rows.group('joint', `joint@${bikeId}`);
+  return joints.flatMap(({ jointId, name, state }) => (jointId === but || state === 'apart' ? [] : name));
+}
+
+/** The steps of a joint go by its name: with another name they get another title, and keep what is done. */
+function renamedSteps(rows: Rows, { jointId, bikeId, name }: JointRow, becomes: string): EntryBody[] {
+  const steps = stepList(rows.group('step', `step@${bikeId}`));
+  const taken = steps.map(({ title }) => title);
+  return steps
+    .filter((step) => step.jointId === jointId)
+    .filter(({ title }) => title === name || title.startsWith(stepTitle(name, '')))
+    .map(({ stepId, title }): EntryBody => {
+      const renamed = freeName(`${becomes}${title.slice(name.length)}`, taken);
+      taken.push(renamed);
+      return { type: 'step-described', stepId, bikeId, title: renamed };
+    });
+}
+
 export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
   const { kind, partIds, between, fasteners, targets, note } = command;
@@ -33,7 +56,7 @@ export function makeJoint(rows: Rows, command: CommandOf<'make-joint'>, now: Cir
   const { clamp, bar, extension, diameters } = command;
   checkParts(rows, bikeId, partIds, between);
   const row = jointKinds.find((one) => one.kind === kind) ?? refuse('malformed', String(kind));
-  const name = command.name.trim() === '' ? row.label : command.name.trim();
+  const name = freeName(command.name.trim() || row.label, namesBeside(rows, bikeId));
   const matters = command.matters ?? row.matters;
   const about = {
     name,
@@ -62,7 +85,8 @@ const asReleased = (value: unknown): string =>
 export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>): Ruling {
   const { type: _type, happenedAtMs: _at, jointId, ...about } = command;
   const joint = jointOf(rows, jointId);
-  if (about.name !== undefined) words(about.name, 'name-missing');
+  if (about.name !== undefined)
+    about.name = freeName(words(about.name, 'name-missing'), namesBeside(rows, joint.bikeId, jointId));
   if (about.partIds || about.between) {
     checkParts(rows, joint.bikeId, about.partIds ?? joint.partIds, about.between ?? joint.between);
   }
@@ -77,6 +101,7 @@ export function describeJoint(rows: Rows, command: CommandOf<'describe-joint'>):
       ...{ type: 'joint-described' as const, jointId, bikeId, ...about, ...clearing(joint, about) },
       ...{ wasMatters, revokes },
     }),
+    ...(about.name === undefined || about.name === joint.name ? [] : renamedSteps(rows, joint, about.name)),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { boltCount } from '../../mechanics/screws/boltCount.ts';
+import { headsetCap } from '../../planning/jointToBuild.ts';
 import { pullFigure } from '../../standards/checks/pullFigure.ts';
 import { pullInstructions } from '../../standards/checks/pullInstructions.ts';
 import {
@@ -8,6 +9,7 @@ import {
   type ScheduleRow,
   spanOfTurn,
 } from '../../standards/checks/recheckSchedule.ts';
+import { headsetWords, jointWork } from '../../standards/jointWork.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
@@ -51,11 +53,18 @@ function spanFor(rows: Rows, joint: JointRow, row: ScheduleRow, turn: number): S
   return span && { rides: span.afterRides, km: span.km, days: span.days };
 }
 
-/** What a check of this joint asks for, by the figure there is today. */
-export function instructionFor(joint: JointRow, kind: InstructionKind): { title: string; words: string } {
-  const { title, words } =
-    kind === 'retorque' ? pullInstructions[pullFigure(joint)] : recheckInstructions[kind];
-  return { title: checkTitle(joint.name, title), words };
+/** What a check of this joint asks for, by the figure there is today and the parts of its bike. */
+export function instructionFor(
+  rows: Rows,
+  joint: JointRow,
+  kind: InstructionKind,
+): { title: string; words: string } {
+  const asked = kind === 'retorque' ? pullInstructions[pullFigure(joint)] : recheckInstructions[kind];
+  const title = checkTitle(joint.name, asked.title);
+  if (kind === 'inspect') return { title, words: jointWork[joint.kind].again ?? asked.words };
+  if (kind !== 'headset') return { title, words: asked.words };
+  const cap = headsetCap(rows.group('part', `part@${joint.bikeId}`));
+  return { title, words: `${asked.words} If there is play: ${headsetWords[cap]}` };
 }
 
 /** The re-check of a joint for one turn of its schedule, or nothing where the schedule has ended. */
@@ -70,7 +79,7 @@ function turnOf(
 ): EntryBody[] {
   const span = spanFor(rows, joint, row, turn);
   if (!span) return [];
-  const { title, words: instruction } = instructionFor(joint, row.instruction);
+  const { title, words: instruction } = instructionFor(rows, joint, row.instruction);
   return [
     present({
       type: 'recheck-set',

@@ -1,9 +1,9 @@
-import { type PlannedStep, stepsFor } from '../../planning/stepOrder.ts';
-import { isBonded } from '../../planning/unsetBonds.ts';
-import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
+import { jointToBuild } from '../../planning/jointToBuild.ts';
+import { stepsFor } from '../../planning/stepOrder.ts';
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id } from '../entries.ts';
 import type { Rows } from '../fold.ts';
+import { freeName } from '../freeName.ts';
 import type { StepRow } from '../rows.ts';
 import { stepList } from '../stepList.ts';
 import { wordForBonds } from './bonds.ts';
@@ -22,13 +22,6 @@ import {
 /** Room between two ranks, so that many steps fit between before the halves grow too small. */
 const GAP = 1024;
 
-/** Joints whose faces are not simply put together: common practice, no source. */
-const WAYS: Partial<Record<JointKind, 'press' | 'seat'>> = {
-  bead: 'seat',
-  'crown-race': 'press',
-  headset: 'press',
-};
-
 function stepsOf(rows: Rows, bikeId: Id): StepRow[] {
   return stepList(rows.group('step', `step@${bikeId}`));
 }
@@ -43,58 +36,64 @@ function rankAfter(steps: StepRow[], afterStepId: Id | null | undefined): number
   return after && before ? (before.rank + after.rank) / 2 : (before?.rank ?? 0) + GAP;
 }
 
+/** What a step does, so that it is not planned twice. Earlier versions knew no kinds of work. */
+const taskOf = ({
+  kind,
+  jointId,
+  work,
+  title,
+}: Pick<StepRow, 'kind' | 'jointId' | 'work' | 'title'>): string =>
+  `${kind}:${jointId ?? title}:${work ?? ''}`;
+
+const titlesOf = (steps: readonly StepRow[], but?: Id): string[] =>
+  steps.flatMap(({ stepId, title }) => (stepId === but ? [] : title));
+
 /** The joints and parts of the bike as steps in a sensible order; what is in the list already stays. */
 export function planSteps(rows: Rows, command: CommandOf<'plan-steps'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
-  const parts = rows.group('part', `part@${bikeId}`);
-  const names = new Map(parts.map((part) => [part.partId, part.name]));
-  const joints = rows
-    .group('joint', `joint@${bikeId}`)
-    .filter((joint) => joint.state !== 'apart')
-    .map((joint) => ({
-      jointId: joint.jointId,
-      name: joint.name,
-      order: jointKindRow(joint.kind).buildOrder,
-      way: WAYS[joint.kind] ?? ('fit' as const),
-      partNames: joint.partIds.map((id) => names.get(id) ?? rows.get('part', id)?.name ?? ''),
-      between: joint.between.map(
-        (item) =>
-          (item.partId && (names.get(item.partId) ?? rows.get('part', item.partId)?.name)) ||
-          item.words ||
-          item.kind.replace('-', ' '),
-      ),
-      locker: joint.between.some((item) => item.kind === 'threadlocker'),
-      bonded: isBonded(joint),
-      torqued: joint.fasteners.length > 0 || joint.targets.some((target) => target.torque),
-    }));
+  const joints = rows.group('joint', `joint@${bikeId}`).filter(({ state }) => state !== 'apart');
+  const named = joints.flatMap(({ partIds, between }) => [
+    ...partIds,
+    ...between.flatMap(({ partId }) => partId ?? []),
+  ]);
+  const onBike = rows.group('part', `part@${bikeId}`);
+  // A part that has left the bike still gives its name to a joint that was not taken apart.
+  const away = named.filter((id) => !onBike.some(({ partId }) => partId === id));
+  const parts = [...onBike, ...[...new Set(away)].flatMap((id) => rows.get('part', id) ?? [])];
   const existing = stepsOf(rows, bikeId);
-  const have = new Set(existing.map((step) => `${step.kind}:${step.jointId ?? step.title}`));
-  const planned = stepsFor(joints).filter(
-    (step: PlannedStep) => !have.has(`${step.kind}:${step.jointId ?? step.title}`),
-  );
+  const have = new Set(existing.map(taskOf));
+  const toBuild = joints.map((joint) => jointToBuild(joint, joints, parts));
+  const planned = stepsFor(toBuild).filter((step) => !have.has(taskOf(step)));
   if (planned.length === 0) refuse('nothing-to-plan');
   const start = existing.at(-1)?.rank ?? 0;
-  return planned.map(
-    (step, index): EntryBody =>
-      present({ type: 'step-added', stepId: now.newId(), bikeId, ...step, rank: start + GAP * (index + 1) }),
-  );
+  const taken = titlesOf(existing);
+  return planned.map((step, index): EntryBody => {
+    const title = freeName(step.title, taken);
+    taken.push(title);
+    const rank = start + GAP * (index + 1);
+    return present({ type: 'step-added', stepId: now.newId(), bikeId, ...step, title, rank });
+  });
 }
 
 export function addStep(rows: Rows, command: CommandOf<'add-step'>, now: Circumstances): Ruling {
   const { bikeId } = bikeOf(rows, command.bikeId);
-  const { kind, detail, jointId, partId } = command;
+  const { kind, detail, jointId, partId, work } = command;
   const stepId = freshId(rows, 'step', command.stepId, now);
-  const title = words(command.title, 'name-missing');
+  const steps = stepsOf(rows, bikeId);
+  const title = freeName(words(command.title, 'name-missing'), titlesOf(steps));
   if (jointId !== undefined) jointOf(rows, jointId);
   if (kind === 'torque' && jointId === undefined) refuse('no-such-joint');
-  const rank = rankAfter(stepsOf(rows, bikeId), command.afterStepId);
-  return [present({ type: 'step-added', stepId, bikeId, kind, title, detail, jointId, partId, rank })];
+  const rank = rankAfter(steps, command.afterStepId);
+  return [present({ type: 'step-added', stepId, bikeId, kind, title, detail, jointId, partId, work, rank })];
 }
 
 export function describeStep(rows: Rows, command: CommandOf<'describe-step'>): Ruling {
-  const { stepId, bikeId } = stepOf(rows, command.stepId);
+  const { stepId, bikeId, jointId } = stepOf(rows, command.stepId);
   const { detail, kind } = command;
-  const title = command.title === undefined ? undefined : words(command.title, 'name-missing');
+  if (kind === 'torque' && jointId === undefined) refuse('no-such-joint');
+  const others = titlesOf(stepsOf(rows, bikeId), stepId);
+  const title =
+    command.title === undefined ? undefined : freeName(words(command.title, 'name-missing'), others);
   return [present({ type: 'step-described', stepId, bikeId, title, detail, kind })];
 }
 
@@ -110,17 +109,20 @@ export function splitStep(rows: Rows, command: CommandOf<'split-step'>, now: Cir
   const titles = command.titles.map((title) => title.trim()).filter((title) => title !== '');
   if (titles.length < 2) refuse('split-into-one');
   if (step.state !== 'open') refuse('already-done', step.title);
-  const { bikeId, kind, detail, jointId, partId } = step;
+  const { bikeId, kind, detail, jointId, partId, work } = step;
   const all = stepsOf(rows, bikeId);
   const next = all[all.findIndex((other) => other.stepId === step.stepId) + 1];
   const room = (next ? next.rank - step.rank : GAP) / titles.length;
-  const added = titles.map((title, index) =>
-    present({
+  const taken = titlesOf(all, step.stepId);
+  const added = titles.map((wanted, index) => {
+    const title = freeName(wanted, taken);
+    taken.push(title);
+    return present({
       type: 'step-added' as const,
-      ...{ stepId: now.newId(), bikeId, kind, title, detail, jointId, partId },
+      ...{ stepId: now.newId(), bikeId, kind, title, detail, jointId, partId, work },
       rank: step.rank + room * index,
-    }),
-  );
+    });
+  });
   const splitInto = added.map(({ stepId }) => stepId);
   return [{ type: 'step-dropped', stepId: step.stepId, bikeId, why: 'split', splitInto }, ...added];
 }

@@ -41,7 +41,7 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
   if (tool.foundOut && tool.foundOut.atMs > (tool.lastCheckMs ?? 0)) refuse('nothing-changes');
   const rechecks = doneWith(rows, tool).map((joint): EntryBody => {
     const kind = joint.locked ? ('look-at-mark' as const) : ('retorque' as const);
-    const { title, words: instruction } = instructionFor(joint, kind);
+    const { title, words: instruction } = instructionFor(rows, joint, kind);
     return {
       type: 'recheck-set',
       recheckId: now.newId(),

@@ -19,7 +19,7 @@ import {
 } from './kind.ts';
 
 const step = ({ stepId }: { stepId?: string }) => stepId;
-const FIELDS: (keyof StepAbout)[] = ['kind', 'title', 'detail', 'jointId', 'partId', 'rank'];
+const FIELDS: (keyof StepAbout)[] = ['kind', 'title', 'detail', 'jointId', 'partId', 'work', 'rank'];
 
 /** What is logged on a step and finishes it. */
 export function finishes<E extends Entry & { stepId?: string }>(): Fact<E> {
@@ -38,7 +38,7 @@ export const stepAdded: Kind<'step-added'> = {
   fields: {
     ...{ stepId: anId, bikeId: anId, kind: correctable(about.stepKind), title: itsName },
     detail: correctable(maybe(text)),
-    ...{ jointId: perhapsId, partId: perhapsId, rank },
+    ...{ jointId: perhapsId, partId: perhapsId, work: fixed(maybe(about.work)), rank },
   },
   facts: [
     begins<EntryOf<'step-added'>, 'step'>('step', step, (entry) => ({
@@ -57,7 +57,12 @@ export const stepDescribed: Kind<'step-described'> = {
     kind: correctable(maybe(about.stepKind)),
     title: correctable(maybe(name)),
     detail: correctable(maybe(text)),
-    ...{ jointId: perhapsId, partId: perhapsId, rank: fixed(maybe(about.rank)) },
+    ...{
+      jointId: perhapsId,
+      partId: perhapsId,
+      work: fixed(maybe(about.work)),
+      rank: fixed(maybe(about.rank)),
+    },
   },
   facts: [
     changes<EntryOf<'step-described'>, 'step'>('step', step, (row, entry) => ({

@@ -5,8 +5,9 @@ import { jointHolding, jointKindsOf, jointName } from '../../fit/topicJoints.ts'
 import type { Command } from '../../journal/commands.ts';
 import type { Between, Fastener, Id } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
-import { stepsFor } from '../../planning/stepOrder.ts';
-import { type JointKind, jointKindRow, wantsTorque } from '../../standards/jointKinds.ts';
+import { jointToBuild } from '../../planning/jointToBuild.ts';
+import { stepsFor, stepTitle } from '../../planning/stepOrder.ts';
+import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
 import { topicWords } from '../../words/fitWords.ts';
 import { mattersOnBike } from '../release/mattersOnBike.ts';
 import type { Situation } from './acceptCommands.ts';
@@ -53,7 +54,7 @@ function extend(joint: JointRow, made: JointToMake, ends: readonly Id[], now: Na
     pieces.length > 0
       ? `${pieces.join(', ')} between`
       : `${now.nameOf(made.other)} and ${now.nameOf(made.one)}`;
-  const title = `${name}: ${work}`;
+  const title = stepTitle(name, work);
   const place = beforeJoint(now, jointId);
   return [
     { type: 'describe-joint', jointId, partIds, between },
@@ -86,14 +87,14 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
   const order = jointKindRow(kind).buildOrder;
   const planned = stepsFor([
     {
-      jointId,
-      name,
-      order,
-      way: permanent ? 'press' : 'fit',
+      ...jointToBuild(
+        { jointId, name, kind, partIds: [one, other], between: [], fasteners, targets: [] },
+        now.joints,
+        now.parts,
+      ),
+      pressed: permanent,
       partNames: [now.nameOf(one), now.nameOf(other)],
       between: between.map(({ partId }) => (partId ? now.nameOf(partId) : '')),
-      locker: false,
-      torqued: wantsTorque({ kind, fasteners, targets: [] }),
     },
   ]);
   let place = placeInBuildOrder(now, order);

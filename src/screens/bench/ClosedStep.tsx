@@ -4,7 +4,10 @@ import { Stamp } from '../../controls/figures/Stamp.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import { Tile } from '../../controls/Tile.tsx';
 import type { AnyUnit, Typed } from '../../mechanics/units.ts';
+import { cardTitle } from '../../practice/bench/cardTitle.ts';
+import { countedAs } from '../../standards/jointKinds.ts';
 import { whenText } from '../../words/dayText.ts';
+import { countWords } from '../../words/phrases.ts';
 import { quantityText } from '../../words/quantityText.ts';
 import { useNow, useRun, useView } from '../door.tsx';
 import { useReminders } from '../reminders/useReminders.ts';
@@ -25,7 +28,7 @@ function logged(
   const applied = joint?.applied;
   if (step.kind === 'torque' && applied && applied.entryId === step.doneBy) {
     const { bolts, passes, tool, marked, between } = applied;
-    const counted = `${bolts} ${bolts === 1 ? 'bolt' : 'bolts'}, ${passes === 1 ? '1 pass' : `${passes} passes`}`;
+    const counted = `${countWords(bolts, countedAs(joint.kind))}, ${passes === 1 ? '1 pass' : `${passes} passes`}`;
     const with_ = [
       tool ? tool.name : 'No tool named',
       between?.replace('-', ' '),
@@ -105,7 +108,7 @@ export function ClosedStep(props: StepProps & { justSaved: boolean }) {
       }
     >
       <StepCard
-        title={step.title}
+        title={cardTitle(step, joint)}
         icon={words.icon}
         state={mark.state}
         stateWord={mark.word}

@@ -1,6 +1,7 @@
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
 import { Tile } from '../../controls/Tile.tsx';
+import { cardTitle } from '../../practice/bench/cardTitle.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { BondSheet, UnsetBonds } from './BondSheet.tsx';
@@ -90,7 +91,7 @@ export function PlainStep(props: StepProps) {
         />
       }
     >
-      <StepCard title={step.title} icon={words.icon} state="open" caption={words.order}>
+      <StepCard title={cardTitle(step, joint)} icon={words.icon} state="open" caption={words.order}>
         {step.kind === 'fit' && <LeftHand joint={joint} />}
         {step.kind === 'press' && <UnsetBonds view={view} joint={joint} />}
         {joint && <BondSheet jointId={joint.jointId} save={save} onWord={log} />}

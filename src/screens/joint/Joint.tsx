@@ -23,6 +23,7 @@ import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { FiguresFold } from '../workings/FiguresFold.tsx';
 import { JointActs } from './JointActs.tsx';
+import { JointCheck } from './JointCheck.tsx';
 import { LockerSection } from './LockerSection.tsx';
 import { MadeOf } from './MadeOf.tsx';
 import { MattersNotice } from './MattersNotice.tsx';
@@ -98,6 +99,7 @@ function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; sav
       {joint.locked && <LockerSection joint={joint} locked={joint.locked} waits={waits} />}
       <OverTime joint={joint} unit={unit} />
       <MadeOf joint={joint} parts={parts} />
+      <JointCheck kind={joint.kind} />
       {rechecks.length > 0 && (
         <p class="buttons">
           <Button icon="bell" href={hrefOf({ at: 'rechecks', bikeId: joint.bikeId })}>

@@ -5,9 +5,11 @@ import type { Target, ToolSnapshot } from '../../journal/entries.ts';
 import type { Applied, Found, JointRow, PartRow } from '../../journal/rows.ts';
 import { type TorqueUnit, unitLabel } from '../../mechanics/units.ts';
 import { type RulingTarget, rulingTarget } from '../../planning/rulingTarget.ts';
+import { countedAs } from '../../standards/jointKinds.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { dayText, whenText } from '../../words/dayText.ts';
 import { toolWords } from '../../words/history/tradeWords.ts';
+import { countWords } from '../../words/phrases.ts';
 import { quantityText } from '../../words/quantityText.ts';
 import { sourceText, standingWarning, targetFigureText } from '../../words/targetWords.ts';
 import { TorqueRule } from './TorqueRule.tsx';
@@ -56,10 +58,10 @@ function toolText(tool: ToolSnapshot | undefined): string {
 }
 
 /** When, how and with what a torque was applied. */
-export function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied): string {
+export function appliedText({ atMs, bolts, passes, tool, marked, between }: Applied, noun: string): string {
   return [
     whenText(atMs),
-    `${bolts} ${bolts === 1 ? 'bolt' : 'bolts'} in ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
+    `${countWords(bolts, noun)} in ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
     toolText(tool),
     between && betweenNames[between].toLowerCase(),
     marked && 'marked with paint',
@@ -94,7 +96,10 @@ export function ThreeFigures({
       <TargetLines targets={targets} ruling={rulingTarget(targets)} parts={parts} />
       <Ruler label="Applied" end={appliedTimes > 1 && <b>{`${appliedTimes} times`}</b>} />
       {applied ? (
-        <ListRow title={quantityText(applied.applied, unit)} detail={appliedText(applied)} />
+        <ListRow
+          title={quantityText(applied.applied, unit)}
+          detail={appliedText(applied, countedAs(joint.kind))}
+        />
       ) : (
         <p class="lower">Nothing logged yet.</p>
       )}

@@ -22,6 +22,7 @@ import { toolState } from '../../planning/toolState.ts';
 import { lockerOn } from '../../practice/bench/lockerCommand.ts';
 import { emptyLockerDraft, type LockerDraft } from '../../practice/bench/stepDraft.ts';
 import { appliedDoubt } from '../../practice/joint/appliedDoubt.ts';
+import { countedAs } from '../../standards/jointKinds.ts';
 import { threadDiameterMm } from '../../standards/screws/threadDiameter.ts';
 import { betweenNames } from '../../words/betweenNames.ts';
 import { toolStateWords } from '../../words/history/tradeWords.ts';
@@ -75,6 +76,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
   const asked = between === 'threadlocker' && !wetNow;
   const ruling = rulingTarget(joint.targets);
   const bolts = Math.max(1, boltCount(joint.fasteners));
+  const noun = countedAs(joint.kind);
 
   const apply = async (despite?: string) => {
     const wet = asked ? lockerOn(draft, joint) : undefined;
@@ -130,7 +132,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
           size="greasy"
           icon="spanner"
           disabled={save.is === 'saving'}
-          under={bolts === 1 ? 'One bolt' : `All ${bolts} bolts`}
+          under={bolts === 1 ? `One ${noun}` : `All ${bolts} ${noun}s`}
           onPress={() => void apply()}
         >
           {typed === '' ? 'Log the torque' : `Log ${typed} ${unitLabel[unit]}`}

@@ -1,5 +1,6 @@
 import type { JointRow } from '../../journal/rows.ts';
 import type { TorqueUnit } from '../../mechanics/units.ts';
+import { countedAs } from '../../standards/jointKinds.ts';
 import { dayText } from '../../words/dayText.ts';
 import { quantityText } from '../../words/quantityText.ts';
 import { appliedText, foundWord } from '../joint/ThreeFigures.tsx';
@@ -11,7 +12,7 @@ export function AppliedAndFound({ joint, unit }: { joint: JointRow; unit: Torque
     <div class="recheck-figures far">
       <p>
         Applied: <strong>{applied ? quantityText(applied.applied, unit) : 'no torque logged'}</strong>
-        {applied && <span class="small">, {appliedText(applied)}</span>}
+        {applied && <span class="small">, {appliedText(applied, countedAs(joint.kind))}</span>}
       </p>
       <p>
         Found: <strong>{found ? foundWord(found) : 'not looked at yet'}</strong>

@@ -21,7 +21,7 @@ export function OpenList({ label, bikeId, items }: OpenListProps) {
         <ListRow
           title={item.words}
           state={item.blocks ? 'held' : 'noted'}
-          stateWord={item.blocks ? 'Blocks riding' : 'Open'}
+          stateWord={item.blocks ? 'Blocks riding' : item.blocksFull ? 'First ride only' : 'Open'}
           href={openHref(item, bikeId)}
         />
       )}

@@ -9,6 +9,7 @@ import { HoldButton } from '../../controls/HoldButton.tsx';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import type { CommandOf } from '../../journal/commands.ts';
 import type { Id, OpenItem } from '../../journal/entries.ts';
+import { stopsStatement } from '../../planning/stopsStatement.ts';
 import { inReadingOrder } from '../../practice/release/openOrder.ts';
 import { cautions } from '../../standards/checks/releaseRules.ts';
 import { statementWords } from '../../words/statements.ts';
@@ -47,8 +48,9 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
   const { statement, covers, restrictions } = draft;
   const by = draft.by ?? doer;
   const items = inReadingOrder(open);
-  const blocking = items.filter(({ blocks }) => blocks);
-  const others = items.filter(({ blocks }) => !blocks);
+  const stops = (item: OpenItem) => item.blocks || stopsStatement(item, statement);
+  const blocking = items.filter(stops);
+  const others = items.filter((item) => !stops(item));
   const stopped = save.is === 'refused' && save.refused === 'must-not-be-deferred';
   const form = useFirstWrong<HTMLDivElement>(save);
   useEffect(() => {

@@ -45,7 +45,7 @@ export const recheckInstructions: Record<InstructionKind, { title: string; words
   headset: {
     title: recheckTitles.headset,
     words:
-      'Hold the front wheel, by its brake or against a wall, and rock. If there is play: loosen the stem clamp, tighten the top cap, re-tighten the clamp and log the torque.',
+      'Hold the front wheel, by its brake or against a wall, and rock: no knock. Lift the front: the bars swing freely to both sides.',
   },
   spokes: {
     title: recheckTitles.spokes,

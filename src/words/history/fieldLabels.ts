@@ -92,6 +92,7 @@ export const fieldLabels: Record<EntryField, string> = {
   applied: 'Applied',
   entered: 'Entered by',
   bolts: 'Bolts',
+  work: 'Work',
   passes: 'Passes',
   tool: 'Tool',
   marked: 'Paint mark',

@@ -26,7 +26,7 @@ export function built(): void {
       await page.getByRole('button', { name: /^Bolt tight/ }).waitFor();
       // A second later the logbook knows which step is open.
       const step = (await steps()).find(
-        ({ title, kind }) => title === 'Stem on steerer' && kind === 'torque',
+        ({ title, kind }) => title === 'Stem on steerer: torque' && kind === 'torque',
       );
       await expect.poll(async () => (await rows(page, 'bike'))[0]?.openStepId).toBe(step?.stepId);
       await page.getByText(/Downhill stem: printed on the part/).waitFor();
@@ -234,7 +234,7 @@ export function killed(): void {
       const { jointId } = await joint('Pedals');
       const [step] = (await steps()).filter((one) => one.jointId === jointId && one.kind === 'torque');
       await takeUp(page, bikeId, 'Pedals', 'Torque');
-      await page.getByRole('button', { name: /^(Bolt tight|Applied)/ }).waitFor();
+      await page.getByRole('button', { name: /^(Pedal tight|Applied)/ }).waitFor();
       await boltsTight(page, 0, 2, 2);
       const before = await journal(page);
       await touch(page, /^Applied 35\sN·m/);
@@ -258,7 +258,7 @@ export function killed(): void {
       // Killed before it was written, the step lies open again.
       if ((await stepNow()) === 'open') {
         await takeUp(page, bikeId, 'Pedals', 'Torque');
-        if ((await page.getByText(/^2 of 2 bolts/).count()) === 0) await boltsTight(page, 0, 2, 2);
+        if ((await page.getByText(/^2 of 2 pedals/).count()) === 0) await boltsTight(page, 0, 2, 2);
         await touch(page, /^Applied 35\sN·m/);
         await saved();
       }

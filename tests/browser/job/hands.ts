@@ -74,9 +74,9 @@ export async function keys(page: Page, text: string): Promise<void> {
 /** Counts bolts off, one touch each, from where the count stands. */
 export async function boltsTight(page: Page, from: number, to: number, of: number, pass = 1): Promise<void> {
   for (let tight = from + 1; tight <= to; tight += 1) {
-    await touch(page, /^Bolt tight/);
+    await touch(page, /^(Bolt|Nut|Pedal) tight/);
     await page
-      .getByText(new RegExp(`${tight} of ${of} bolts?${pass === 1 ? '$' : `, pass ${pass}`}`))
+      .getByText(new RegExp(`${tight} of ${of} (?:bolt|nut|pedal)s?${pass === 1 ? '$' : `, pass ${pass}`}`))
       .waitFor();
   }
 }
@@ -120,7 +120,7 @@ export async function inView(page: Page, line: Locator): Promise<Locator> {
 export async function takeUp(page: Page, bikeId: string, title: string, work: string): Promise<void> {
   await goTo(page, `#/plan/${bikeId}`);
   await page.getByRole('list', { name: 'Steps' }).waitFor();
-  const line = page.getByRole('button', { name: new RegExp(`^\\d+\\s+${title}\\s*${work}`) });
+  const line = page.getByRole('button', { name: new RegExp(`^\\d+\\s+${title}(?:: [^A-Z]*)?\\s*${work}`) });
   await (await inView(page, line)).click();
   await page.getByRole('heading', { level: 2, name: title }).waitFor();
 }

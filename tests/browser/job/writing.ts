@@ -113,7 +113,9 @@ export function planned(): void {
       await press(page, 'Part not here yet');
       await page.getByText(/1 skipped/).waitFor();
 
-      const pedals = (await steps()).findIndex(({ title, kind }) => title === 'Pedals' && kind === 'fit');
+      const pedals = (await steps()).findIndex(
+        ({ title, kind }) => title === 'Pedals: fit' && kind === 'fit',
+      );
       await change(new RegExp(`^Change step ${pedals + 1}: Pedals`));
       await press(page, 'Split');
       await page.getByLabel('Step 1', { exact: true }).fill('Right pedal, clockwise');

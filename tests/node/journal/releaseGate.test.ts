@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { OpenItem } from '../../../src/journal/entries.ts';
 import type { Logbook } from '../../../src/logbook.ts';
+import { stopsStatement } from '../../../src/planning/stopsStatement.ts';
+import { rideCheck } from '../../../src/standards/checks/rideCheck.ts';
 import type { JointKind } from '../../../src/standards/jointKinds.ts';
 import { aBike, torque } from '../logbook/aBike.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
@@ -134,5 +136,58 @@ describe('the release gate', () => {
     clock.nowMs += 25 * HOUR;
     expect(await stopping(logbook)).toEqual([]);
     logbook.close();
+  });
+});
+
+describe('[L11] a brake is bedded in before the full release', () => {
+  const statements = async (logbook: Logbook) => {
+    const all = await open(logbook);
+    return all.filter(({ blocksFull }) => blocksFull).map(({ words, blocks }) => [words, blocks]);
+  };
+  const checked = async (logbook: Logbook) => {
+    for (const { id, items } of rideCheck)
+      await done(logbook, {
+        ...{ type: 'confirm-ride-check', bikeId: 'b1', groupId: id },
+        items: items.map((item) => ({ itemId: item.id, ok: true })),
+      });
+  };
+  const sign = (statement: 'first-ride' | 'ride') =>
+    ({ type: 'release-bike', bikeId: 'b1', statement, covers: 'all', by: 'T' }) as const;
+
+  test('[L11] the first short ride is released without it, the full one is refused, and after the ride it is answered', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const rotor = { ...bare, kind: 'rotor' as const, name: 'Rotor', jointId: 'j', fasteners: [] };
+    await aBike(logbook, 'b1', rotor);
+    expect(await statements(logbook)).toEqual([['Brake not bedded in: Rotor', false]]);
+    await checked(logbook);
+    expect(await logbook.run(sign('ride'))).toMatchObject({
+      refused: 'must-not-be-deferred',
+      about: 'Brake not bedded in: Rotor',
+    });
+    await done(logbook, sign('first-ride'));
+    clock.nowMs += HOUR;
+    await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 3 });
+    const bedIn = (await logbook.read('rechecks', { bikeId: 'b1' })).find(
+      ({ kind }) => kind === 'brake-bed-in',
+    );
+    expect(bedIn?.jointId).toBe('j');
+    expect(await statements(logbook)).toHaveLength(1);
+    await done(logbook, {
+      type: 'answer-recheck',
+      recheckId: bedIn?.recheckId ?? '',
+      outcome: 'as-it-should',
+    });
+    expect(await statements(logbook)).toEqual([]);
+    // A release uses up the check it was signed on.
+    await checked(logbook);
+    await done(logbook, sign('ride'));
+    logbook.close();
+  });
+
+  test('the example of what stops which statement', () => {
+    expect(stopsStatement({ blocks: false, blocksFull: true }, 'first-ride')).toBe(false);
+    expect(stopsStatement({ blocks: false, blocksFull: true }, 'ride')).toBe(true);
+    expect(stopsStatement({ blocks: true }, 'first-ride')).toBe(true);
+    expect(stopsStatement({ blocks: true, blocksFull: true }, 'not-to-ride')).toBe(false);
   });
 });

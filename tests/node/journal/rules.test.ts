@@ -568,7 +568,7 @@ describe('release', () => {
     const view = await logbook.read('release', { bikeId });
     const words = view?.releases[0]?.open.map((item) => item.words);
     expect(words).toContain('Step not done: Bell on bar, fit');
-    expect(words).toContain('Step not done: Bell on bar, check');
+    expect(words).toContain('Step not done: Bell on bar 2, check');
   });
 
   test('[L4] a defect on a joint that matters cannot be ridden with, whatever the limit', async () => {

@@ -3,6 +3,7 @@ import { StepCard } from '../../../controls/frames/StepCard.tsx';
 import type { JointRow } from '../../../journal/rows.ts';
 import { nearDiscBrake } from '../../../planning/lockerWait.ts';
 import { isBonded } from '../../../planning/unsetBonds.ts';
+import { cardTitle } from '../../../practice/bench/cardTitle.ts';
 import { lockerCommand, lockerSaid } from '../../../practice/bench/lockerCommand.ts';
 import { gapOf } from '../../../practice/joint/measuredFit.ts';
 import { spanText } from '../../../words/dayText.ts';
@@ -65,7 +66,7 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
       }
     >
       <StepCard
-        title={step.title}
+        title={cardTitle(step, joint)}
         icon="drop"
         state="open"
         caption={joint && isBonded(joint) ? 'Retaining compound' : 'Threadlocker'}

@@ -9,12 +9,14 @@ export interface TorqueCountProps {
   count: BoltCount;
   /** Bolts of the joint, ≥ 1. */
   of: number;
+  /** What they are called: bolt, nut, cup. */
+  noun: string;
   onCount: (count: BoltCount) => void;
 }
 
 /** The bolts counted off, with the ways to take one back and to go round once more. */
-export function TorqueCount({ count, of, onCount }: TorqueCountProps) {
-  const noun = `${of === 1 ? 'bolt' : 'bolts'}${count.pass === 1 ? '' : `, pass ${count.pass}`}`;
+export function TorqueCount({ count, of, noun: one, onCount }: TorqueCountProps) {
+  const noun = `${of === 1 ? one : `${one}s`}${count.pass === 1 ? '' : `, pass ${count.pass}`}`;
   const many = of > MOST_DRAWN;
   return (
     <div class="bench-count">

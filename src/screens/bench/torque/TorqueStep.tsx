@@ -6,6 +6,8 @@ import { boltCount } from '../../../mechanics/screws/boltCount.ts';
 import { type TorqueUnit, unitsOf } from '../../../mechanics/units.ts';
 import { rulingTarget } from '../../../planning/rulingTarget.ts';
 import { boltBack, boltTight } from '../../../practice/bench/boltCount.ts';
+import { cardTitle } from '../../../practice/bench/cardTitle.ts';
+import { countedAs } from '../../../standards/jointKinds.ts';
 import { whenText } from '../../../words/dayText.ts';
 import { BondSheet, UnsetBonds } from '../BondSheet.tsx';
 import { useBenchKeys } from '../benchKeys.ts';
@@ -34,6 +36,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
 
   const bolts = boltCount(joint.fasteners);
   const of = Math.max(1, bolts);
+  const noun = countedAs(joint.kind);
   const all = draft.tight >= of;
   const ruling = rulingTarget(joint.targets);
   const ends = ruling.ok ? [ruling.target.torque, ...(ruling.target.upTo ? [ruling.target.upTo] : [])] : [];
@@ -97,6 +100,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
             <TorqueMain
               count={draft}
               of={of}
+              noun={noun}
               ends={ends}
               onBolt={bolt}
               onApplied={(applied) => steady(() => apply(applied, 'tap'))()}
@@ -121,7 +125,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
       }
     >
       <StepCard
-        title={step.title}
+        title={cardTitle(step, joint)}
         icon="spanner"
         state={stepMark[step.state].state}
         stateWord={loose ? 'Hand-tight only' : step.state === 'open' ? undefined : stepMark[step.state].word}
@@ -134,7 +138,7 @@ export function TorqueStep(props: StepProps & { joint: JointRow }) {
         }
       >
         <UnsetBonds view={view} joint={joint} />
-        <TorqueCount count={draft} of={of} onCount={change} />
+        <TorqueCount count={draft} of={of} noun={noun} onCount={change} />
         {step.detail && <p class="far">{step.detail}</p>}
         {joint.applied && (
           <p class="far">

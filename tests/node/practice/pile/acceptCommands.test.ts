@@ -78,8 +78,8 @@ describe('accepting a bridge', () => {
     expect(joint?.between).toEqual([{ kind: 'shim', partId: shim?.partId }]);
     expect(card.steps.map(({ kind, title }) => `${kind}: ${title}`)).toEqual([
       'check: Get or make: Bar shim 31.8 → 26',
-      'fit: Bar in stem',
-      'torque: Bar in stem',
+      'fit: Bar in stem: fit',
+      'torque: Bar in stem: torque',
     ]);
     logbook.close();
   });
@@ -115,7 +115,7 @@ describe('accepting a bridge', () => {
     expect(card.joints[0]?.between.map(({ kind }) => kind)).toEqual(['grease', 'shim']);
     expect(card.steps.filter(({ jointId }) => jointId === 'j1').map(({ title }) => title)).toEqual([
       'Post: Seatpost shim 27.2 → 25.4 between',
-      'Post',
+      'Post: fit',
     ]);
     logbook.close();
   });
