@@ -33,6 +33,13 @@ export function headsetCap(parts: readonly TellingPart[]): HeadsetCap {
   return thread ? 'threaded-cap' : 'cap';
 }
 
+/** A sleeve in a bottom bracket shell is pressed; the cups, and what turns in them, have a joint of their own. */
+function sleeve(kind: Joined['kind'], parts: readonly TellingPart[]): { pressed?: true; bare?: true } {
+  const has = (...kinds: string[]) => parts.some((part) => kinds.includes(part.kind));
+  const inShell = kind === 'bottom-bracket' && has('frame') && has('adapter', 'sleeve');
+  return inShell && !has('bottom-bracket') ? { pressed: true, bare: true } : {};
+}
+
 /**
  * A joint with what its steps go by.
  * @param joints all joints of the bike that are together
@@ -56,6 +63,7 @@ export function jointToBuild(
     bonded: isBonded({ between }),
     screwed: fasteners.length > 0,
     figure: targets.some(({ torque }) => torque !== undefined),
+    ...sleeve(kind, mine),
     dropIn: kind === 'headset' && dropsIn(mine),
     cap: headsetCap(parts),
     // A caliper that is pulled by a cable has that in a joint of its own.

@@ -24,6 +24,8 @@ export interface JointToBuild {
   figure?: boolean;
   /** Pressed, whatever is usual for its kind. */
   pressed?: boolean;
+  /** A piece that other faces go into, as a sleeve for cups: put together and nothing more. */
+  bare?: boolean;
   /** Bearings that drop in are not pressed. */
   dropIn?: boolean;
   /** How the play of a headset is taken up. */
@@ -66,7 +68,7 @@ function workSteps(joint: JointToBuild, works: readonly WorkStep[] = []): Planne
 
 /** The steps of one joint, in the order of the hand: a locker goes on the thread before it is tightened. */
 function stepsOfJoint(joint: JointToBuild): PlannedStep[] {
-  const { jointId, name, kind, locker, bonded, screwed, figure, pressed, dropIn } = joint;
+  const { jointId, name, kind, locker, bonded, screwed, figure, pressed, dropIn, bare } = joint;
   const work = jointWork[kind];
   const detail = togetherWords(joint);
   const way = pressed ? 'press' : dropIn ? 'fit' : work.together;
@@ -80,7 +82,7 @@ function stepsOfJoint(joint: JointToBuild): PlannedStep[] {
     { ...plain(way, work.called ?? way), ...(detail ? { detail } : {}) },
     ...(locker && !bonded ? [plain('lock', 'threadlocker')] : []),
     ...(torqued ? [plain('torque', 'torque')] : []),
-    ...workSteps(joint, work.afterwards),
+    ...(bare ? [] : workSteps(joint, work.afterwards)),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { jointToBuild } from '../../planning/jointToBuild.ts';
 import { stepsFor } from '../../planning/stepOrder.ts';
 import type { CommandOf } from '../commands.ts';
-import type { EntryBody, Id } from '../entries.ts';
+import type { EntryBody, Id, StepKind } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import { freeName } from '../freeName.ts';
 import type { StepRow } from '../rows.ts';
@@ -36,14 +36,19 @@ function rankAfter(steps: StepRow[], afterStepId: Id | null | undefined): number
   return after && before ? (before.rank + after.rank) / 2 : (before?.rank ?? 0) + GAP;
 }
 
-/** What a step does, so that it is not planned twice. Earlier versions knew no kinds of work. */
+const together: readonly StepKind[] = ['fit', 'press', 'seat'];
+
+/**
+ * What a step does, so that it is not planned twice: a joint is put together once, whichever way. Earlier versions knew no
+ * kinds of work.
+ */
 const taskOf = ({
   kind,
   jointId,
   work,
   title,
 }: Pick<StepRow, 'kind' | 'jointId' | 'work' | 'title'>): string =>
-  `${kind}:${jointId ?? title}:${work ?? ''}`;
+  `${jointId && together.includes(kind) ? 'together' : kind}:${jointId ?? title}:${work ?? ''}`;
 
 const titlesOf = (steps: readonly StepRow[], but?: Id): string[] =>
   steps.flatMap(({ stepId, title }) => (stepId === but ? [] : title));

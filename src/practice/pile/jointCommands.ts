@@ -12,29 +12,58 @@ import { topicWords } from '../../words/fitWords.ts';
 import { mattersOnBike } from '../release/mattersOnBike.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
-import { beforeJoint, placeInBuildOrder } from './stepPlace.ts';
+import { type Behind, beforeJoint, placeInBuildOrder } from './stepPlace.ts';
 
 interface Named extends Situation {
   nameOf: (partId: Id) => string;
 }
 
+interface Placing extends Named {
+  /** The last step of each joint made here, and behind what it was put. */
+  placed: { base: Behind | undefined; order: number; stepId: Id }[];
+}
+
+/** A sleeve that does not come out again is held by a compound. Source: workshop articles on conversion sleeves. */
+const bondedFor = (joint: JointToMake, permanent: boolean): JointToMake =>
+  permanent ? { ...joint, permanent, between: [...joint.between, { kind: 'retaining-compound' }] } : joint;
+
 /** Joints made or extended for a bridge, each with the steps its work takes. */
-export function jointCommands(made: readonly JointToMake[], finding: Finding, now: Named): Command[] {
+export function jointCommands(made: readonly JointToMake[], finding: Finding, named: Named): Command[] {
+  const now: Placing = { ...named, placed: [] };
   const ends = finding.faces.map(({ partId }) => partId);
   const about = pileOf(now.parts).filter(({ partId }) => ends.includes(partId));
   const kinds = jointKindsOf(finding.topic, about);
   const caliper = about.find(({ kind }) => kind === 'caliper')?.partId;
   // A joint that held the two parts directly now holds the one its screws stay with, and the adapter.
   const direct = jointHolding(now.joints, kinds, ends);
-  const keeps = direct && (made.find(({ one, other }) => caliper === one || caliper === other) ?? made[0]);
-  return made.flatMap((joint) => {
+  const holdsPart = ({ one, other }: JointToMake, partId: Id | undefined) =>
+    one === partId || other === partId;
+  const frame =
+    kinds[0] === 'bottom-bracket' ? about.find((part) => part.kind === 'frame')?.partId : undefined;
+  const inShell = (joint: JointToMake) => frame !== undefined && made.length > 1 && holdsPart(joint, frame);
+  const keeps =
+    direct && (made.find((joint) => holdsPart(joint, caliper) || (frame && !inShell(joint))) ?? made[0]);
+  const permanent = made.some((joint) => joint.permanent);
+  // Into the shell first, whichever face the finding names first.
+  const inOrder = made.toSorted((a, b) => Number(inShell(b)) - Number(inShell(a)));
+  return inOrder.flatMap((joint) => {
     if (direct && joint === keeps) return extend(direct, joint, ends, now);
+    // A sleeve is pressed from either side of the shell; the cups that go into it keep the screws.
+    if (inShell(joint))
+      return ['drive side', 'other side'].flatMap((side) =>
+        make('bottom-bracket', bondedFor(joint, permanent), `Sleeve in shell, ${side}`, now, true),
+      );
     const ofAdapter = caliper !== undefined && joint.one !== caliper && joint.other !== caliper;
     const kind: JointKind = ofAdapter ? 'brake-mount' : (kinds[0] ?? 'other');
     const own = jointHolding(now.joints, [kind], [joint.one, joint.other]);
     return own
       ? extend(own, joint, ends, now)
-      : make(kind, joint, jointName(kind, topicWords(finding.topic), about), now);
+      : make(
+          kind,
+          frame === undefined ? joint : { ...joint, permanent: false },
+          jointName(kind, topicWords(finding.topic), about),
+          now,
+        );
   });
 }
 
@@ -80,10 +109,16 @@ function fastenersOf(kind: JointKind): Fastener[] {
   }));
 }
 
-function make(kind: JointKind, { one, other, between, permanent }: JointToMake, name: string, now: Named) {
+function make(
+  kind: JointKind,
+  { one, other, between, permanent }: JointToMake,
+  name: string,
+  now: Placing,
+  sleeve = false,
+) {
   const { bikeId, newId } = now;
   const jointId = newId();
-  const fasteners = fastenersOf(kind);
+  const fasteners = sleeve ? [] : fastenersOf(kind);
   const order = jointKindRow(kind).buildOrder;
   const planned = stepsFor([
     {
@@ -92,12 +127,15 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
         now.joints,
         now.parts,
       ),
-      pressed: permanent,
+      ...(sleeve ? { pressed: true, bare: true } : { pressed: permanent }),
+      bonded: between.some((item) => item.kind === 'retaining-compound'),
       partNames: [now.nameOf(one), now.nameOf(other)],
-      between: between.map(({ partId }) => (partId ? now.nameOf(partId) : '')),
+      between: between.flatMap(({ partId }) => (partId ? now.nameOf(partId) : [])),
     },
   ]);
-  let place = placeInBuildOrder(now, order);
+  const base = placeInBuildOrder(now, order);
+  // What this bridge has already put there stays before it.
+  let place = now.placed.findLast((one) => one.base === base && one.order <= order)?.stepId ?? base;
   const steps = planned.map((step): Command => {
     const stepId = newId();
     const afterStepId = place;
@@ -110,6 +148,7 @@ function make(kind: JointKind, { one, other, between, permanent }: JointToMake, 
       ...(afterStepId === undefined ? {} : { afterStepId }),
     };
   });
+  if (place) now.placed.push({ base, order, stepId: place });
   const joint: Command = {
     type: 'make-joint',
     jointId,

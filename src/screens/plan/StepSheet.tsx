@@ -142,7 +142,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
             Add after
           </Button>
           <Button size="greasy" icon="pencil" onPress={() => ask('rename')}>
-            Change words
+            Edit
           </Button>
           {state === 'open' && (
             <>
