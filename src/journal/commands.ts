@@ -317,6 +317,7 @@ export type Refusal =
   | 'above-the-limit'
   | 'is-fitted'
   | 'cure-not-started'
+  | 'change-not-logged'
   | 'covers-missing'
   | 'not-released'
   | 'turning-breaks-the-bond'

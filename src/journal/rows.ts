@@ -140,6 +140,7 @@ export interface StepRow extends RowHead, StepAbout {
   is: 'step';
   stepId: Id;
   bikeId: Id;
+  addedAtMs: number;
   state: StepState;
   doneAtMs?: number;
   doneBy?: Id;

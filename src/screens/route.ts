@@ -5,12 +5,13 @@ export type Route =
   | { at: 'bike'; bikeId: string; open?: string }
   | { at: 'bench'; bikeId: string }
   | { at: 'plan'; bikeId: string }
-  | { at: 'fit'; bikeId: string }
+  | { at: 'fit'; bikeId: string; findingId?: string }
   | { at: 'shelf' }
   | { at: 'new-part'; place: string }
   | { at: 'part'; partId: string }
-  | { at: 'edit-part'; partId: string }
-  | { at: 'change-part'; partId: string }
+  /** With a face it was asked for, and goes back to who asked. */
+  | { at: 'edit-part'; partId: string; faceId?: string }
+  | { at: 'change-part'; partId: string; stepId?: string }
   | { at: 'new-wheel'; place: string }
   | { at: 'wheel'; wheelId: string }
   | { at: 'edit-wheel'; wheelId: string }
@@ -55,6 +56,12 @@ const NAMED: Partial<Record<Route['at'], string>> = {
   sheet: 'bikeId',
   workings: 'jointId',
 };
+/** What may stand behind that: where on the screen to begin. Elsewhere it is `open`: what a notice asked for. */
+const WITHIN: Partial<Record<Route['at'], string>> = {
+  fit: 'findingId',
+  'edit-part': 'faceId',
+  'change-part': 'stepId',
+};
 const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings', 'check']);
 
 /** What stands behind a percent sign and is no letter is taken as it is written: nothing has such a name. */
@@ -71,13 +78,13 @@ function decoded(id: string): string {
  * @example routeOf('#/bike/b1') //=> { at: 'bike', bikeId: 'b1' }
  */
 export function routeOf(hash: string): Route {
-  const [at = '', id = '', open = ''] = hash.replace(/^#\/?/, '').split('/');
+  const [at = '', id = '', inner = ''] = hash.replace(/^#\/?/, '').split('/');
   if (PLAIN.has(at)) return { at } as Route;
   // Asked for by its own name: every object also answers to `constructor` and the like.
   const field = Object.hasOwn(NAMED, at) ? NAMED[at as Route['at']] : undefined;
-  // Behind it what a screen opens at: a timer, a problem, a re-check, what was asked for from a notice.
+  const within = inner === '' ? undefined : (WITHIN[at as Route['at']] ?? 'open');
   if (field && id !== '')
-    return { at, [field]: decoded(id), ...(open && { open: decoded(open) }) } as unknown as Route;
+    return { at, [field]: decoded(id), ...(within ? { [within]: decoded(inner) } : {}) } as unknown as Route;
   return { at: 'home' };
 }
 
@@ -86,11 +93,10 @@ export function routeOf(hash: string): Route {
  * @example hrefOf({ at: 'bike', bikeId: 'b1' }) //=> '#/bike/b1'
  */
 export function hrefOf(route: Route): string {
-  const ids = route as unknown as Record<string, string | undefined>;
-  return `#/${[route.at, ids[NAMED[route.at] ?? ''], ids['open']]
-    .filter((id) => id !== undefined)
-    .map(encodeURIComponent)
-    .join('/')}`;
+  const field = NAMED[route.at];
+  const names = route as unknown as Record<string, string | undefined>;
+  const ids = [field, WITHIN[route.at] ?? 'open'].flatMap((name) => (name && names[name]) ?? []);
+  return ['#', route.at, ...ids.map(encodeURIComponent)].join('/');
 }
 
 /** Goes there. `replace` leaves no step to come back to, as after saving a form. */

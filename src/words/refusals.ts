@@ -58,6 +58,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'must-be-done': (about) => `This is done on every bike: ${about}.`,
   'is-fitted': (about) =>
     `The bike has one by its parts: ${about}. Look at it, or take it off the bike first.`,
+  'change-not-logged': (about) => `${about}: log the permanent change first, with what is left.`,
   'cure-not-started': (about) => `${about}: say which threadlocker went on, so that its cure is counted.`,
   'covers-missing': () => 'Say what this release covers.',
   'not-released': (about) => `${about} is not released.`,

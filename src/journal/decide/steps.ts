@@ -168,6 +168,10 @@ export function finishStep(rows: Rows, command: CommandOf<'finish-step'>, now: C
   // Threadlocker that is only ticked would have no cure.
   if (step.kind === 'lock') refuse('cure-not-started', step.title);
   const { stepId, bikeId, jointId, partId } = step;
+  if (step.kind === 'cut' && partId !== undefined) {
+    const changes = rows.get('part', partId)?.changes ?? [];
+    if (!changes.some(({ atMs }) => atMs >= step.addedAtMs)) refuse('change-not-logged', step.title);
+  }
   const { measured, note, photoIds } = command;
   const joint = jointId === undefined ? undefined : jointOf(rows, jointId);
   const despite = joint && step.kind === 'press' ? wordForBonds(rows, joint, command, now) : undefined;

@@ -45,6 +45,7 @@ export const stepAdded: Kind<'step-added'> = {
       ...(pick(entry as StepAbout, FIELDS) as StepAbout),
       group: `step@${entry.bikeId}`,
       stepId: entry.stepId,
+      addedAtMs: entry.happenedAtMs,
       bikeId: entry.bikeId,
       state: 'open',
     })),

@@ -29,6 +29,8 @@ export type AcceptPlan =
       commands: Command[];
       /** Part to be changed for good, where that is the way. */
       changeOf?: Id;
+      /** The step of that change. */
+      step?: { stepId: Id };
     }
   | { ok: false; reason: 'no-such-bridge' };
 
@@ -50,13 +52,14 @@ export function acceptCommands(finding: Finding, bridgeId: string, situation: Si
   const [change] = plan.oneWayChanges;
   if (change) {
     const name = situation.parts.find(({ partId }) => partId === change.partId)?.name ?? '';
+    const stepId = newId();
     const step: Command = {
-      ...{ type: 'add-step', bikeId, kind: 'cut', title: `${changeWords[change.change]}: ${name}` },
+      ...{ type: 'add-step', bikeId, stepId, kind: 'cut', title: `${changeWords[change.change]}: ${name}` },
       detail: `${bridgeWords(bridge)}. ${change.caution}`,
       afterStepId: null,
       partId: change.partId,
     };
-    return { ok: true, commands: [step, accept], changeOf: change.partId };
+    return { ok: true, commands: [step, accept], changeOf: change.partId, step: { stepId } };
   }
 
   const ids = new Map(plan.parts.map(({ planId }) => [planId, newId()]));

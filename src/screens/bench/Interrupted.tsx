@@ -11,7 +11,7 @@ import { stepWords } from './stepWords.ts';
 import { useStepDraft } from './useStepDraft.ts';
 
 /** Kinds whose doing is logged by a bare tick; the others want a number or a choice, so they are never logged from here. */
-const TICKED: readonly StepRow['kind'][] = ['fit', 'press', 'seat', 'cut', 'adjust', 'check'];
+const TICKED: readonly StepRow['kind'][] = ['fit', 'press', 'seat', 'adjust', 'check'];
 
 export interface InterruptedProps extends Pick<StepProps, 'step' | 'index' | 'onShow' | 'onLogged'> {
   view: BenchView;

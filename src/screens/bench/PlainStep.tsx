@@ -1,6 +1,5 @@
 import { Button } from '../../controls/Button.tsx';
 import { StepCard } from '../../controls/frames/StepCard.tsx';
-import { Tile } from '../../controls/Tile.tsx';
 import { cardTitle } from '../../practice/bench/cardTitle.ts';
 import { useRun } from '../door.tsx';
 import { hrefOf } from '../route.ts';
@@ -41,11 +40,16 @@ export function PlainStep(props: StepProps) {
     return true;
   };
   const finish = steady(() => void log());
+  // A change for good is written down with what is left; that finishes its step.
+  const changing =
+    step.kind === 'cut' && step.partId
+      ? hrefOf({ at: 'change-part', partId: step.partId, stepId: step.stepId })
+      : undefined;
   const toSeal = sealJointId !== undefined && !seated;
   useBenchKeys({
     next: onNext,
     back: onBack,
-    applied: toSeal ? undefined : finish,
+    applied: toSeal || changing ? undefined : finish,
     undo: () => void onUndo(),
   });
   return (
@@ -67,6 +71,16 @@ export function PlainStep(props: StepProps) {
               >
                 Seat the tyre
               </Button>
+            ) : changing ? (
+              <Button
+                kind="main"
+                size="greasy"
+                icon="saw"
+                under="Before, after and what is left"
+                href={changing}
+              >
+                Log the change
+              </Button>
             ) : (
               <Button
                 kind="main"
@@ -80,10 +94,16 @@ export function PlainStep(props: StepProps) {
             )
           }
           middle={
-            toSeal && (
+            toSeal ? (
               <Button size="greasy" onPress={finish}>
                 Already seated
               </Button>
+            ) : (
+              changing && (
+                <Button size="greasy" onPress={finish}>
+                  Logged already
+                </Button>
+              )
             )
           }
           onBack={onBack}
@@ -97,13 +117,7 @@ export function PlainStep(props: StepProps) {
         {joint && <BondSheet jointId={joint.jointId} save={save} onWord={log} />}
         {step.detail && <p class="far">{step.detail}</p>}
         {step.kind === 'cut' && <p class="far">Permanent. Measure before and after.</p>}
-        <Extras {...{ step, joint, onLogged, gathered }}>
-          {step.kind === 'cut' && step.partId && (
-            <Tile icon="saw" href={hrefOf({ at: 'change-part', partId: step.partId })}>
-              Log the cut
-            </Tile>
-          )}
-        </Extras>
+        <Extras {...{ step, joint, onLogged, gathered }}></Extras>
       </StepCard>
     </BenchFrame>
   );

@@ -5,7 +5,7 @@ import type { SizeAsked } from '../../fit/verdict.ts';
 import type { FaceKindRow } from '../../standards/faces/faceKind.ts';
 import { faceKinds } from '../../standards/faces/faceKinds.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
-import { hrefOf } from '../route.ts';
+import { go } from '../route.ts';
 
 function askLabel({ kind, key }: SizeAsked): string {
   const row: FaceKindRow = faceKinds[kind];
@@ -15,7 +15,15 @@ function askLabel({ kind, key }: SizeAsked): string {
 }
 
 /** What to measure or look at, each line leading to the part it is measured on. */
-export function Asks({ finding, parts }: { finding: Finding; parts: readonly PilePart[] }) {
+export function Asks({
+  finding,
+  parts,
+  bikeId,
+}: {
+  finding: Finding;
+  parts: readonly PilePart[];
+  bikeId: string;
+}) {
   if (finding.asks.length === 0) return null;
   return (
     <section aria-label="What to measure">
@@ -28,7 +36,11 @@ export function Asks({ finding, parts }: { finding: Finding; parts: readonly Pil
             icon="caliper"
             title={sentenceCase(askLabel(ask))}
             detail={[`${part?.name ?? ''}, ${faceKinds[ask.kind].label}`, ask.how].join('. ')}
-            href={part && hrefOf({ at: 'edit-part', partId: part.partId })}
+            onPress={() => {
+              // Back from the face leads to this finding again.
+              go({ at: 'fit', bikeId, findingId: finding.findingId }, true);
+              go({ at: 'edit-part', partId: ask.partId, faceId: ask.faceId });
+            }}
           />
         );
       })}

@@ -67,7 +67,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
     if (!plan.ok) return;
     const undo = oneWay ? `${title}: change planned` : `${title} accepted`;
     if (!(await run(plan.commands, { undo }))) return;
-    if (plan.changeOf) go({ at: 'change-part', partId: plan.changeOf });
+    if (plan.changeOf) go({ at: 'change-part', partId: plan.changeOf, ...plan.step });
     else onClose();
   };
   const acceptAsBuilt = async () => {
@@ -144,7 +144,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
           <WheelLine bikeId={bikeId} partIds={finding.faces.map(({ partId }) => partId)} />
         )}
         <FaceFacts finding={finding} parts={parts} />
-        <Asks finding={finding} parts={parts} />
+        <Asks finding={finding} parts={parts} bikeId={bikeId} />
         {notes.map((words) => (
           <p key={words}>{words}</p>
         ))}

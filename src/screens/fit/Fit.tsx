@@ -35,12 +35,19 @@ const bridging: readonly string[] = bridgingKinds;
 const findingKey = (parts: readonly PartRow[]): string =>
   parts.map(({ partId, lastMs }) => `${partId}@${lastMs}`).join();
 
-function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] }) {
+interface PileProps {
+  card: Card;
+  shelf: readonly PartRow[];
+  /** The finding to begin with. */
+  findingId: string | undefined;
+}
+
+function Pile({ card, shelf: onShelf, findingId }: PileProps) {
   const { bikeId } = card.bike;
   // Bike and shelf are read one after the other: for a moment a part that moved is in both.
   const shelf = onShelf.filter(({ partId }) => !card.parts.some((part) => part.partId === partId));
   const [withShelf, setWithShelf] = useState(false);
-  const [opened, setOpened] = useState<Finding>();
+  const [chosenFinding, setOpened] = useState<Finding | 'none'>();
   // What goes between others counts from the shelf in any case: it is what a bridge is made of.
   const chosen = [...card.parts, ...shelf.filter(({ kind }) => withShelf || bridging.includes(kind))];
   const key = findingKey(chosen);
@@ -58,6 +65,8 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
     newId,
   };
   const groups = check && findingGroups(check, card.findings);
+  const asked = groups?.flatMap(({ findings }) => findings).find((one) => one.findingId === findingId);
+  const opened = chosenFinding === undefined ? asked : chosenFinding === 'none' ? undefined : chosenFinding;
   return (
     <>
       {card.parts.length === 0 && (
@@ -121,7 +130,7 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
           parts={parts}
           row={findingRowOf(card.findings, opened)}
           situation={situation}
-          onClose={() => setOpened(undefined)}
+          onClose={() => setOpened('none')}
         />
       )}
     </>
@@ -129,7 +138,7 @@ function Pile({ card, shelf: onShelf }: { card: Card; shelf: readonly PartRow[] 
 }
 
 /** The question before the first bolt: do these parts make a bike, and what goes between them? */
-export function Fit({ bikeId }: { bikeId: Id }) {
+export function Fit({ bikeId, findingId }: { bikeId: Id; findingId?: string }) {
   const seen = useView('bike', { bikeId });
   const shelf = useView('parts', { at: 'shelf' });
   const card = seen.is === 'there' ? seen.value : undefined;
@@ -141,7 +150,7 @@ export function Fit({ bikeId }: { bikeId: Id }) {
       waits={<Waits />}
     >
       {card && shelf.is === 'there' ? (
-        <Pile card={card} shelf={shelf.value} />
+        <Pile card={card} shelf={shelf.value} findingId={findingId} />
       ) : (
         <Absent what="bike" seen={[seen, shelf]} />
       )}

@@ -5,6 +5,7 @@ import { Notice } from '../../controls/frames/Notice.tsx';
 import { Screen } from '../../controls/frames/Screen.tsx';
 import { HoldButton } from '../../controls/HoldButton.tsx';
 import { type ChangeDraft, emptyChange, readChange } from '../../drafts/changeDraft.ts';
+import type { Command } from '../../journal/commands.ts';
 import type { PartRow } from '../../journal/rows.ts';
 import { cautions } from '../../standards/checks/releaseRules.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
@@ -17,9 +18,11 @@ import { ChangeFields } from './fields/ChangeFields.tsx';
 import { NewPhotos } from './fields/NewPhotos.tsx';
 import { PlannedChanges } from './fields/PlannedChanges.tsx';
 
-function Changing({ part }: { part: PartRow }) {
+function Changing({ part, stepId }: { part: PartRow; stepId: string | undefined }) {
   const { partId, name, place } = part;
   const key = `change:${partId}`;
+  // Come from a step of the bench, it is that step.
+  const bench = stepId && place.on === 'bike' ? ({ at: 'bench', bikeId: place.bikeId } as const) : undefined;
   const [draft, change, clear] = useDraft<ChangeDraft>(key, emptyChange);
   const settings = useView('settings');
   const taken = useNewPhotos(key);
@@ -34,16 +37,18 @@ function Changing({ part }: { part: PartRow }) {
   const sign = async () => {
     setTried(true);
     if (!read.ok || save.is === 'saving') return;
-    const entries = await run({ type: 'change-part', partId, ...read.change }, { photos: taken.photos });
+    const changing: Command = { type: 'change-part', partId, ...read.change };
+    const commands: Command[] = stepId ? [changing, { type: 'finish-step', stepId }] : [changing];
+    const entries = await run(commands, { photos: taken.photos });
     if (!entries) return;
     clear();
-    go({ at: 'part', partId }, true);
+    go(bench ?? { at: 'part', partId }, true);
   };
   return (
     <Screen
       title={`Permanent change: ${name}`}
       route={`change-part ${partId}`}
-      back={hrefOf({ at: 'part', partId })}
+      back={hrefOf(bench ?? { at: 'part', partId })}
       waits={<Waits />}
       actions={
         <HoldButton onHeld={sign} disabled={save.is === 'saving'} explain="Hold to save: permanent">
@@ -78,9 +83,9 @@ function Changing({ part }: { part: PartRow }) {
 }
 
 /** A file, saw, drill, braze or cold-set, written down with its figures and signed. */
-export function ChangePart({ partId }: { partId: string }) {
+export function ChangePart({ partId, stepId }: { partId: string; stepId?: string }) {
   const seen = useView('part', { partId });
-  if (seen.is === 'there' && seen.value) return <Changing part={seen.value.part} />;
+  if (seen.is === 'there' && seen.value) return <Changing part={seen.value.part} stepId={stepId} />;
   return (
     <Screen title="Part" back={hrefOf({ at: 'shelf' })} waits={<Waits />}>
       <Absent what="part" seen={[seen]} />

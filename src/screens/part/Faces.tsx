@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import {
@@ -12,16 +13,20 @@ import { sentenceCase } from '../../words/sentenceCase.ts';
 import { useLogbook } from '../door.tsx';
 import { type Chosen, FaceFields } from './fields/FaceFields.tsx';
 
+const intoSight = (node: HTMLElement | null) => node?.scrollIntoView();
+
 export interface FacesProps {
   kind: string;
   faces: FaceDraft[];
   chosen: Chosen;
   error: string | undefined;
+  /** The face a finding asks for: it stands open and in sight. */
+  asked?: string | undefined;
   onFaces: (faces: FaceDraft[]) => void;
 }
 
 /** The faces of a part: those its kind has, each folded; an adapter or odd part takes any. */
-export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
+export function Faces({ kind, faces, chosen, error, asked, onFaces }: FacesProps) {
   const logbook = useLogbook();
   const own = facesOfKind(kind).filter((face) => !faces.some((one) => one.kind === face));
   const addable = facesToAdd(kind);
@@ -45,15 +50,17 @@ export function Faces({ kind, faces, chosen, error, onFaces }: FacesProps) {
         </p>
       )}
       {inOrder.map((face) => (
-        <FaceFields
-          key={face.faceId}
-          face={face}
-          chosen={chosen}
-          open={addable.length > 0}
-          wrong={error !== undefined && faceUnreadable(face)}
-          between={addable.length > 0}
-          onFace={(next) => put(next)}
-        />
+        <Fragment key={face.faceId}>
+          {face.faceId === asked && <span ref={intoSight} />}
+          <FaceFields
+            face={face}
+            chosen={chosen}
+            open={addable.length > 0 || face.faceId === asked}
+            wrong={error !== undefined && faceUnreadable(face)}
+            between={addable.length > 0}
+            onFace={(next) => put(next)}
+          />
+        </Fragment>
       ))}
       {addable.length > 0 && (
         <SelectField

@@ -160,7 +160,7 @@ export function NewPart({ place }: { place: string }) {
   );
 }
 
-function Editing({ part }: { part: PartRow }) {
+function Editing({ part, faceId }: { part: PartRow; faceId: string | undefined }) {
   const { partId } = part;
   const key = `part:${partId}`;
   const edit = useEdit(key, draftOfPart(part));
@@ -180,13 +180,15 @@ function Editing({ part }: { part: PartRow }) {
       if (!entries) return;
     }
     form.clear();
-    go({ at: 'part', partId }, true);
+    // Asked for by a finding, it goes back to it.
+    if (faceId === undefined) go({ at: 'part', partId }, true);
+    else history.back();
   };
   return (
     <Screen
       title={part.name}
       route={`edit-part ${partId}`}
-      back={hrefOf({ at: 'part', partId })}
+      back={faceId === undefined ? hrefOf({ at: 'part', partId }) : () => history.back()}
       waits={<Waits />}
       actions={
         <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
@@ -211,6 +213,7 @@ function Editing({ part }: { part: PartRow }) {
           kind={form.draft.kind}
           faces={form.draft.faces}
           chosen={form.chosen}
+          asked={faceId}
           error={form.shown.faces}
           onFaces={(faces) => form.change({ faces })}
         />
@@ -220,9 +223,9 @@ function Editing({ part }: { part: PartRow }) {
 }
 
 /** What is known of a part, written anew. What it said before stays in the history. */
-export function EditPart({ partId }: { partId: string }) {
+export function EditPart({ partId, faceId }: { partId: string; faceId?: string }) {
   const seen = useView('part', { partId });
-  if (seen.is === 'there' && seen.value) return <Editing part={seen.value.part} />;
+  if (seen.is === 'there' && seen.value) return <Editing part={seen.value.part} faceId={faceId} />;
   return (
     <Screen title="Part" back={hrefOf({ at: 'shelf' })} waits={<Waits />}>
       <Absent what="part" seen={[seen]} />

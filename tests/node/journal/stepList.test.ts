@@ -4,7 +4,7 @@ import { stepList } from '../../../src/journal/stepList.ts';
 
 const step = (stepId: string, rank: number, more: Partial<StepRow> = {}): StepRow => ({
   ...{ key: `step/${stepId}`, is: 'step', stepId, bikeId: 'b1', lastMs: 0, lastId: '' },
-  ...{ kind: 'fit', title: stepId, rank, state: 'open' },
+  ...{ kind: 'fit', title: stepId, rank, addedAtMs: 0, state: 'open' },
   ...more,
 });
 const idsOf = (steps: StepRow[]) => stepList(steps).map(({ stepId }) => stepId);

@@ -26,6 +26,9 @@ test.each<[Route, string]>([
   [{ at: 'settings' }, '#/settings'],
   [{ at: 'seal', jointId: 'j1', open: 'again' }, '#/seal/j1/again'],
   [{ at: 'bike', bikeId: 'b/1', open: 'w1' }, '#/bike/b%2F1/w1'],
+  [{ at: 'edit-part', partId: 'p', faceId: 'f' }, '#/edit-part/p/f'],
+  [{ at: 'change-part', partId: 'p' }, '#/change-part/p'],
+  [{ at: 'fit', bikeId: 'b', findingId: 'a:b.c~d' }, '#/fit/b/a%3Ab.c~d'],
 ])('%j', (route, href) => {
   expect(hrefOf(route)).toBe(href);
   expect(routeOf(href)).toEqual(route);
