@@ -50,7 +50,7 @@ const sentences: Record<QuantityRefusal, string> = {
 };
 
 /** Ways of changing that only ever take material away. */
-const takesAway = new Set<string>(['file', 'saw', 'ream', 'grind', 'drill']);
+const takesAway = new Set<string>(['file', 'saw', 'ream', 'grind', 'drill', 'turn', 'tap']);
 
 export type ReadChange = { ok: true; change: OneWayChange } | { ok: false; trouble: ChangeTrouble };
 

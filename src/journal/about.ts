@@ -224,7 +224,18 @@ export type SealMark =
   | { mark: 'riding'; pressure: Typed<PressureUnit>; temperature?: Typed<TemperatureUnit> }
   | { mark: 'verdict'; verdict: 'holds' | 'still-sealing' | 'leaks' | 'will-not-seat'; words?: string };
 
-export type CutKind = 'file' | 'saw' | 'drill' | 'braze' | 'cold-set' | 'ream' | 'grind' | 'other';
+export type CutKind =
+  | 'file'
+  | 'saw'
+  | 'drill'
+  | 'braze'
+  | 'cold-set'
+  | 'ream'
+  | 'grind'
+  | 'turn'
+  | 'tap'
+  | 'bond'
+  | 'other';
 
 /** A one-way change: it belongs to the part for life. */
 export interface OneWayChange {

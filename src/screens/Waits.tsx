@@ -1,4 +1,5 @@
 import { WaitsStrip } from '../controls/frames/WaitsStrip.tsx';
+import { waitInSight } from '../practice/bench/waitInSight.ts';
 import { dueAhead } from '../practice/rechecks/dueAhead.ts';
 import { overWord, waitWords } from '../words/waitWords.ts';
 import { useNow, useView } from './door.tsx';
@@ -10,6 +11,7 @@ export function Waits() {
   if (due.is !== 'there') return null;
   const waits = due.value
     .filter((line) => line.is === 'wait')
+    .filter(({ kind, dueAtMs }) => waitInSight(kind, dueAtMs, nowMs))
     .map((line) => ({
       id: line.key,
       label: waitWords(line.kind, line.title),

@@ -287,7 +287,19 @@ export const sealMark = variants<SealMark, 'mark'>('mark', {
 
 export const oneWayChange: Fields<OneWayChange> = {
   cut: oneOf({
-    ...{ file: 1, saw: 1, drill: 1, braze: 1, 'cold-set': 1, ream: 1, grind: 1, other: 1 },
+    ...{
+      file: 1,
+      saw: 1,
+      drill: 1,
+      braze: 1,
+      'cold-set': 1,
+      ream: 1,
+      grind: 1,
+      turn: 1,
+      tap: 1,
+      bond: 1,
+      other: 1,
+    },
   }),
   where: text,
   before: length,

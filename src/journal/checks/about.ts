@@ -297,6 +297,7 @@ export const cutKind: Check = oneOf<CutKind>({
   drill: 1,
   braze: 1,
   'cold-set': 1,
+  ...{ turn: 1, tap: 1, bond: 1 },
   ream: 1,
   grind: 1,
   other: 1,

@@ -14,7 +14,7 @@ const cutOf: Record<OneWayKind, CutKind> = {
   'cut-hub': 'saw',
   'ream-bore': 'ream',
   'file-seat': 'file',
-  'turn-spindle': 'grind',
+  'turn-spindle': 'turn',
   'face-shell': 'file',
   'saw-steerer': 'saw',
 };

@@ -13,6 +13,7 @@ import { Waits } from '../Waits.tsx';
 import { CardFoot } from './CardFoot.tsx';
 import { JointCount, Outline } from './Outline.tsx';
 import { ReleaseStamp } from './ReleaseStamp.tsx';
+import { ChangesSection } from './sections/ChangesSection.tsx';
 import { DefectsSection } from './sections/DefectsSection.tsx';
 import { JointsSection } from './sections/JointsSection.tsx';
 import { PartsSection } from './sections/PartsSection.tsx';
@@ -82,6 +83,7 @@ function Sections({ card, open }: { card: Card; open: Id | undefined }) {
       <JointsSection bikeId={bikeId} joints={joints} />
       <PartsSection bikeId={bikeId} parts={parts} />
       <WheelsSection bikeId={bikeId} parts={parts} />
+      <ChangesSection parts={parts} />
       <SealsSection joints={joints} seals={seals} />
       <RidesSection bikeId={bikeId} rides={rides} unit={unit} />
       <CardFoot bike={bike} />

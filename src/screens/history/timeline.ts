@@ -38,7 +38,7 @@ export function belongs(
   if (words.length === 0) return true;
   const now = line.now;
   const text =
-    `${entryHead(entry.type).word} ${tell(entry)} ${now && now !== entry ? tell(now) : ''} ${line.fixes.map(({ reason }) => reason).join(' ')}`.toLocaleLowerCase();
+    `${entryHead(entry.type).word}${entry.type === 'part-changed' ? ' cut' : ''} ${tell(entry)} ${now && now !== entry ? tell(now) : ''} ${line.fixes.map(({ reason }) => reason).join(' ')}`.toLocaleLowerCase();
   return words.every((word) => text.includes(word));
 }
 

@@ -16,6 +16,9 @@ export const cutIcons: Record<CutKind, IconName> = {
   'cold-set': 'press',
   ream: 'drill',
   grind: 'file',
+  turn: 'file',
+  tap: 'drill',
+  bond: 'drop',
   other: 'warning',
 };
 

@@ -60,6 +60,9 @@ export const cutWords: Record<CutKind, { done: string; label: string }> = {
   'cold-set': { done: 'cold-set', label: 'Cold-set' },
   ream: { done: 'reamed', label: 'Reamed' },
   grind: { done: 'ground', label: 'Ground' },
+  turn: { done: 'turned', label: 'Turned' },
+  tap: { done: 'tapped', label: 'Tapped' },
+  bond: { done: 'bonded', label: 'Bonded' },
   other: { done: 'permanently changed', label: 'Other' },
 };
 

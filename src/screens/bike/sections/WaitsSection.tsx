@@ -4,6 +4,7 @@ import { Fold } from '../../../controls/lists/Fold.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { JointRow, WaitRow } from '../../../journal/rows.ts';
+import { waitInSight } from '../../../practice/bench/waitInSight.ts';
 import { spanShort } from '../../../words/timeLeft.ts';
 import { overWord, waitWords } from '../../../words/waitWords.ts';
 import { useNow } from '../../door.tsx';
@@ -28,12 +29,13 @@ export function WaitsSection({
   const nowMs = useNow(1000);
   const reminders = useReminders();
   const [sheet, setSheet] = useState<'start' | Id | undefined>(open);
-  const sorted = waits.toSorted((a, b) => (a.dueAtMs ?? 0) - (b.dueAtMs ?? 0));
+  const shown = waits.filter(({ waitKind, dueAtMs = nowMs }) => waitInSight(waitKind, dueAtMs, nowMs));
+  const sorted = shown.toSorted((a, b) => (a.dueAtMs ?? 0) - (b.dueAtMs ?? 0));
   const opened = waits.find(({ waitId }) => waitId === sheet);
   const running = sorted.find(({ dueAtMs = 0 }) => dueAtMs > nowMs);
   const jointOf = ({ jointId }: WaitRow) => joints.find((joint) => joint.jointId === jointId)?.name;
   return (
-    <Fold label="Timers" end={waits.length} open={waits.length > 0}>
+    <Fold label="Timers" end={shown.length} open={shown.length > 0}>
       {sorted.map((wait) => {
         const leftMs = (wait.dueAtMs ?? nowMs) - nowMs;
         const span = spanShort(Math.abs(leftMs));
