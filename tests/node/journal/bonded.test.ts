@@ -106,7 +106,7 @@ describe('a compound in a bore', () => {
     expect(fit?.interferenceMm.lo).toBeCloseTo(-0.14, 9);
     expect(gapOf({ diameters: { bore: mm(40.08), outside: mm(40) } })).toBeCloseTo(0.08, 9);
     expect(fitText({ diameters: { bore: mm(29.9), outside: mm(30) } })).toBe(
-      'interference 0.10 mm, 0.04 to 0.16 mm as interference: holds by press',
+      'interference 0.1 mm, 0.04 to 0.16 mm as interference: holds by press',
     );
     expect(fitText({})).toBeUndefined();
     const { logbook, clock } = await aSleeve();
