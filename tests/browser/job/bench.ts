@@ -121,10 +121,7 @@ export function built(): void {
       expect(locker?.waitMs).toBeGreaterThanOrEqual(DAY_MS);
       expect(wait?.dueAtMs).toBe((locker?.happenedAtMs ?? 0) + (locker?.waitMs ?? 0));
       await takeUp(page, bikeId, 'Rotor on hub', 'Torque');
-      await page
-        .getByRole('region', { name: 'What waits' })
-        .getByText(/Threadlocker: .*Wagtail/)
-        .waitFor();
+      await page.getByRole('link', { name: /Threadlocker: .*Wagtail/ }).waitFor();
       await press(page, 'Paint mark');
       await boltsTight(page, 0, 6, 6);
       await touch(page, /^Applied 4\sN·m/);
