@@ -185,6 +185,7 @@ export function released(): void {
       const [release] = await entries(page, 'bike-released');
       const words = release?.open.map((item) => item.words).toSorted();
       expect(words).toEqual([
+        'Brake not bedded in: Rotor on hub',
         'Saddle rails: torque without a source',
         'Step skipped: Bell on bar, fit: Part not here yet',
       ]);
