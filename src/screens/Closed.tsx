@@ -20,7 +20,7 @@ function More({ of: drawn }: { of(ways: Ways): ComponentChildren }) {
         Reload the page. <a href="/rescue.html">The rescue page</a> saves the logbook as a file.
       </p>
     );
-  return ways ? <>{drawn(ways)}</> : null;
+  return ways ? drawn(ways) : null;
 }
 
 function Why({ state, beside }: { state: LogbookState; beside: Beside }) {

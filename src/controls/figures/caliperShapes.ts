@@ -135,6 +135,7 @@ const ofFace: Readonly<Partial<Record<FaceKind, Readonly<Record<string, CaliperS
   'axle-slot': { widthMm: 'slot' },
   'end-spacing': { spacingMm: 'gap' },
   'hub-spacing': { spacingMm: 'hub' },
+  'hub-holes': { holeMm: 'bore' },
   'tyre-room': { widthMm: 'gap' },
   'tyre-bead': { widthMm: 'tube' },
   chain: { chainWidthMm: 'gap' },
