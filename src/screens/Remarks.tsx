@@ -26,10 +26,10 @@ export function Remarks({ beside, atBench }: { beside: Beside; atBench: boolean 
   return (
     <aside class="remarks" aria-label="Remarks">
       {fellDue && (
-        <div class="fell-due">
+        <div class="fell-due" role="status">
           <a class="fell-due-words" href={hrefOf({ at: 'home' })} onClick={fellDue.seen}>
             <Icon name="bell" label="Due now:" />
-            <span role="status">{wordsOf(fellDue.lines)}</span>
+            <span>{wordsOf(fellDue.lines)}</span>
           </a>
           <Button onPress={fellDue.seen}>Dismiss</Button>
         </div>

@@ -163,7 +163,7 @@ export function killed(): void {
       await killAndReopen();
       expect(await journal(page)).toEqual(before);
 
-      await press(page, /Wagtail/);
+      await press(page, /^Wagtail/);
       await press(page, /^Start work/);
       await page.getByText('Was this step finished before you stopped?').waitFor();
       await page.getByText('Some bolts were counted off').waitFor();
