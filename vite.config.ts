@@ -75,6 +75,18 @@ export default defineConfig({
           pool: 'forks',
         },
       },
+      {
+        extends: true,
+        root: top,
+        test: {
+          name: 'deploys',
+          include: ['tests/deploys/**/*.test.ts'],
+          globalSetup: ['tests/browser/build.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          pool: 'forks',
+        },
+      },
     ],
   },
 });
