@@ -1,6 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { firstVisit, openPhone, type Phone, type Served, serveDist, throwAwayFiles } from './product.ts';
+import {
+  firstVisit,
+  openPhone,
+  type Phone,
+  type Served,
+  serveDist,
+  throwAwayFiles,
+} from '../browser/product.ts';
 
 let served: Served;
 let phone: Phone;
