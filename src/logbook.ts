@@ -1,7 +1,7 @@
 import { v7 } from 'uuid';
 import type { AsBuilt, DueLine, HistoryLine, HistoryMark, HistoryPage } from './journal/answers.ts';
 import type { Command, Photo, Refused } from './journal/commands.ts';
-import { ENTRY_VERSION, type Entry, type Id } from './journal/entries.ts';
+import type { Entry, Id } from './journal/entries.ts';
 import type { Filling } from './store/anew.ts';
 import type { GivenCommand, Homes } from './store/append.ts';
 import type { StoreCheck } from './store/check.ts';
@@ -35,7 +35,7 @@ export type LogbookState =
   | { is: 'newer-version' }
   /** The store was deleted while this page was open; this page reads and writes no more. */
   | { is: 'deleted' }
-  /** An older tab keeps the store back. */
+  /** Another tab keeps the store back. */
   | { is: 'blocked' }
   | { is: 'rebuilding'; share: number }
   | { is: 'lost'; why: string };
@@ -43,7 +43,8 @@ export type LogbookState =
 export interface Options {
   name?: string;
   now?: () => number;
-  zone?: () => string;
+  /** The phone's time zone, IANA name. */
+  zone: () => string;
   /** What this phone is called, as it was typed; asked for each command, since it can be renamed. */
   phone?: () => string | undefined;
   loadWriter?: () => Promise<Writer>;
@@ -132,9 +133,8 @@ const aheadKey = (view: ViewName, ask: unknown): string => `${view} ${JSON.strin
  * @param options.now clock, ms UTC; tests give their own
  * @param options.loadWriter how the writing half is loaded
  */
-export function logbookFor(options: Options = {}): Logbook {
+export function logbookFor(options: Options): Logbook {
   const now = options.now ?? Date.now;
-  const zone = options.zone ?? zoneOfThePhone();
   const watchers = new Set<() => void>();
   const listeners = new Set<(state: LogbookState) => void>();
   let state: LogbookState = { is: 'open' };
@@ -158,7 +158,7 @@ export function logbookFor(options: Options = {}): Logbook {
   channel.onmessage = tell;
 
   const homes: Homes = new Map();
-  const { name = 'pinchbolt' } = options;
+  const { name = 'pinchbolt', zone } = options;
   const open = () =>
     openDatabase(name, {
       onNewer: () => setState({ is: 'newer-version' }),
@@ -276,7 +276,8 @@ export function logbookFor(options: Options = {}): Logbook {
       await openAgain();
       refuseIfClosed();
       try {
-        return await beginAnew(database, name, filling, onProgress);
+        const onBlocked = () => setState({ is: 'blocked' });
+        return await beginAnew(database, name, filling, { onProgress, onBlocked });
       } finally {
         await openAgain();
         announce();
@@ -284,10 +285,11 @@ export function logbookFor(options: Options = {}): Logbook {
     },
   };
 
+  const around = () => ({ zone: zone(), phone: options.phone?.(), newId });
+
   async function run(list: readonly GivenCommand[]): Promise<Done | Refused> {
     const { append } = await theWriter();
-    const around = { zone: zone(), phone: options.phone?.(), newId };
-    const result = await withDatabase((db) => append(db, homes, list, around));
+    const result = await withDatabase((db) => append(db, homes, list, around()));
     // The hand that tapped hears of it first, then everybody who looks on.
     if ('entries' in result && result.entries.length > 0) setTimeout(announce);
     return result;
@@ -320,9 +322,7 @@ export function logbookFor(options: Options = {}): Logbook {
     claimDue: () => withDatabase((db) => claimDue(db, now())),
     async removeDemo() {
       const { removeDemo } = await theWriter();
-      const atMs = now();
-      const head = { id: newId(), v: ENTRY_VERSION, writtenAtMs: atMs, happenedAtMs: atMs, zone: zone() };
-      const result = await withDatabase((db) => removeDemo(db, head));
+      const result = await withDatabase((db) => removeDemo(db, { nowMs: now(), ...around() }));
       announce();
       return result;
     },
@@ -358,23 +358,6 @@ export async function openDue(
     claimDue: () => claimDue(db, now()),
     overdue: () => stored.due(db, now()),
     close: () => db.close(),
-  };
-}
-
-/**
- * The phone's time zone. Asking takes longer than deciding a command, so the answer is kept for a minute; a
- * changed offset asks at once.
- */
-function zoneOfThePhone(): () => string {
-  let kept: { name: string; askedMs: number; offsetMin: number } | undefined;
-  return () => {
-    const now = new Date();
-    const offsetMin = now.getTimezoneOffset();
-    if (!kept || kept.offsetMin !== offsetMin || Math.abs(now.getTime() - kept.askedMs) > 60_000) {
-      const { timeZone: name } = Intl.DateTimeFormat().resolvedOptions();
-      kept = { name, askedMs: now.getTime(), offsetMin };
-    }
-    return kept.name;
   };
 }
 

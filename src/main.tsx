@@ -8,6 +8,7 @@ import { routeOf } from './screens/route.ts';
 import type { Safety } from './screens/safety.tsx';
 import { loadScreen, readAhead } from './screens/scripts.ts';
 import { readPhoneName } from './sensing/thisPhone.ts';
+import { zoneNow } from './sensing/zoneNow.ts';
 
 /** Reminders, updates and the clock can wait for the first screen to be read. */
 const BESIDE_MS = 400;
@@ -16,7 +17,10 @@ const AHEAD_MS = 1500;
 
 /** The page's only composition root: opens the door, draws the app, and starts what runs beside it. */
 async function start(): Promise<void> {
-  const logbook = logbookFor({ phone: readPhoneName, loadWriter: () => import('./store/writer.ts') });
+  const logbook = logbookFor({
+    ...{ zone: zoneNow, phone: readPhoneName },
+    loadWriter: () => import('./store/writer.ts'),
+  });
   const drafts = openDrafts().then(keepDraftsIn, () => {});
   const route = routeOf(location.hash);
   // What fails to load here is asked for again, and said, by the app itself.

@@ -122,7 +122,7 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
     ),
     ...section('Re-checks', recheckLines(rechecks, when), 'no check is set'),
     ...section(
-      'Defects',
+      'Problems',
       defects.map(({ words, restriction, foundAtMs, decision }) =>
         loud(
           decision === 'do-not-ride' ? 'Do not ride' : 'Ride within limits',

@@ -51,20 +51,13 @@ export function readFilled(asks: readonly Asked[], { texts, units }: CalculatorD
     }
     if (text === '' && asked.optional) continue;
     const unit = units[asked.key] ?? asked.unit;
-    // Temperatures read their own minus; every other quantity is measured without one and turned round here.
-    const warm = unit === 'Cel' || unit === '[degF]';
-    const minus = !warm && asked.range[0] < 0 && /^[-−]/.test(text);
-    const read =
-      unit && asked.units
-        ? parseTyped(minus ? text.slice(1) : text, asked.units, unit)
-        : parseNumber(text, asked.range[0] < 0 ? 'allow' : 'refuse');
+    const below = asked.range[0] < 0 ? 'allow' : 'refuse';
+    const read = unit && asked.units ? parseTyped(text, asked.units, unit, below) : parseNumber(text, below);
     if (!read.ok) {
       wrong[asked.key] = text === '' ? 'Type a number here.' : quantityRefusals[read.reason];
       continue;
     }
-    const given = 'quantity' in read ? read.quantity : { value: read.value };
-    const turned = 'quantity' in read && minus;
-    const value = inUnitOf(asked, { ...given, value: turned ? -given.value : given.value });
+    const value = inUnitOf(asked, 'quantity' in read ? read.quantity : { value: read.value });
     const [least, most] = asked.range;
     if (value < least - 1e-9 || value > most + 1e-9) wrong[asked.key] = rangeText(asked, unit);
     else if (asked.whole && !Number.isInteger(value)) wrong[asked.key] = 'A whole number is wanted here.';

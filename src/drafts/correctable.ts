@@ -52,7 +52,7 @@ const fields: Partial<Record<EntryType, Correctable[]>> = {
   'recheck-answered': [one('words', 'Words')],
   'wait-ended': [one('words', 'Words')],
   'defect-found': [one('words', 'What was found'), one('restriction', 'Restriction')],
-  'defect-closed': [one('how', 'How it was put right')],
+  'defect-closed': [one('how', 'How it was fixed')],
   'part-moved': [one('why', 'Why'), one('condition', 'Condition')],
   'part-changed': [
     one('before', 'Before', length),

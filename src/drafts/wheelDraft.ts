@@ -122,8 +122,6 @@ export type WheelFormRead =
   | { ok: true; about: WheelAbout }
   | { ok: false; wrong: Record<WheelField, string> };
 
-const MINUS = /^[-−]/;
-
 /** Reads the fields of a form one by one and keeps a sentence for each that cannot be taken. */
 function fieldReader() {
   const wrong: Record<WheelField, string> = {};
@@ -132,21 +130,16 @@ function fieldReader() {
     text: string,
     units: readonly U[],
     unit: U,
-    signed = false,
+    below: 'refuse' | 'allow' = 'refuse',
   ): Typed<U> | undefined => {
-    const bare = text.trim();
-    if (bare === '') return undefined;
-    const minus = signed && MINUS.test(bare);
-    const read = parseTyped(minus ? bare.slice(1) : bare, units, unit as NoInfer<U>);
-    if (!read.ok) {
-      wrong[field] = quantityRefusals[read.reason];
-      return undefined;
-    }
-    const { quantity } = read;
-    return minus ? { ...quantity, value: -quantity.value, typed: bare } : quantity;
+    if (text.trim() === '') return undefined;
+    const read = parseTyped(text, units, unit as NoInfer<U>, below);
+    if (read.ok) return read.quantity;
+    wrong[field] = quantityRefusals[read.reason];
+    return undefined;
   };
-  const length = (field: WheelField, text: string, signed = false) =>
-    typed<LengthUnit>(field, text, unitsOf.length, 'mm', signed);
+  const length = (field: WheelField, text: string, below?: 'allow') =>
+    typed<LengthUnit>(field, text, unitsOf.length, 'mm', below);
   const number = (field: WheelField, text: string): number | undefined => {
     if (text.trim() === '') return undefined;
     const read = parseNumber(text);
@@ -182,7 +175,7 @@ export function readWheelForm(draft: WheelDraft, others: readonly WheelPart[] = 
       crosses: count(`${name}.crosses`, side.crosses, [0, 9]),
       ...known<Omit<WheelSideAbout, 'spokes' | 'crosses'>>({
         pcd: length(`${name}.pcd`, side.pcd),
-        flange: length(`${name}.flange`, side.flange, true),
+        flange: length(`${name}.flange`, side.flange, 'allow'),
         lineOffset:
           draft.head === 'straight-pull' ? length(`${name}.lineOffset`, side.lineOffset) : undefined,
         thin: length(`${name}.thin`, side.thin),
@@ -221,10 +214,10 @@ export function readWheelForm(draft: WheelDraft, others: readonly WheelPart[] = 
       pairsLean: uneven ? draft.pairsLean : undefined,
       erds: erds.length > 0 ? erds : undefined,
       erdEnd: erds.length > 0 ? draft.erdEnd : undefined,
-      erdToEnd: length('erdToEnd', draft.erdToEnd, true),
+      erdToEnd: length('erdToEnd', draft.erdToEnd, 'allow'),
       hubHole: length('hubHole', draft.hubHole),
-      rimOffset: length('rimOffset', draft.rimOffset, true),
-      stagger: length('stagger', draft.stagger, true),
+      rimOffset: length('rimOffset', draft.rimOffset, 'allow'),
+      stagger: length('stagger', draft.stagger, 'allow'),
       target: force('target', draft.target),
       limit: force('limit', draft.limit),
       gauge: gauge.length > 0 ? gauge : undefined,

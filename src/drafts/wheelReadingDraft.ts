@@ -42,16 +42,8 @@ export type ReadReadings =
   | { ok: true; readings: WheelReadings; empty: boolean }
   | { ok: false; wrong: Record<string, string> };
 
-const MINUS = /^[-−]/;
 /** No spoke sounds above it. */
 const HIGHEST_HZ = 20_000;
-
-/** A number that may count the other way. */
-function signed(text: string) {
-  const minus = MINUS.test(text.trim());
-  const read = parseNumber(minus ? text.trim().slice(1) : text);
-  return read.ok ? { ...read, value: minus ? -read.value : read.value } : read;
-}
 
 /** A pitch that was typed or heard. */
 function typedPitch(hz: number, byPitch: ((hz: number) => ReadPitch) | undefined) {
@@ -99,20 +91,16 @@ export function readReadings(
 ): ReadReadings {
   const wrong: Record<string, string> = {};
   const length = (field: 'lateral' | 'radial' | 'dish'): Typed<LengthUnit> | undefined => {
-    const text = draft[field].trim();
-    if (text === '') return undefined;
-    const minus = field === 'dish' && MINUS.test(text);
-    const read = parseTyped(minus ? text.slice(1) : text, unitsOf.length, 'mm');
-    if (!read.ok) {
-      wrong[field] = quantityRefusals[read.reason];
-      return undefined;
-    }
-    return minus ? { ...read.quantity, value: -read.quantity.value, typed: text } : read.quantity;
+    if (draft[field].trim() === '') return undefined;
+    const read = parseTyped(draft[field], unitsOf.length, 'mm', field === 'dish' ? 'allow' : 'refuse');
+    if (read.ok) return read.quantity;
+    wrong[field] = quantityRefusals[read.reason];
+    return undefined;
   };
   const run = (walk: 'sideways' | 'outward'): (number | null)[] =>
     draft[walk].slice(0, spokes).map((text, at) => {
       if (text.trim() === '') return null;
-      const read = signed(text);
+      const read = parseNumber(text, 'allow');
       if (read.ok) return read.value;
       wrong[`${walk}.${at}`] = quantityRefusals[read.reason];
       return null;

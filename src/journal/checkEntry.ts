@@ -1,11 +1,14 @@
 import { refuse } from './decide/ruling.ts';
-import type { Entry, EntryBody, EntryType } from './entries.ts';
+import type { Entry, EntryBody, EntryHead, EntryType } from './entries.ts';
 import type { Rows } from './fold.ts';
 import type { Field, Kind } from './kinds/kind.ts';
 import { kinds } from './kinds/kinds.ts';
 
 /** Fields of the head, which the logbook writes itself. */
-const HEAD = new Set(['id', 'v', 'type', 'writtenAtMs', 'happenedAtMs', 'zone', 'by', 'orderMs', 'asked']);
+const HEAD: Record<keyof EntryHead | 'type', true> = {
+  ...{ id: true, v: true, type: true, writtenAtMs: true, happenedAtMs: true, zone: true },
+  ...{ by: true, phone: true, orderMs: true, asked: true },
+};
 
 export const fieldsOf = (type: EntryType): Record<string, Field> => kinds[type].fields;
 
@@ -18,7 +21,8 @@ export function checkEntry(rows: Rows, entry: EntryBody | Entry, only?: readonly
   const fields = fieldsOf(entry.type);
   const given = entry as unknown as Record<string, unknown>;
   for (const key of Object.keys(given)) {
-    if (!HEAD.has(key) && !Object.hasOwn(fields, key) && given[key] !== undefined) refuse('malformed', key);
+    if (!Object.hasOwn(HEAD, key) && !Object.hasOwn(fields, key) && given[key] !== undefined)
+      refuse('malformed', key);
   }
   for (const [key, { check }] of Object.entries(fields)) {
     if (only && !only.includes(key)) continue;

@@ -1,3 +1,4 @@
+import type { Id } from './entries.ts';
 import type { Rows } from './fold.ts';
 import { compareStanding, type Standing } from './order.ts';
 import type { BikeRow, DefectRow, RecheckRow, RidesRow, Row } from './rows.ts';
@@ -79,14 +80,24 @@ const plus = (a: Counts, b: Counts, sign = 1): Counts => ({
   handTight: a.handTight + sign * b.handTight,
 });
 
+/** The open problems with which a bike must not be ridden, the first found first. */
+function graveOn(rows: Rows, bikeId: Id): BikeRow['grave'] {
+  return rows
+    .group('defect', `defect@${bikeId}`)
+    .filter(({ decision }) => decision === 'do-not-ride')
+    .toSorted((a, b) => compareStanding(a.foundOrder, b.foundOrder))
+    .map(({ defectId, words }) => ({ defectId, words }));
+}
+
 function bikeNow(rows: Rows, row: BikeRow, before: Row | undefined): BikeRow {
   if (before?.is === 'bike') {
-    const { steps, stepsDone, stepsSkipped, handTight } = before;
-    return { ...row, steps, stepsDone, stepsSkipped, handTight };
+    const { steps, stepsDone, stepsSkipped, handTight, grave } = before;
+    return { ...row, steps, stepsDone, stepsSkipped, handTight, grave };
   }
   const { bikeId } = row;
   const all = [...rows.group('step', `step@${bikeId}`), ...rows.group('joint', `joint@${bikeId}`)];
-  return { ...row, ...all.map(counted).reduce((sum, one) => plus(sum, one), NONE) };
+  const counts = all.map(counted).reduce((sum, one) => plus(sum, one), NONE);
+  return { ...row, ...counts, grave: graveOn(rows, bikeId) };
 }
 
 /**
@@ -107,6 +118,10 @@ export function countsChanged(rows: Rows, before: Row | undefined, after: Row | 
     const same = (Object.keys(NONE) as (keyof Counts)[]).every((field) => was[field] === now[field]);
     const bike = same ? undefined : rows.get('bike', row.bikeId);
     if (bike) rows.put({ ...bike, ...plus(plus(bike, now), was, -1) });
+  }
+  if (row?.is === 'defect') {
+    const bike = rows.get('bike', row.bikeId);
+    if (bike) rows.put({ ...bike, grave: graveOn(rows, row.bikeId) });
   }
   if (row?.is !== 'rides') return;
   const rides = after?.is === 'rides' ? after : undefined;

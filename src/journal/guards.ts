@@ -7,10 +7,10 @@ import { neverDeferred } from '../standards/checks/releaseRules.ts';
 import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { threadDiameterMm } from '../standards/screws/threadDiameter.ts';
 import { refuse } from './decide/ruling.ts';
-import type { EntryOf, Id, SealMark, ToolAbout } from './entries.ts';
+import type { EntryHead, EntryOf, Id, SealMark, StepAbout, ToolAbout } from './entries.ts';
 import type { Rows } from './fold.ts';
 import { labelHolder } from './labelHolder.ts';
-import type { JointRow } from './rows.ts';
+import type { JointRow, StepRow } from './rows.ts';
 
 /** What holds between an entry and the rest of the logbook, for a new entry and for a corrected one alike. */
 
@@ -42,6 +42,20 @@ export function checkPressure(rows: Rows, jointId: Id, mark: SealMark, overLimit
   refuse('above-the-limit', `${typed} ${unitLabel[unit]}, at most ${ceilingText(ceiling.ceilingBar, unit)}`);
 }
 
+/**
+ * A torque step has its joint; and a step that is done does not become one that a tick cannot finish.
+ * @param step as it stands; undefined for one that is new
+ */
+export function checkStepKind(
+  { kind, jointId }: Partial<Pick<StepAbout, 'kind' | 'jointId'>>,
+  step: StepRow | undefined,
+): void {
+  if (kind === 'torque' && (jointId ?? step?.jointId) === undefined) refuse('no-such-joint');
+  if (step?.state !== 'done' || step.kind === kind) return;
+  if (kind === 'torque' || kind === 'lock' || (kind === 'cut' && step.partId !== undefined))
+    refuse('already-done', step.title);
+}
+
 /** A label is on one part. */
 export function checkLabel(rows: Rows, partId: Id, label: string): void {
   const holder = labelHolder(rows.all('part'), partId, label);
@@ -61,18 +75,13 @@ export function checkToolRange(
 }
 
 /** Some things are mended or the bike stays: no date and no distance makes them rideable. */
-export function checkLimit(rows: Rows, defect: Omit<EntryOf<'defect-found'>, keyof EntryHeadOnly>): void {
+export function checkLimit(rows: Rows, defect: Omit<EntryOf<'defect-found'>, keyof EntryHead>): void {
   if (defect.decision !== 'ride-limited') return;
   const joint = defect.jointId === undefined ? undefined : rows.get('joint', defect.jointId);
   if (joint?.matters === true || neverDeferred.some(({ id }) => id === defect.area))
     refuse('must-not-be-deferred', defect.words);
   if (defect.untilMs === undefined && defect.untilKm === undefined) refuse('limit-missing');
 }
-
-type EntryHeadOnly = Pick<
-  EntryOf<'defect-found'>,
-  'id' | 'v' | 'writtenAtMs' | 'happenedAtMs' | 'zone' | 'by' | 'orderMs' | 'asked'
->;
 
 /**
  * A group of the pre-ride check is answered with all its items, each once, and a finding has its words. Not fitted can be

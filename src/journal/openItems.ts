@@ -13,6 +13,7 @@ import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
 import type { DefectRow, JointRow, RideCheckRow, StepRow } from './rows.ts';
+import { TAKEN_APART } from './takenApart.ts';
 
 /** A joint that a re-check found moved or turned, and that was not tightened since. */
 function leftAsFound({ state, found, applied }: JointRow): boolean {
@@ -150,7 +151,8 @@ function notBeddedIn(rows: Rows, bikeId: Id, joints: readonly JointRow[]): OpenI
     .filter(({ kind, state, matters }) => kind === 'rotor' && state !== 'apart' && matters)
     .filter(({ jointId, madeAtMs }) => {
       const answers = over.filter((one) => one.jointId === jointId && one.setAtMs >= madeAtMs);
-      return !answers.some(({ found, dropped }) => found === 'as-it-should' || dropped !== undefined);
+      const givenUp = (why: string | undefined) => why !== undefined && why !== TAKEN_APART;
+      return !answers.some(({ found, dropped }) => found === 'as-it-should' || givenUp(dropped));
     })
     .map(({ jointId, name }) => ({
       ...{ what: 'step-open', jointId, blocks: false, blocksFull: true },

@@ -11,7 +11,7 @@ export type ParsedQuantity<U extends AnyUnit> =
 /**
  * A number as a person types it, with a decimal point or a decimal comma.
  * Thousands separators are refused rather than guessed at: "1,234.5" is `two-separators`.
- * @param below what to do with a number under zero; only temperatures want it allowed
+ * @param below what to do with a number under zero; temperatures and distances to either side want it allowed
  * @returns the value and the characters typed, or a named reason
  * @example parseNumber('5,2') //=> { ok: true, value: 5.2, typed: '5,2' }
  */
@@ -19,7 +19,7 @@ export function parseNumber(text: string, below: 'refuse' | 'allow' = 'refuse'):
   const typed = text.trim();
   if (typed === '') return { ok: false, reason: 'empty' };
   if (/^[+\-−]?(∞|inf|infinity)$/i.test(typed)) return { ok: false, reason: 'not-finite' };
-  const parts = /^([+\-−]?)([\d.,]*\d[\d.,]*)$/.exec(typed);
+  const parts = /^([+\-−]?)\s*([\d.,]*\d[\d.,]*)$/.exec(typed);
   if (!parts) return { ok: false, reason: 'not-a-number' };
   const [, sign, digits = ''] = parts;
   if ((digits.match(/[.,]/g) ?? []).length > 1) return { ok: false, reason: 'two-separators' };
@@ -88,6 +88,7 @@ const spelling = (suffix: string): string =>
  * A quantity as a person types it: a number, and after it a unit or nothing.
  * @param allowed the units this field takes
  * @param defaultUnit the unit meant when none is typed
+ * @param below what to do with a quantity under zero; a temperature may always lie there
  * @returns the quantity as typed, or a named reason; `unit-of-another-kind` is a known unit that does not belong here
  * @example parseTyped('5,2 Nm', ['N.m', '[in_i].[lbf_av]'], 'N.m') //=> { ok: true, quantity: { value: 5.2, unit: 'N.m', typed: '5,2 Nm' } }
  */
@@ -95,6 +96,7 @@ export function parseTyped<U extends AnyUnit>(
   text: string,
   allowed: readonly U[],
   defaultUnit: NoInfer<U>,
+  below: 'refuse' | 'allow' = 'refuse',
 ): ParsedQuantity<U> {
   const typed = text.trim();
   const [, digits = '', suffix = ''] = /^([^\p{L}°"″]*)(.*)$/su.exec(typed) ?? [];
@@ -108,6 +110,6 @@ export function parseTyped<U extends AnyUnit>(
     unit = allowed.find((candidate) => meant.includes(candidate));
     if (!unit) return { ok: false, reason: 'unit-of-another-kind' };
   }
-  const number = parseNumber(digits, unit === 'Cel' || unit === '[degF]' ? 'allow' : 'refuse');
+  const number = parseNumber(digits, unit === 'Cel' || unit === '[degF]' ? 'allow' : below);
   return number.ok ? { ok: true, quantity: { value: number.value, unit, typed } } : number;
 }

@@ -38,8 +38,10 @@ function piecesInCache(cache: Cache): MirrorPlace {
     const numbers = (await pieces()).flatMap((one) => (one.name === name ? one.piece : []));
     return numbers.sort((a, b) => a - b);
   }
+  /** The last piece first: killed on the way, what is left of the file is its beginning. */
   async function drop(name: string, from: number): Promise<void> {
-    for (const piece of await piecesOf(name)) if (piece >= from) await cache.delete(addressOf(name, piece));
+    for (const piece of (await piecesOf(name)).reverse())
+      if (piece >= from) await cache.delete(addressOf(name, piece));
   }
 
   return {
@@ -68,7 +70,7 @@ function piecesInCache(cache: Cache): MirrorPlace {
       await put(addressOf(name, last), joined([before, added]));
     },
     async write(name, bytes) {
-      // The pieces behind go first: killed on the way, the file is shorter, never a mixture.
+      // The pieces behind go first, so that the file is shorter for a while and never a mixture.
       await drop(name, 1);
       await put(addressOf(name, 0), bytes);
     },

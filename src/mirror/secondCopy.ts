@@ -75,6 +75,7 @@ export interface SecondCopyOptions {
 }
 
 const nothing = { entries: 0, photos: 0 };
+const NO_COPY = 'there is no second copy';
 
 /** The one that keeps the second copy: it follows the logbook, compares, and brings back. */
 export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOptions): SecondCopy {
@@ -157,27 +158,46 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
     return running;
   }
 
-  async function read(): Promise<CopyHeld | undefined> {
-    const copy = await opened;
-    return copy?.alone(async (held) => {
-      const entries = new Map<Id, Entry>();
-      const photos = new Map<Id, MirroredPhoto>();
-      let writtenAtMs: number | undefined;
-      const unreadable = await held.read((content) => {
-        if ('entry' in content) entries.set(content.entry.id, content.entry);
-        else if ('photo' in content) photos.set(content.photo.photoId, content.photo);
-        else if ('level' in content) writtenAtMs = content.level.atMs;
-      });
-      return {
-        ...{ entries: [...entries.values()], photos: [...photos.values()], unreadable },
-        ...(writtenAtMs === undefined ? {} : { writtenAtMs }),
-        lacking: Math.max(0, ((await readMark())?.entries ?? 0) - entries.size),
-        async photo({ hash, ...one }) {
-          const buf = await copy.alone((again) => again.readPhoto(hash));
-          return buf && { ...one, buf };
-        },
-      };
+  /** @param bytesOf how the bytes of a photo are read */
+  async function readOut(held: HeldMirror, bytesOf: HeldMirror['readPhoto']): Promise<CopyHeld> {
+    const entries = new Map<Id, Entry>();
+    const photos = new Map<Id, MirroredPhoto>();
+    let writtenAtMs: number | undefined;
+    const unreadable = await held.read((content) => {
+      if ('entry' in content) entries.set(content.entry.id, content.entry);
+      else if ('photo' in content) photos.set(content.photo.photoId, content.photo);
+      else if ('level' in content) writtenAtMs = content.level.atMs;
     });
+    return {
+      ...{ entries: [...entries.values()], photos: [...photos.values()], unreadable },
+      ...(writtenAtMs === undefined ? {} : { writtenAtMs }),
+      lacking: Math.max(0, ((await readMark())?.entries ?? 0) - entries.size),
+      async photo({ hash, ...one }) {
+        const buf = await bytesOf(hash);
+        return buf && { ...one, buf };
+      },
+    };
+  }
+
+  /** Fills a new store from the mirror, which is held meanwhile: of two pages the later finds the store filled. */
+  async function fillAnew(
+    held: HeldMirror,
+    onProgress: (share: number) => void,
+  ): Promise<Restored | undefined> {
+    const there = await readOut(held, held.readPhoto);
+    const { entries } = there;
+    if (entries.length === 0) throw new Error(NO_COPY);
+    let photos = 0;
+    async function* asWritten() {
+      for (const one of there.photos) {
+        const photo = await there.photo(one);
+        if (!photo) continue;
+        photos += 1;
+        yield photo;
+      }
+    }
+    const anew = await source.beginAnew({ entries, photos: asWritten() }, onProgress);
+    return anew ? { entries: entries.length, photos, photosLost: there.photos.length - photos } : undefined;
   }
 
   return {
@@ -195,10 +215,13 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
         return found;
       });
     },
-    read,
+    async read() {
+      const copy = await opened;
+      return copy?.alone((held) => readOut(held, (hash) => copy.alone((again) => again.readPhoto(hash))));
+    },
     async restore(onProgress) {
       const copy = await opened;
-      if (!copy) throw new Error('there is no second copy');
+      if (!copy) throw new Error(NO_COPY);
       const { found, photosAsWritten, entriesAsWritten } = await copy.alone(async (held) => {
         const found = await lookThrough(held);
         const bent = new Set(found.differingPhotos.map(({ photoId }) => photoId));
@@ -225,21 +248,11 @@ export function keepSecondCopy({ source, mirror, now, ofDemo }: SecondCopyOption
       };
     },
     async beginAnew(onProgress) {
-      const held = await read();
-      if (!held || held.entries.length === 0) throw new Error('there is no second copy');
-      const { entries } = held;
-      let [photos, photosLost] = [0, 0];
-      async function* asWritten() {
-        for (const one of held?.photos ?? []) {
-          const photo = await held?.photo(one);
-          if (photo) yield photo;
-          photos += photo ? 1 : 0;
-          photosLost += photo ? 0 : 1;
-        }
-      }
-      const anew = await source.beginAnew({ entries, photos: asWritten() }, onProgress);
+      const copy = await opened;
+      if (!copy) throw new Error(NO_COPY);
+      const filled = await copy.alone((held) => fillAnew(held, onProgress));
       await follow();
-      return anew ? { entries: entries.length, photos, photosLost } : undefined;
+      return filled;
     },
     async startOver() {
       const copy = await opened;

@@ -20,14 +20,16 @@ const WAIT_MS = 1500;
 export function placeKeeper(page: ScrolledPage) {
   const depths = new Map<string, number>();
   let wanted = 0;
+  // The browser is at the next step a little before its page is shown, and still tells how the last one scrolled.
+  let shown = page.step();
   return {
     moved(): void {
-      const step = page.step();
       // On the way back the page is shorter than it was: what it shows then is not where one was.
-      if (step !== undefined && wanted === 0) depths.set(step, page.depth());
+      if (shown !== undefined && wanted === 0) depths.set(shown, page.depth());
     },
     arrived(): void {
-      wanted = depths.get(page.step() ?? '') ?? 0;
+      shown = page.step();
+      wanted = depths.get(shown ?? '') ?? 0;
     },
     settle(): boolean {
       if (wanted === 0) return true;
@@ -43,13 +45,13 @@ export function placeKeeper(page: ScrolledPage) {
   };
 }
 
-interface KeyedHistory {
-  currentEntry?: { key: string; index: number } | null;
+interface SteppedHistory {
+  currentEntry?: { id: string; index: number } | null;
   entries(): { url: string | null }[];
 }
 
 /** The arrow of a card goes back in the history where that is the card it leads to: else one could not return to the place. */
-function backByHistory(navigation: KeyedHistory, event: MouseEvent): void {
+function backByHistory(navigation: SteppedHistory, event: MouseEvent): void {
   const arrow =
     event.target instanceof Element && event.target.closest<HTMLAnchorElement>('a[aria-label="Back"]');
   const before = navigation.entries()[(navigation.currentEntry?.index ?? 0) - 1];
@@ -60,10 +62,11 @@ function backByHistory(navigation: KeyedHistory, event: MouseEvent): void {
 
 /** Going back shows a list where it was left. Where the browser does not tell its steps apart, a list begins at its top. */
 export function keepPlaces(): void {
-  const { navigation } = globalThis as { navigation?: KeyedHistory };
+  const { navigation } = globalThis as { navigation?: SteppedHistory };
   if (!navigation) return;
   const keeper = placeKeeper({
-    step: () => navigation.currentEntry?.key,
+    // Not its key: what replaces a form keeps the key of the form.
+    step: () => navigation.currentEntry?.id,
     depth: () => scrollY,
     most: () => document.documentElement.scrollHeight - innerHeight,
     to: (depth) => scrollTo(0, depth),

@@ -27,19 +27,20 @@ async function canBeUsed(db: Database): Promise<boolean> {
  * that nothing is deleted for entries that would not make a logbook. Whatever ends it early leaves the old store or an
  * empty one; the entries come in all at once.
  * @param opened the store, where it opens at all; closed before it is deleted
+ * @param onBlocked told where another page holds the store: it is deleted once that page lets go
  * @returns false when the store can be used after all: then nothing was deleted
- * @throws when a page of the app holds the store, or the browser cannot delete it
+ * @throws when the browser cannot delete it
  */
 export async function beginAnew(
   opened: Database | undefined,
   name: string,
   { entries, photos }: Filling,
-  onProgress: (share: number) => void,
+  { onProgress, onBlocked }: { onProgress: (share: number) => void; onBlocked: () => void },
 ): Promise<boolean> {
   if (opened && (await canBeUsed(opened))) return false;
   foldWhole(entries.filter(readable).map(upcast));
   opened?.close();
-  await deleted(name);
+  await deleteDB(name, { blocked: onBlocked });
   const db = await openDatabase(name);
   try {
     // Photos mean nothing until an entry names them, so they may come one by one.
@@ -49,12 +50,4 @@ export async function beginAnew(
     db.close();
   }
   return true;
-}
-
-function deleted(name: string): Promise<void> {
-  return new Promise((done, failed) => {
-    const blocked = () =>
-      failed(new Error('another page of this app holds the logbook; close it and try again'));
-    deleteDB(name, { blocked }).then(done, failed);
-  });
 }

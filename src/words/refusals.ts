@@ -10,7 +10,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'no-such-tool': () => 'That tool is not in the logbook. Choose another.',
   'no-such-wheel': () => 'That wheel is not in the logbook, or was taken apart.',
   'no-such-recheck': () => 'That re-check is not in the logbook any more.',
-  'no-such-defect': () => 'That defect is not in the logbook any more.',
+  'no-such-defect': () => 'That problem is not in the logbook any more.',
   'no-such-entry': () => 'That entry cannot be found.',
   'already-there': () => 'That is in the logbook already.',
   'name-missing': () => 'It needs a name.',

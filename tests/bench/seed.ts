@@ -94,7 +94,7 @@ function fillBike(
 
 /** Fills the store; returns how many lines it holds afterwards. */
 export async function fill(name: string, sizes: Record<string, number>): Promise<number> {
-  const book = logbookFor({ name, loadWriter: async () => writer });
+  const book = logbookFor({ name, zone: () => 'UTC', loadWriter: async () => writer });
   await book.opened;
   const { newId } = book;
   const db = await openDatabase(name);
@@ -130,7 +130,7 @@ const rest = () => new Promise((over) => setTimeout(over, REST_MS));
  * same page, both strict, and both after the same rest.
  */
 export async function taps(name: string, bikeId: Id, rounds: number): Promise<Taps> {
-  const book = logbookFor({ name, loadWriter: async () => writer });
+  const book = logbookFor({ name, zone: () => 'UTC', loadWriter: async () => writer });
   await book.opened;
   const bytes = await bytesOfATap(name, book, bikeId);
   const bare = await bareStore();

@@ -223,6 +223,26 @@ describe('drafts', () => {
   });
 });
 
+test('what a saved form leads to begins at its top, and going back from there leads past the form', async () => {
+  // Low enough that the page of a part is longer than the screen.
+  const usual = page.viewportSize()!;
+  await page.setViewportSize({ width: 390, height: 480 });
+  await goTo('#/shelf');
+  await goTo('#/new-part/shelf');
+  await describePart('Stem with a long form');
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(200);
+  await mainButton().click();
+  await page.getByRole('heading', { level: 1, name: 'Stem with a long form' }).waitFor();
+  // As long as a place is looked for, and a little more.
+  await page.waitForTimeout(1700);
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeGreaterThan(600);
+  expect(await page.evaluate(() => scrollY)).toBe(0);
+  await page.goBack();
+  await page.getByRole('heading', { level: 1, name: 'Shelf' }).waitFor();
+  await page.setViewportSize(usual);
+});
+
 describe('photos', () => {
   test('400 megapixels in a small PNG are refused at once', async () => {
     await goTo('#/new-part/shelf');

@@ -1,26 +1,19 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeEach } from 'vitest';
+import { afterEach } from 'vitest';
 import { type Build, nextBuild } from './builds.ts';
-import { type Answer, openPhone, type Phone, type Served, serveDist } from './product.ts';
+import { eachOnItsOwnPhone, phone, served } from './ownPhone.ts';
+import type { Answer } from './product.ts';
 
-/** The server and the phone of the test that runs. */
-export let served: Served;
-export let phone: Phone;
 const builds: Build[] = [];
 
-/** Each test of the file gets a server of its own and a phone that was never there. */
-export function eachOnItsOwnPhone(): void {
-  beforeEach(async () => {
-    served = await serveDist();
-    phone = await openPhone(served.origin);
-  });
-
-  afterEach(async () => {
-    await phone.close();
-    await served.stop();
+/** As `eachOnItsOwnPhone`; the builds that a test made go with it. */
+export function eachWithItsBuilds(): void {
+  // What is asked for first comes last: nothing uses the builds any more.
+  afterEach(() => {
     for (const build of builds.splice(0)) build.remove();
   });
+  eachOnItsOwnPhone();
 }
 
 export async function buildNext(...wanted: Parameters<typeof nextBuild>): Promise<Build> {

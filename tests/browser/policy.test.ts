@@ -1,20 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { firstVisit, openPhone, type Phone, type Served, serveDist } from './product.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { eachOnItsOwnPhone, phone, served } from './ownPhone.ts';
+import { firstVisit, type Served, serveDist } from './product.ts';
 
-let served: Served;
-let phone: Phone;
-
-beforeEach(async () => {
-  served = await serveDist();
-  phone = await openPhone(served.origin);
-});
-
-afterEach(async () => {
-  await phone.close();
-  await served.stop();
-});
+eachOnItsOwnPhone();
 
 /** What the shipped header file for static hosts says, as that host would read it. */
 function shippedHeaders(): Record<string, string> {

@@ -4,21 +4,20 @@ import { describe, expect, test } from 'vitest';
 import {
   buildNext,
   cacheNames,
-  eachOnItsOwnPhone,
+  eachWithItsBuilds,
   heading,
   MAINTENANCE,
-  phone,
   scriptOf,
-  served,
   startOffline,
   touch,
   update,
   versionOfPage,
   WRONG,
 } from './deploying.ts';
+import { phone, served } from './ownPhone.ts';
 import { firstVisit, serveDist } from './product.ts';
 
-eachOnItsOwnPhone();
+eachWithItsBuilds();
 
 describe('a half-finished deploy', () => {
   test('something else in place of one script: the version in use goes on', async () => {

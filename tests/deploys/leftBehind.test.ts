@@ -4,19 +4,18 @@ import { describe, expect, test } from 'vitest';
 import {
   buildNext,
   cacheNames,
-  eachOnItsOwnPhone,
+  eachWithItsBuilds,
   goTo,
   heading,
   MAINTENANCE,
-  phone,
-  served,
   startOffline,
   touch,
   update,
 } from '../browser/deploying.ts';
+import { phone, served } from '../browser/ownPhone.ts';
 import { firstVisit, throwAwayFiles } from '../browser/product.ts';
 
-eachOnItsOwnPhone();
+eachWithItsBuilds();
 
 describe('what an update leaves behind', () => {
   /** Bytes of the worker's caches on the phone's disk. */

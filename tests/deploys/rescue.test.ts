@@ -1,26 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import {
-  firstVisit,
-  openPhone,
-  type Phone,
-  type Served,
-  serveDist,
-  throwAwayFiles,
-} from '../browser/product.ts';
+import { describe, expect, test } from 'vitest';
+import { eachOnItsOwnPhone, phone, served } from '../browser/ownPhone.ts';
+import { firstVisit, throwAwayFiles } from '../browser/product.ts';
 
-let served: Served;
-let phone: Phone;
-
-beforeEach(async () => {
-  served = await serveDist();
-  phone = await openPhone(served.origin);
-});
-
-afterEach(async () => {
-  await phone.close();
-  await served.stop();
-});
+eachOnItsOwnPhone();
 
 const heading = (name: string) => phone.page.getByRole('heading', { level: 1, name }).waitFor();
 

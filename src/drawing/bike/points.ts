@@ -2,7 +2,8 @@ import { type Filled, SMALL_WHEEL_MM } from './figures.ts';
 import { away, partWay, type Spot } from './shape.ts';
 
 const SEAT_DEG = 107;
-const STEER_DEG = 108;
+/** The steering axis; 90° is upright, more leans back. */
+export const STEER_DEG = 108;
 /** The axle lies so far in front of the steering axis. */
 const FORK_OFFSET_MM = 45;
 const ABOVE_TYRE_MM = 45;

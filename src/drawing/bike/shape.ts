@@ -24,8 +24,7 @@ export interface PencilLine {
   widthMm?: number;
 }
 
-const round = (value: number): number => Math.round(value);
-const at = ({ x, y }: Spot): string => `${round(x)} ${round(y)}`;
+const at = ({ x, y }: Spot): string => `${Math.round(x)} ${Math.round(y)}`;
 
 /** A line through points, as path data. @example lineThrough({ x: 0, y: 0 }, { x: 5, y: 9 }) //=> 'M0 0L5 9' */
 export const lineThrough = (first: Spot, ...more: Spot[]): string =>
@@ -36,8 +35,8 @@ export const bendTo = (from: Spot, over: Spot, to: Spot): string => `M${at(from)
 
 /** A circle as path data. @example circleAt({ x: 9, y: 9 }, 5) //=> 'M4 9a5 5 0 1 0 10 0a5 5 0 1 0 -10 0' */
 export function circleAt({ x, y }: Spot, radius: number): string {
-  const r = round(radius);
-  return `M${round(x) - r} ${round(y)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
+  const r = Math.round(radius);
+  return `M${Math.round(x) - r} ${Math.round(y)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
 }
 
 /** A point on the way from one to another; 0 is the first, 1 the second. */

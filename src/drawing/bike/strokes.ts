@@ -1,6 +1,6 @@
 import { rollerCircleMm } from '../../mechanics/drive/pitchDiameter.ts';
 import type { BarShape, Filled } from './figures.ts';
-import { brakesMark, type Corners } from './points.ts';
+import { brakesMark, type Corners, STEER_DEG } from './points.ts';
 import {
   away,
   type BikeZone,
@@ -55,7 +55,7 @@ function frame(at: Corners, figures: Filled): PencilLine[] {
     return [...stays, tube('beam', front, partWay(headLow, headTop, 0.4), partWay(spindle, seatTop, 0.45))];
   if (kind === 'long') {
     const floor = { x: crown.x - at.frontRadius * 0.75, y: spindle.y + 50 };
-    const frontHead = away(crown, 110, 108);
+    const frontHead = away(crown, 110, STEER_DEG);
     return [
       ...stays,
       tube('top tube', front, partWay(headLow, headTop, 0.6), partWay(spindle, seatTop, 0.8)),
@@ -86,22 +86,25 @@ function fork(at: Corners, figures: Filled): PencilLine[] {
   const known = figures.known('toFrontAxleMm');
   const straight = partWay(crown, frontAxle, 0.7);
   const bend = { x: straight.x - 18, y: straight.y };
-  const top = { x: headTop.x + (clamp.y - headTop.y) * -0.02, y: headTop.y };
   const height = figures.known('barHeightMm');
   return [
     stroke('fork', 'fork-and-bars', 'tube', known, bendTo(crown, bend, frontAxle)),
-    stroke('stem', 'fork-and-bars', 'tube', height, lineThrough(top, ...stemTo(headTop, clamp))),
+    stroke('stem', 'fork-and-bars', 'tube', height, lineThrough(headTop, ...stemTo(headTop, clamp))),
   ];
 }
 
 /** Up along the steerer, then forward to the clamp. */
 function stemTo(headTop: Spot, clamp: Spot): Spot[] {
   const rise = headTop.y - clamp.y;
-  const corner = { x: headTop.x - rise / Math.tan((72 * Math.PI) / 180), y: clamp.y };
+  const corner = { x: headTop.x - rise / Math.tan(((180 - STEER_DEG) * Math.PI) / 180), y: clamp.y };
   return clamp.x - corner.x > 20 ? [corner, clamp] : [corner];
 }
 
-/** Paths of a bar from where it is clamped; the grip lies where the hand holds it. */
+/** Paths that follow one another without lifting the pencil. */
+const oneStroke = (first: string, ...more: string[]): string =>
+  first + more.map((path) => path.replace(/^M[^LQ]*/, '')).join('');
+
+/** The path of a bar from where it is clamped; the grip lies where the hand holds it. */
 function barPath(shape: BarShape, { x, y }: Spot): string {
   const to = (dx: number, dy: number): Spot => ({ x: x + dx, y: y + dy });
   switch (shape) {
@@ -110,9 +113,13 @@ function barPath(shape: BarShape, { x, y }: Spot): string {
     case 'riser':
       return lineThrough(to(0, 0), to(20, -70), to(-60, -78));
     case 'swept':
-      return `${bendTo(to(0, 0), to(90, -60), to(0, -60))}${lineThrough(to(0, -60), to(-150, -40)).replace('M', 'L')}`;
+      return oneStroke(bendTo(to(0, 0), to(90, -60), to(0, -60)), lineThrough(to(0, -60), to(-150, -40)));
     case 'drop':
-      return `${lineThrough(to(0, 0), to(80, 0))}${bendTo(to(80, 0), to(150, 20), to(110, 90)).replace(/^M[^Q]*/, '')}${bendTo(to(110, 90), to(80, 130), to(0, 125)).replace(/^M[^Q]*/, '')}`;
+      return oneStroke(
+        lineThrough(to(0, 0), to(80, 0)),
+        bendTo(to(80, 0), to(150, 20), to(110, 90)),
+        bendTo(to(110, 90), to(80, 130), to(0, 125)),
+      );
   }
 }
 
@@ -128,7 +135,11 @@ function saddle(at: Corners, figures: Filled): PencilLine[] {
       'saddle',
       'tube',
       known,
-      `${lineThrough({ x: rails.x - 125, y: top - 8 }, { x: rails.x - 40, y: top }, { x: rails.x + 130, y: top + 2 })}`,
+      lineThrough(
+        { x: rails.x - 125, y: top - 8 },
+        { x: rails.x - 40, y: top },
+        { x: rails.x + 130, y: top + 2 },
+      ),
     ),
   ];
 }

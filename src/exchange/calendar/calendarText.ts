@@ -6,14 +6,14 @@ export interface CalendarEvent {
   uid: string;
   /** When it rings, ms UTC. */
   atMs: number;
-  /** When the span began that ends then, ms UTC. */
-  sinceMs: number;
   summary: string;
   description: string;
 }
 
 /** The largest INTEGER. RFC 5545, section 3.3.8. */
 const MOST = 2_147_483_647;
+/** From here on files are counted; with the largest number that lasts until 2088. Our own choice. */
+const FIRST_MS = Date.UTC(2020, 0);
 
 /**
  * An instant as DATE-TIME in UTC. A part of a second counts as a whole one: nothing rings early.
@@ -25,22 +25,23 @@ export function utcText(atMs: number): string {
 }
 
 /**
- * How often an event was written anew, as its SEQUENCE: the seconds since its span began. A file written later has the
- * higher number, so a calendar takes it in the place of the one before.
+ * How often an event was written anew, as its SEQUENCE: the seconds since 2020. A file written later has the higher
+ * number, whatever became of its timer or check meanwhile, so a calendar takes it in the place of the one before.
+ * @param madeAtMs when the file is written, ms UTC
  * @see RFC 5545, section 3.8.7.4
- * @example sequenceAt(1000, 61_000) //=> 60
+ * @example sequenceAt(Date.UTC(2020, 0, 1, 0, 1)) //=> 60
  */
-export function sequenceAt(sinceMs: number, madeAtMs: number): number {
-  return Math.min(MOST, Math.max(0, Math.floor((madeAtMs - sinceMs) / 1000)));
+export function sequenceAt(madeAtMs: number): number {
+  return Math.min(MOST, Math.max(0, Math.floor((madeAtMs - FIRST_MS) / 1000)));
 }
 
-function eventText({ uid, atMs, sinceMs, summary, description }: CalendarEvent, madeAtMs: number): string {
+function eventText({ uid, atMs, summary, description }: CalendarEvent, madeAtMs: number): string {
   const says = escapedText(summary);
   return [
     contentLine('BEGIN', 'VEVENT'),
     contentLine('UID', escapedText(uid)),
     contentLine('DTSTAMP', utcText(madeAtMs)),
-    contentLine('SEQUENCE', String(sequenceAt(sinceMs, madeAtMs))),
+    contentLine('SEQUENCE', String(sequenceAt(madeAtMs))),
     contentLine('DTSTART', utcText(atMs)),
     contentLine('DURATION', 'PT15M'),
     contentLine('SUMMARY', says),
@@ -63,7 +64,7 @@ function eventText({ uid, atMs, sinceMs, summary, description }: CalendarEvent, 
  * @returns the text, every line ended by CR LF
  * @throws RangeError when there is no event, or two have one UID
  * @see RFC 5545, sections 3.4 to 3.6; without a METHOD, as a file that is opened
- * @example calendarText([{ uid: 'w1', atMs: 60_000, sinceMs: 0, summary: 'Look', description: 'At the rear tyre' }], 0).slice(0, 15)
+ * @example calendarText([{ uid: 'w1', atMs: 60_000, summary: 'Look', description: 'At the rear tyre' }], 0).slice(0, 15)
  *   //=> 'BEGIN:VCALENDAR'
  */
 export function calendarText(events: readonly CalendarEvent[], madeAtMs: number): string {

@@ -15,7 +15,6 @@ export function eventsOf(duties: readonly Duty[], unit: DistanceUnit, nowMs: num
     .map((duty) => ({
       uid: duty.id,
       atMs: duty.latestByMs,
-      sinceMs: duty.startedAtMs,
       ...calendarWords(duty, unit),
     }));
 }

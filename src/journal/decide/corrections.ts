@@ -1,12 +1,14 @@
 import { checkEntry, fieldsOf } from '../checkEntry.ts';
 import type { CommandOf } from '../commands.ts';
+import { stepsByChange } from '../cutSteps.ts';
 import { asItReads, type Correction, effective, isCorrection, standingCorrections } from '../effective.ts';
 import type { Entry, EntryBody, Id } from '../entries.ts';
-import { begunKey, bikesOf, revokedBike } from '../facts.ts';
+import { begunKey, bikeOfPlace, bikesOf, revokedBike } from '../facts.ts';
 import { type Rows, rootOf } from '../fold.ts';
 import { kinds } from '../kinds/kinds.ts';
 import { standing } from '../order.ts';
 import { type Circumstances, checkTime, present, type Ruling, refuse, words } from './ruling.ts';
+import { checkGivenBack } from './wheels.ts';
 
 /** How long undo is offered; two seconds of grace for a slow tap. */
 const UNDO_MS = 10_000;
@@ -25,6 +27,17 @@ function today(rows: Rows, entry: Entry): Entry | undefined {
   const root = rootOf(rows, entry);
   const all = root ? rows.facts(`fix/${root.id}`).filter(isCorrection) : [];
   return standingCorrections(all).some(({ id }) => id === entry.id) ? entry : undefined;
+}
+
+/** Whether a step is done by this change of a part, so that it would be done without one. */
+function finishesStep(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
+  if (entry.type !== 'part-changed') return false;
+  const part = rows.get('part', entry.partId);
+  if (!part) return false;
+  const bikeIds = new Set([entry.bikeId, bikeOfPlace(part.place)].filter((id) => id !== undefined));
+  const steps = [...bikeIds].flatMap((bikeId) => rows.group('step', `step@${bikeId}`));
+  const step = stepsByChange(part, steps).get(entry.id);
+  return step !== undefined && !together.includes(step.doneBy ?? '');
 }
 
 /** Whether others stand on the row that an entry begins, so that it cannot simply be struck out. */
@@ -76,7 +89,9 @@ function correction(
 
 function strike(rows: Rows, entry: Entry, reason: string, undo: boolean, together: readonly Id[]): EntryBody {
   const before = today(rows, entry) ?? refuse('already-undone');
-  if (builtUpon(rows, entry, together)) refuse('others-build-on-it');
+  if (builtUpon(rows, entry, together) || finishesStep(rows, entry, together)) refuse('others-build-on-it');
+  const root = rootOf(rows, entry);
+  if (root && 'wheelId' in root && root.type !== 'wheel-read') checkGivenBack(rows, root.wheelId, entry.id);
   return correction(rows, entry, before, { reason, undo, becomes: null }, false);
 }
 

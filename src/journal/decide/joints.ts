@@ -7,6 +7,7 @@ import type { Rows } from '../fold.ts';
 import { freeName } from '../freeName.ts';
 import type { JointRow } from '../rows.ts';
 import { stepList } from '../stepList.ts';
+import { TAKEN_APART } from '../takenApart.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -144,7 +145,7 @@ export function endedAbout(rows: Rows, { jointId, bikeId }: JointRow, atMs: numb
     ...rechecks.map(
       ({ recheckId }): EntryBody => ({
         ...{ type: 'recheck-dropped', recheckId, bikeId, jointId },
-        why: 'taken apart',
+        why: TAKEN_APART,
       }),
     ),
   ];

@@ -17,6 +17,7 @@ import { compareStanding } from '../order.ts';
 import type { JointRow, RecheckRow } from '../rows.ts';
 import { checkTitle } from '../titleToday.ts';
 import { takenBack } from './checks.ts';
+import { startedBy } from './joints.ts';
 import {
   bikeOf,
   type Circumstances,
@@ -103,14 +104,17 @@ function cured(joint: JointRow): boolean {
   return joint.locked !== undefined;
 }
 
-/** The limits of distance that this ride brings to their end: what it was ridden with until now is to be mended. */
-function limitsReached(rows: Rows, bikeId: Id, km: number | undefined): string[] {
+/**
+ * The limits of distance that this ride brings to their end: what it was ridden with until now is to be mended.
+ * @param byMs what was found later than this ride was not ridden with
+ */
+function limitsReached(rows: Rows, bikeId: Id, km: number | undefined, byMs: number): string[] {
   if (km === undefined) return [];
   const log = rows.get('rides', bikeId)?.log ?? [];
   return rows
     .group('defect', `defect@${bikeId}`)
     .filter(({ untilKm, reachedAtMs, foundOrder }) => {
-      if (untilKm === undefined || reachedAtMs !== undefined) return false;
+      if (untilKm === undefined || reachedAtMs !== undefined || foundOrder.ms > byMs) return false;
       const since = log.filter((ride) => compareStanding(ride, foundOrder) > 0);
       return since.reduce((sum, ride) => sum + ride.km, km) >= untilKm;
     })
@@ -144,7 +148,7 @@ export function logRide(rows: Rows, command: CommandOf<'log-ride'>, now: Circums
       return turnOf(rows, joint, row, 0, now, atMs, given);
     }),
   );
-  return [...set, ride, ...takenBack(bike, limitsReached(rows, bikeId, km))];
+  return [...set, ride, ...takenBack(bike, limitsReached(rows, bikeId, km, startedBy(command)))];
 }
 
 const freshRide = ({ rideId }: CommandOf<'log-ride'>, now: Circumstances): Id => rideId ?? now.newId();

@@ -1,6 +1,7 @@
 import { jointToBuild } from '../../planning/jointToBuild.ts';
 import { stepsFor } from '../../planning/stepOrder.ts';
 import type { CommandOf } from '../commands.ts';
+import { stepsByChange } from '../cutSteps.ts';
 import type { EntryBody, Id, StepKind } from '../entries.ts';
 import type { Rows } from '../fold.ts';
 import { freeName } from '../freeName.ts';
@@ -12,6 +13,7 @@ import {
   type Circumstances,
   freshId,
   jointOf,
+  partOf,
   present,
   type Ruling,
   refuse,
@@ -87,15 +89,13 @@ export function addStep(rows: Rows, command: CommandOf<'add-step'>, now: Circums
   const steps = stepsOf(rows, bikeId);
   const title = freeName(words(command.title, 'name-missing'), titlesOf(steps));
   if (jointId !== undefined) jointOf(rows, jointId);
-  if (kind === 'torque' && jointId === undefined) refuse('no-such-joint');
   const rank = rankAfter(steps, command.afterStepId);
   return [present({ type: 'step-added', stepId, bikeId, kind, title, detail, jointId, partId, work, rank })];
 }
 
 export function describeStep(rows: Rows, command: CommandOf<'describe-step'>): Ruling {
-  const { stepId, bikeId, jointId } = stepOf(rows, command.stepId);
+  const { stepId, bikeId } = stepOf(rows, command.stepId);
   const { detail, kind } = command;
-  if (kind === 'torque' && jointId === undefined) refuse('no-such-joint');
   const others = titlesOf(stepsOf(rows, bikeId), stepId);
   const title =
     command.title === undefined ? undefined : freeName(words(command.title, 'name-missing'), others);
@@ -169,8 +169,10 @@ export function finishStep(rows: Rows, command: CommandOf<'finish-step'>, now: C
   if (step.kind === 'lock') refuse('cure-not-started', step.title);
   const { stepId, bikeId, jointId, partId } = step;
   if (step.kind === 'cut' && partId !== undefined) {
-    const changes = rows.get('part', partId)?.changes ?? [];
-    if (!changes.some(({ atMs }) => atMs >= step.addedAtMs)) refuse('change-not-logged', step.title);
+    const part = partOf(rows, partId);
+    const taken = stepsByChange(part, stepsOf(rows, bikeId));
+    if (!part.changes.some(({ entryId, atMs }) => atMs >= step.addedAtMs && !taken.has(entryId)))
+      refuse('change-not-logged', step.title);
   }
   const { measured, note, photoIds } = command;
   const joint = jointId === undefined ? undefined : jointOf(rows, jointId);

@@ -1,7 +1,7 @@
 import type { CommandOf } from '../commands.ts';
 import type { EntryBody, Id, WheelPart } from '../entries.ts';
 import { bikeOfPlace } from '../facts.ts';
-import type { Rows } from '../fold.ts';
+import { type Rows, reduceAnew } from '../fold.ts';
 import type { WheelRow } from '../rows.ts';
 import { movePart } from './parts.ts';
 import {
@@ -37,6 +37,17 @@ function checkSingle(rows: Rows, wheelId: Id, parts: readonly WheelPart[]): void
     if (whole(other.parts).some((partId) => whole(parts).includes(partId)))
       refuse('part-in-other-wheel', other.name);
   }
+}
+
+/**
+ * Struck out, an entry may give a wheel a hub or a rim back that another one has by now.
+ * @param struckId the entry, or a correction of one
+ */
+export function checkGivenBack(rows: Rows, wheelId: Id, struckId: Id): void {
+  const key = `wheel/${wheelId}`;
+  const facts = rows.facts(key).filter(({ id }) => id !== struckId);
+  const wheel = reduceAnew(key, facts) as WheelRow | undefined;
+  if (wheel && wheel.apart === undefined) checkSingle(rows, wheelId, wheel.parts);
 }
 
 export function makeWheel(rows: Rows, command: CommandOf<'make-wheel'>, now: Circumstances): Ruling {

@@ -50,9 +50,6 @@ export const defectFound: Kind<'defect-found'> = {
         };
       },
     ),
-    changes<EntryOf<'defect-found'>, 'bike'>('bike', bike, (row, { defectId, words, decision }) =>
-      decision === 'do-not-ride' ? { ...row, grave: [...row.grave, { defectId, words }] } : row,
-    ),
   ],
   guard: (rows, entry) => checkLimit(rows, entry),
 };
@@ -65,10 +62,6 @@ export const defectClosed: Kind<'defect-closed'> = {
       ({ defectId }) => defectId,
       (row, { how }) => ({ ...row, closed: how, group: `defect-closed@${row.bikeId}` }),
     ),
-    changes<EntryOf<'defect-closed'>, 'bike'>('bike', bike, (row, { defectId }) => ({
-      ...row,
-      grave: row.grave.filter((problem) => problem.defectId !== defectId),
-    })),
   ],
 };
 

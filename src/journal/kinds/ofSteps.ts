@@ -2,6 +2,7 @@ import * as about from '../checks/about.ts';
 import { flag, id, list, maybe, name, reason, text } from '../checks/field.ts';
 import { anyQuantity } from '../checks/quantities.ts';
 import type { Entry, EntryOf, StepAbout } from '../entries.ts';
+import { checkStepKind } from '../guards.ts';
 import { pick } from './described.ts';
 import {
   anId,
@@ -50,6 +51,10 @@ export const stepAdded: Kind<'step-added'> = {
       state: 'open',
     })),
   ],
+  guard: (rows, entry, only) => {
+    if (!only) checkStepKind(entry, undefined);
+    else if (only.includes('kind')) checkStepKind(entry, rows.get('step', entry.stepId));
+  },
 };
 
 export const stepDescribed: Kind<'step-described'> = {
@@ -71,6 +76,9 @@ export const stepDescribed: Kind<'step-described'> = {
       ...pick(entry as Partial<StepAbout>, FIELDS),
     })),
   ],
+  guard: (rows, entry, only) => {
+    if (!only || only.includes('kind')) checkStepKind(entry, rows.get('step', entry.stepId));
+  },
 };
 
 export const stepMoved: Kind<'step-moved'> = {

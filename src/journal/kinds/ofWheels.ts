@@ -1,4 +1,4 @@
-import type { WheelAbout } from '../aboutWheels.ts';
+import type { WheelAbout, WheelReadings } from '../aboutWheels.ts';
 import { fieldNames, position } from '../checks/about.ts';
 import * as about from '../checks/aboutWheels.ts';
 import { flag, id, list, maybe, name } from '../checks/field.ts';
@@ -81,38 +81,26 @@ export const wheelDescribed: Kind<'wheel-described'> = {
   guard: (rows, entry) => checkWheel({ ...rows.get('wheel', entry.wheelId), ...entry }),
 };
 
+const SET = {
+  moment: correctable(about.moment),
+  tyre: correctable(about.tyreOn),
+  readIn: correctable(about.readIn),
+  read: correctable(about.spokesRead),
+  tensionsN: correctable(about.tensions),
+  lateral: correctable(maybe(someLength)),
+  radial: correctable(maybe(someLength)),
+  dish: correctable(maybe(offset)),
+  sidewaysMm: correctable(about.rimRun),
+  outwardMm: correctable(about.rimRun),
+  note: itsNote,
+} satisfies Record<keyof WheelReadings, Field>;
+const OF_SET = Object.keys(SET) as (keyof WheelReadings)[];
+
 export const wheelRead: Kind<'wheel-read'> = {
-  fields: {
-    ...NAMED,
-    moment: correctable(about.moment),
-    tyre: correctable(about.tyreOn),
-    readIn: correctable(about.readIn),
-    read: correctable(about.spokesRead),
-    tensionsN: correctable(about.tensions),
-    lateral: correctable(maybe(someLength)),
-    radial: correctable(maybe(someLength)),
-    dish: correctable(maybe(offset)),
-    sidewaysMm: correctable(about.rimRun),
-    outwardMm: correctable(about.rimRun),
-    note: itsNote,
-  },
+  fields: { ...NAMED, ...SET },
   facts: [
     changes<EntryOf<'wheel-read'>, 'wheel'>('wheel', wheel, (row, entry) => {
-      const { moment, tyre, readIn, read, tensionsN } = entry;
-      const { lateral, radial, dish, sidewaysMm, outwardMm, note } = entry;
-      const set = {
-        moment,
-        tyre,
-        readIn,
-        read,
-        tensionsN,
-        lateral,
-        radial,
-        dish,
-        sidewaysMm,
-        outwardMm,
-        note,
-      };
+      const set = pick(entry as WheelReadings, OF_SET) as WheelReadings;
       return { ...row, readings: [...row.readings, { ...set, ...noted(entry) }] };
     }),
   ],

@@ -1,3 +1,4 @@
+import { centsBetween } from './cents.ts';
 import { RATE_OVER_TONE } from './decimation.ts';
 import { FAINT, onsets } from './onset.ts';
 import { LOWEST_HZ, type Tone, toneFinder } from './tone.ts';
@@ -121,4 +122,4 @@ export function pluckEar(sampleRate: number, lowHz: number, highHz: number): Plu
 const secondShare = (tone: Tone | null): number =>
   tone?.other && tone.other.belowDb < SECOND_DB ? tone.other.share : 0;
 
-const moved = (one: Tone, other: Tone): number => Math.abs(1200 * Math.log2(other.hz / one.hz));
+const moved = (one: Tone, other: Tone): number => Math.abs(centsBetween(one.hz, other.hz));

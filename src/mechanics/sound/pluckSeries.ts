@@ -1,3 +1,5 @@
+import { centsBetween } from './cents.ts';
+
 /** Plucks that make one reading. */
 export const PLUCKS = 3;
 /** How far apart they may be, cents; own choice, about 1.2 % of tension. */
@@ -22,7 +24,7 @@ export type PluckSeries =
 export function pluckSeries(hz: readonly number[]): PluckSeries {
   if (hz.length < PLUCKS) return { state: 'more', missing: PLUCKS - hz.length };
   const last = hz.slice(-PLUCKS).sort((a, b) => a - b);
-  const scatterCents = 1200 * Math.log2(last[PLUCKS - 1]! / last[0]!);
+  const scatterCents = centsBetween(last[0]!, last[PLUCKS - 1]!);
   if (scatterCents > APART_CENTS) return { state: 'again', scatterCents, often: hz.length >= MANY };
   return { state: 'heard', hz: last[PLUCKS >> 1]!, scatterCents };
 }

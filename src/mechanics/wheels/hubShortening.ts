@@ -1,5 +1,4 @@
 import { inRange } from '../range.ts';
-import { given, type Working } from '../working.ts';
 
 /** A hub as it sits in the frame; null where the wheel has no rotor or it was not measured. */
 export interface HubSeat {
@@ -79,20 +78,4 @@ export function splitCut(totalMm: number, shiftMm: number): HubCut {
  */
 export function dishlessCut(hub: Pick<HubSeat, 'leftFlangeMm' | 'driveFlangeMm'>, totalMm: number): HubCut {
   return splitCut(totalMm, (hub.leftFlangeMm - hub.driveFlangeMm) / 2);
-}
-
-/** The drive flange of `shortenHub` with what is needed to check it by hand. */
-export function driveFlangeWorking(hub: HubSeat, cut: HubCut): Working {
-  return {
-    result: shortenHub(hub, cut).driveFlangeMm,
-    unit: 'mm',
-    formula: 'drive flange from the middle = before + (cut at the drive end − cut at the left end)/2',
-    inputs: [
-      given('before', hub.driveFlangeMm, 'mm'),
-      given('cut at the drive end', cut.driveMm, 'mm'),
-      given('cut at the left end', cut.leftMm, 'mm'),
-    ],
-    source: 'arithmetic of the shifted middle plane, derived here',
-    known: 'computed',
-  };
 }

@@ -112,9 +112,3 @@ export function pitchWindow(spoke: SoundingSpoke, expectedN: number): PitchWindo
   const [lowHz, highHz] = [pitchHz(spoke, expectedN * SHARES[0]), pitchHz(spoke, expectedN * SHARES[1])];
   return { lowHz, highHz: Math.min(highHz, 1.999 * lowHz) };
 }
-
-/** A hundredth of a semitone: how far apart two pitches are. @param hz above 0 @param otherHz above 0 @example centsBetween(440, 880) //=> 1200 */
-export const centsBetween = (hz: number, otherHz: number): number => 1200 * Math.log2(otherHz / hz);
-
-/** The error of a tension by a small error of its pitch, percent: 10 cents are 1.16 %. @example percentOfCents(10) //=> 1.16 */
-export const percentOfCents = (cents: number): number => 100 * (2 ** (cents / 600) - 1);

@@ -66,11 +66,14 @@ export function countWithin(spread: TensionSpread, limitPercent: number): number
 export type Balance = 'very-even' | 'even' | 'serviceable' | 'uneven';
 
 /** Greatest deviation from the side's mean for each word, percent. */
-export const BALANCE_LIMITS: { balance: Balance; percent: number; source: string; known: Known }[] = [
+const BALANCE_LIMITS: { balance: Balance; percent: number; source: string; known: Known }[] = [
   { balance: 'very-even', percent: 5, source: 'wheelbuilder’s article on tension balance', known: 'seen' },
   { balance: 'even', percent: 10, source: 'dissertation on bicycle wheels, test wheels', known: 'seen' },
   { balance: 'serviceable', percent: 20, source: 'usual service limit of gauge makers', known: 'memory' },
 ];
+
+/** Up to here a spoke is even with its side, percent. */
+export const EVEN_PERCENT = BALANCE_LIMITS.find(({ balance }) => balance === 'even')!.percent;
 
 /** The word for a side's worst spoke. @example judgeBalance(spread) //=> 'even' */
 export function judgeBalance(spread: TensionSpread): Balance {

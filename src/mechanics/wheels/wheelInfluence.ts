@@ -38,7 +38,7 @@ export interface WheelInfluence {
   tension: number[][];
 }
 
-/** Shapes the rim can take: this many waves round it at most. More change nothing at the third figure. */
+/** Shapes the rim can take: this many waves round it at most. More change less than 0.2 %. */
 const MOST_WAVES = 24;
 
 /** A wheel that is radial all round can turn a little on its hub; this holds it there, and is lost among crossed spokes. */
@@ -119,7 +119,7 @@ function directionOf({ side, lean, crossingDeg }: LaidSpoke, { pcdMm, flangeMm }
 
 /**
  * Influence of every nipple on rim and tensions: a linear model of an elastic rim on elastic spokes, without the
- * softening of the rim under its own compression (a few per cent on a sound wheel).
+ * softening of the rim under its own compression, which grows with the tension.
  * @param layout every spoke, from `spokeLayout`
  * @param sides both flanges and the thickness of their spokes
  * @param erdMm circle of the spoke ends, mm, 100 to 800

@@ -245,21 +245,16 @@ export type ReadMeasures =
  */
 export function readMeasures(measures: Measures, joint: Pick<JointRow, 'fasteners'>): ReadMeasures {
   const wrong: Partial<Record<MeasureKey, QuantityRefusal>> = {};
-  const length = (key: MeasureKey, signed = false): Typed<LengthUnit> | undefined => {
-    const text = measures[key].trim();
-    if (text === '') return undefined;
-    const minus = signed && /^[-−]/.test(text);
-    const read = parseTyped(minus ? text.slice(1) : text, unitsOf.length, measures.unit);
-    if (!read.ok) {
-      wrong[key] = read.reason;
-      return undefined;
-    }
-    const { value, unit } = read.quantity;
-    return { value: minus ? -value : value, unit, typed: text };
+  const length = (key: MeasureKey, below?: 'allow'): Typed<LengthUnit> | undefined => {
+    if (measures[key].trim() === '') return undefined;
+    const read = parseTyped(measures[key], unitsOf.length, measures.unit, below);
+    if (read.ok) return read.quantity;
+    wrong[key] = read.reason;
+    return undefined;
   };
   const grip = length('grip');
   const [tubeArm, boltArm] = [length('tubeArm'), length('boltArm')];
-  const [rise, reach] = [length('rise', true), length('reach', true)];
+  const [rise, reach] = [length('rise', 'allow'), length('reach', 'allow')];
   const extension = length('extension');
   const [bore, outside] = [length('bore'), length('outside')];
   const angle = measures.angle.trim() === '' ? undefined : parseNumber(measures.angle, 'allow');

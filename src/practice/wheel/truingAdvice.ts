@@ -2,12 +2,13 @@ import type { WheelAbout, WheelReadings } from '../../journal/aboutWheels.ts';
 import { convert } from '../../mechanics/units.ts';
 import { nextTurns, type TruingBands, type WheelState } from '../../mechanics/wheels/nextTurns.ts';
 import type { LaidSpoke, WheelSideName } from '../../mechanics/wheels/spokeLayout.ts';
+import { EVEN_PERCENT } from '../../mechanics/wheels/spokeTension.ts';
 import { usualRim, type WheelInfluence, wheelInfluence } from '../../mechanics/wheels/wheelInfluence.ts';
 import { truingBands } from '../../standards/wheels/truingBands.ts';
 import { spokePieces } from './spokePieces.ts';
 import { wheelBalance } from './wheelBalance.ts';
 import { sideAbout, type WheelFigures } from './wheelFigures.ts';
-import { sideTargetsN, type WheelResult } from './wheelResult.ts';
+import { inNewtons, sideTargetsN, type WheelResult } from './wheelResult.ts';
 
 /** One nipple to turn. */
 export interface NippleTurn {
@@ -22,6 +23,8 @@ export type TruingAdvice =
   /** there is neither a target nor a reading on one side */
   | { is: 'no-target' }
   | { is: 'held-by-nothing' }
+  /** the tension aimed at leaves no room below what the rim maker allows on any one spoke */
+  | { is: 'at-maximum' }
   | {
       is: 'turns';
       turns: NippleTurn[];
@@ -31,10 +34,10 @@ export type TruingAdvice =
       targetsN: Record<WheelSideName, number>;
     };
 
-/** Spokes within this share of what their side is to have are left alone. Source: `judgeBalance`, even. */
-const TENSION_SHARE = 0.1;
 /** The run of the rim that is aimed at: half of a full run to either side. */
 const AIM = truingBands[0]!;
+/** No hands bring all spokes closer to one tension than this share. Own judgement. */
+const LEAST_SHARE = 0.02;
 
 type ReadSet = Pick<WheelReadings, 'tensionsN' | 'sidewaysMm' | 'outwardMm' | 'dish'>;
 
@@ -62,51 +65,46 @@ function targetsOf(
   return { left: sides.left.spread.meanN, drive: sides.drive.spread.meanN };
 }
 
-const BANDS: TruingBands = {
-  ...{ sidewaysMm: AIM.lateralMm / 2, outwardMm: AIM.radialMm / 2, tensionShare: TENSION_SHARE },
-};
-
-/** How far the worst of all that was read lies from where it is to be, as a share of its band. */
-function worstShare({ tensionsN, sidewaysMm, outwardMm }: WheelState, targetsN: readonly number[]): number {
-  const shares = (
-    values: readonly (number | null)[],
-    bandOf: (at: number) => number,
-    from?: readonly number[],
-  ) => values.map((value, at) => (value === null ? 0 : Math.abs(value - (from?.[at] ?? 0)) / bandOf(at)));
-  return Math.max(
-    ...shares(tensionsN, (at) => TENSION_SHARE * (targetsN[at] as number), targetsN),
-    ...shares(sidewaysMm, () => BANDS.sidewaysMm),
-    ...shares(placed(outwardMm, 0), () => BANDS.outwardMm),
-  );
+/** What is good enough: spokes even with their side, and none above what the rim maker allows. */
+function bandsOf(tighterN: number, limitN: number | undefined): TruingBands {
+  const room = limitN === undefined ? Number.POSITIVE_INFINITY : limitN / tighterN - 1;
+  return {
+    ...{ sidewaysMm: AIM.lateralMm / 2, outwardMm: AIM.radialMm / 2 },
+    tensionShare: Math.min(EVEN_PERCENT / 100, room),
+  };
 }
 
 /** Quarter turns, or eighths where quarters are too coarse: on short stiff spokes a quarter adds a sixth of the tension. */
-function finestNeeded(state: WheelState, targetsN: readonly number[], influence: WheelInfluence) {
-  const inQuarters = nextTurns(state, targetsN, BANDS, influence);
+function finestNeeded(
+  state: WheelState,
+  targetsN: readonly number[],
+  bands: TruingBands,
+  influence: WheelInfluence,
+) {
+  const inQuarters = nextTurns(state, targetsN, bands, influence);
   const quarters = { ...inQuarters, eighths: inQuarters.quarters.map((turn) => 2 * turn) };
   if (inQuarters.within) return quarters;
   const halved = (rows: number[][]) => rows.map((row) => row.map((one) => one / 2));
   const { sideways, outward, tension } = influence;
   // From where the quarters lead: most of the way is the same.
   const reached = { ...inQuarters.expected, outwardMm: placed(inQuarters.expected.outwardMm, 0) };
-  const finer = nextTurns(reached, targetsN, BANDS, {
+  const finer = nextTurns(reached, targetsN, bands, {
     ...{ sideways: halved(sideways), outward: halved(outward), tension: halved(tension) },
   });
-  const better =
-    finer.within || worstShare(finer.expected, targetsN) < worstShare(inQuarters.expected, targetsN) - 1e-9;
+  const better = finer.worst < inQuarters.worst - 1e-9;
   const eighths = quarters.eighths.map((turn, at) => turn + (finer.quarters[at] as number));
   return better ? { ...finer, eighths } : quarters;
 }
 
 /**
  * Which nipples to turn next, and how far, so that rim and tensions come within their bands with few turns.
- * @param wheel what is known of it: the thickness of its spokes
+ * @param wheel what is known of it: the thickness of its spokes, and the most its rim allows
  * @param set one walk round the wheel; what was not read is neither judged nor mended
  * @returns the turns, the largest first
  * @example truingAdvice(wheel, figures, result, set).is //=> 'turns'
  */
 export function truingAdvice(
-  wheel: Pick<WheelAbout, 'leftSide' | 'driveSide'>,
+  wheel: Pick<WheelAbout, 'leftSide' | 'driveSide' | 'limit'>,
   figures: WheelFigures,
   result: WheelResult,
   set: ReadSet,
@@ -116,13 +114,15 @@ export function truingAdvice(
   const { tensionsN, sidewaysMm = none, outwardMm = none, dish } = set;
   if ([tensionsN, sidewaysMm, outwardMm].every((list) => list.every((value) => value === null)))
     return { is: 'nothing-read' };
+  if (!result.tensions.ok) return { is: 'held-by-nothing' };
   const targets = targetsOf(result, layout, set);
   if (!targets) return { is: 'no-target' };
+  const bands = bandsOf(Math.max(targets.left, targets.drive), inNewtons(wheel.limit));
+  if (bands.tensionShare < LEAST_SHARE) return { is: 'at-maximum' };
   const modelSide = (side: WheelSideName) => ({
     ...{ pcdMm: sides[side].pcdMm, flangeMm: sides[side].flangeMm },
     pieces: spokePieces(sideAbout(wheel, side), result.sides[side].lengths[0]?.exactMm ?? erdMm / 2),
   });
-  if (!result.tensions.ok) return { is: 'held-by-nothing' };
   const influence = wheelInfluence(
     layout,
     { left: modelSide('left'), drive: modelSide('drive') },
@@ -133,6 +133,7 @@ export function truingAdvice(
   const { eighths, within, expected } = finestNeeded(
     { tensionsN, sidewaysMm: placed(sidewaysMm, standsMm), outwardMm: placed(outwardMm, 0) },
     layout.map(({ side }) => targets[side]),
+    bands,
     influence,
   );
   const turns = layout

@@ -39,18 +39,18 @@ export function fitMarks(
   parts: readonly PilePart[],
   accepted: ReadonlySet<string>,
 ): ZoneMarks {
+  const found = new Map<BikeZone, FitOutcome[]>();
+  for (const finding of findings) {
+    const counts = accepted.has(finding.findingId) ? 'fits' : finding.outcome;
+    for (const zone of zonesOfFinding(finding, parts)) found.set(zone, [...(found.get(zone) ?? []), counts]);
+  }
   const marks: ZoneMarks = {};
-  for (const [outcome, { state, words }] of grades)
-    for (const finding of findings) {
-      const counts = accepted.has(finding.findingId) ? 'fits' : finding.outcome;
-      if (counts !== outcome) continue;
-      for (const zone of zonesOfFinding(finding, parts)) {
-        const before = marks[zone];
-        // A worse one stands there already.
-        if (before && before.words !== words(before.count)) continue;
-        const count = (before?.count ?? 0) + 1;
-        marks[zone] = { state, count, words: words(count) };
-      }
-    }
+  for (const [zone, outcomes] of found) {
+    const worst = grades.find(([outcome]) => outcomes.includes(outcome));
+    if (!worst) continue;
+    const [outcome, { state, words }] = worst;
+    const count = outcomes.filter((one) => one === outcome).length;
+    marks[zone] = { state, count, words: words(count) };
+  }
   return marks;
 }

@@ -7,32 +7,29 @@ import { wantsTorque } from '../../standards/jointKinds.ts';
 
 export type ZonedJoint = Pick<JointRow, 'jointId' | 'kind' | 'name' | 'partIds'>;
 
+function byZone<T>(all: readonly T[], zoneOf: (one: T, at: number) => BikeZone | undefined) {
+  const zones = new Map<BikeZone, T[]>();
+  all.forEach((one, at) => {
+    const zone = zoneOf(one, at);
+    if (zone) zones.set(zone, [...(zones.get(zone) ?? []), one]);
+  });
+  return zones;
+}
+
 /** The joints of each zone of the drawing; a zone without one is left out. */
 export function jointsByZone<J extends ZonedJoint>(
   joints: readonly J[],
   parts: readonly KeptPart[],
 ): ReadonlyMap<BikeZone, J[]> {
   const pile = pileOf(parts);
-  const zones = new Map<BikeZone, J[]>();
-  for (const joint of joints) {
-    const zone = zoneOfJoint(
-      joint,
-      pile.filter(({ partId }) => joint.partIds.includes(partId)),
-    );
-    zones.set(zone, [...(zones.get(zone) ?? []), joint]);
-  }
-  return zones;
+  const meeting = ({ partIds }: J) => pile.filter(({ partId }) => partIds.includes(partId));
+  return byZone(joints, (joint) => zoneOfJoint(joint, meeting(joint)));
 }
 
 /** Parts of each zone of the drawing; a frame or an adapter has none. */
 export function partsByZone<P extends KeptPart>(parts: readonly P[]): ReadonlyMap<BikeZone, P[]> {
-  const zones = new Map<BikeZone, P[]>();
-  pileOf(parts).forEach((part, at) => {
-    const zone = zoneOfPart(part);
-    const kept = parts[at];
-    if (zone && kept) zones.set(zone, [...(zones.get(zone) ?? []), kept]);
-  });
-  return zones;
+  const zones = pileOf(parts).map(zoneOfPart);
+  return byZone(parts, (_part, at) => zones[at]);
 }
 
 type JointAtHand = ZonedJoint & Pick<JointRow, 'state' | 'fasteners' | 'targets'>;
@@ -44,8 +41,8 @@ export const notTight = (joint: JointAtHand): boolean =>
 const joints = (count: number): string => (count === 1 ? '1 joint' : `${count} joints`);
 
 /**
- * How tight each zone is: how many of its joints still want a torque, or that all have theirs. Joints that are apart do not
- * count.
+ * How tight each zone is: how many of its joints still want a torque, or that all have theirs. Joints that are apart do
+ * not count.
  * @example jointMarks([handTightStem], []) //=> { 'fork-and-bars': { state: 'open', count: 1, words: '1 joint not tight' } }
  */
 export function jointMarks(of: readonly JointAtHand[], parts: readonly KeptPart[]): ZoneMarks {

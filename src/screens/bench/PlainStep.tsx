@@ -117,7 +117,7 @@ export function PlainStep(props: StepProps) {
         {joint && <BondSheet jointId={joint.jointId} save={save} onWord={log} />}
         {step.detail && <p class="far">{step.detail}</p>}
         {step.kind === 'cut' && <p class="far">Permanent. Measure before and after.</p>}
-        <Extras {...{ step, joint, onLogged, gathered }}></Extras>
+        <Extras {...{ step, joint, onLogged, gathered }} />
       </StepCard>
     </BenchFrame>
   );

@@ -71,13 +71,7 @@ function Sections({ card, open }: { card: Card; open: Id | undefined }) {
         }
         href={hrefOf({ at: 'fit', bikeId })}
       />
-      <DefectsSection
-        {...{ bikeId, open }}
-        defects={defects}
-        joints={joints}
-        kmSoFar={rides?.km ?? 0}
-        unit={unit}
-      />
+      <DefectsSection {...{ bikeId, open }} defects={defects} joints={joints} unit={unit} />
       <WaitsSection {...{ bikeId, open }} waits={waits} joints={joints} />
       <RechecksSection bikeId={bikeId} rechecks={rechecks} />
       <JointsSection bikeId={bikeId} joints={joints} />

@@ -7,7 +7,7 @@ import { figuresOf } from '../../drawing/bike/figuresOf.ts';
 import type { BikeZone } from '../../drawing/bike/shape.ts';
 import { pileOf } from '../../fit/pileOf.ts';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
-import { jointMarks, jointsByZone, partsByZone } from '../../practice/zones/jointMarks.ts';
+import { jointMarks, jointsByZone, notTight, partsByZone } from '../../practice/zones/jointMarks.ts';
 import { partLine } from '../../words/partLine.ts';
 import { JointLine } from '../joint/JointLine.tsx';
 import { hrefOf } from '../route.ts';
@@ -54,8 +54,7 @@ export function Outline({ name, parts, joints }: OutlineProps) {
 
 /** How many joints are not tight, readable from afar. */
 export function JointCount({ joints }: { joints: JointRow[] }) {
-  const marks = jointMarks(joints, []);
-  const open = Object.values(marks).reduce((sum, mark) => sum + (mark.state === 'open' ? mark.count : 0), 0);
+  const open = joints.filter(notTight).length;
   const of = joints.filter(({ state }) => state !== 'apart').length;
   if (of === 0) return null;
   return (

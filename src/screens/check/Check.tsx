@@ -7,6 +7,7 @@ import { HoldButton } from '../../controls/HoldButton.tsx';
 import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { type Flaw, flawsOf } from '../../words/checkWords.ts';
 import { countedWords, countWords } from '../../words/phrases.ts';
+import { reasonOf } from '../../words/reasonOf.ts';
 import { useLogbook } from '../door.tsx';
 import { hrefOf } from '../route.ts';
 import { useCopyState, useSafety } from '../safety.tsx';
@@ -17,8 +18,6 @@ type Checking =
   | { is: 'running'; title: string }
   | { is: 'checked'; entries: number; photos: number; flaws: Flaw[]; newer: number }
   | { is: 'failed'; title: string; why: string; unread?: true };
-
-const reason = (thrown: unknown) => String((thrown as Error)?.message ?? thrown);
 
 /**
  * Looks whether the logbook holds together, says what does not, and mends what can be mended.
@@ -39,27 +38,28 @@ export function CheckLogbook({ wayOut = false }: { wayOut?: boolean }) {
       const { entries, photos, newer } = store;
       setState({ is: 'checked', entries, photos, newer, flaws: flawsOf(store, compared) });
     } catch (thrown) {
-      setState({ is: 'failed', title: 'The store could not be read', why: reason(thrown), unread: true });
+      setState({ is: 'failed', title: 'The store could not be read', why: reasonOf(thrown), unread: true });
     }
   };
-  const attempt = async (title: string, work: () => Promise<string>) => {
+  const attempt = async (title: string, work: (tell: (share: number) => void) => Promise<string>) => {
     setDone(undefined);
     setState({ is: 'running', title });
     try {
-      setDone(await work());
+      setDone(
+        await work((share) => setState({ is: 'running', title: `${title}: ${Math.round(share * 100)} %` })),
+      );
       await check();
     } catch (thrown) {
-      setState({ is: 'failed', title: 'That did not work; nothing was changed', why: reason(thrown) });
+      setState({ is: 'failed', title: 'That did not work; nothing was changed', why: reasonOf(thrown) });
     }
   };
-  const tell = (share: number) => setState({ is: 'running', title: `Sorting: ${Math.round(share * 100)} %` });
   const sortAnew = () =>
-    attempt('Sorting', async () => {
+    attempt('Rebuilding the lists', async (tell) => {
       await logbook.sortAnew(tell);
       return 'Lists rebuilt';
     });
   const bringBack = () =>
-    attempt('Bringing back', async () => {
+    attempt('Bringing back', async (tell) => {
       const { photosLost, ...back } = await (await safety.safeguards()).copy.restore(tell);
       const lost = photosLost > 0 ? `; damaged there too: ${countWords(photosLost, 'photo')}` : '';
       return `${countedWords(back)} brought back${lost}`;

@@ -5,6 +5,7 @@ import { HoldButton } from '../../controls/HoldButton.tsx';
 import type { LogbookMark } from '../../mirror/mark.ts';
 import { lostWords } from '../../words/checkWords.ts';
 import { countedWords } from '../../words/phrases.ts';
+import { reasonOf } from '../../words/reasonOf.ts';
 import { hrefOf } from '../route.ts';
 import { useSafety } from '../safety.tsx';
 
@@ -38,7 +39,7 @@ export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
       // The first screen shows the bikes as soon as they are there.
       await copy.restore((share) => setDoing(`Restoring: ${Math.round(share * 100)} %`));
     } catch (thrown) {
-      setFailed(`Not restored, nothing was changed. (${String((thrown as Error)?.message ?? thrown)})`);
+      setFailed(`Not restored, nothing was changed. (${reasonOf(thrown)})`);
     }
     setDoing(undefined);
   };

@@ -4,12 +4,11 @@ import { Notice } from '../../controls/frames/Notice.tsx';
 import type { CopyHeld } from '../../mirror/secondCopy.ts';
 import { heldWords } from '../../words/checkWords.ts';
 import { countedWords } from '../../words/phrases.ts';
+import { reasonOf } from '../../words/reasonOf.ts';
 import { useLogbook } from '../door.tsx';
 import { useSafety } from '../safety.tsx';
 
 type Doing = { is: 'idle' } | { is: 'running'; title: string } | { is: 'failed'; title: string; why: string };
-
-const reason = (thrown: unknown) => String((thrown as Error)?.message ?? thrown);
 
 /** What the second copy holds, read once; it needs nothing of the store. */
 function useHeld(): CopyHeld | 'looking' | 'none' {
@@ -38,7 +37,7 @@ export function WayOut() {
       await work();
       setDoing({ is: 'idle' });
     } catch (thrown) {
-      setDoing({ is: 'failed', title: failed, why: reason(thrown) });
+      setDoing({ is: 'failed', title: failed, why: reasonOf(thrown) });
     }
   };
   if (held === 'looking') return <p role="status">Looking for the second copy…</p>;

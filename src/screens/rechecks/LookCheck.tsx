@@ -77,7 +77,6 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
         <RecheckProblemSheet
           {...{ recheck, joint }}
           joints={view.joints}
-          kmSoFar={view.rides?.km ?? 0}
           unit={settings.distanceUnit}
           onAnswered={onAnswered}
           onClose={() => setFinding(false)}

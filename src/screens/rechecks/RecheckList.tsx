@@ -137,13 +137,7 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
           />
         </>
       )}
-      {finding && (
-        <DefectSheet
-          {...{ bikeId, joints, unit }}
-          kmSoFar={rides?.km ?? 0}
-          onClose={() => setFinding(false)}
-        />
-      )}
+      {finding && <DefectSheet {...{ bikeId, joints, unit }} onClose={() => setFinding(false)} />}
     </Screen>
   );
 }

@@ -11,7 +11,7 @@ import { useStepDraft } from '../bench/useStepDraft.ts';
 import { DefectSheet, type DefectSheetProps } from '../bike/sheets/DefectSheet.tsx';
 import { useRun } from '../door.tsx';
 
-export interface RecheckProblemSheetProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
+export interface RecheckProblemSheetProps extends Pick<DefectSheetProps, 'joints' | 'unit'> {
   recheck: RecheckRow;
   joint: JointRow | undefined;
   onAnswered: (entries: Entry[]) => void;
@@ -20,7 +20,7 @@ export interface RecheckProblemSheetProps extends Pick<DefectSheetProps, 'joints
 
 /** What was found, in words and pictures; and whether the bike may be ridden with it. */
 export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
-  const { recheck, joint, joints, kmSoFar, unit, onAnswered, onClose } = props;
+  const { recheck, joint, joints, unit, onAnswered, onClose } = props;
   const { recheckId, bikeId, title } = recheck;
   const gathered = useStepDraft(`recheck-${recheckId}`, undefined);
   const { draft, change, photos, addPhoto, photoProblem } = gathered;
@@ -48,7 +48,7 @@ export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
   if (kept)
     return (
       <DefectSheet
-        {...{ bikeId, joints, kmSoFar, unit }}
+        {...{ bikeId, joints, unit }}
         words={kept.words}
         {...(joint ? { jointId: joint.jointId } : {})}
         onClose={() => onAnswered(kept.entries)}

@@ -22,7 +22,7 @@ import { useDraft } from '../draft.ts';
 import { Waits } from '../Waits.tsx';
 import { CheckItem } from './CheckItem.tsx';
 
-export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'kmSoFar' | 'unit'> {
+export interface CheckGroupProps extends Pick<DefectSheetProps, 'joints' | 'unit'> {
   bikeId: Id;
   group: RideCheckGroup;
   parts: readonly PartRow[];
@@ -35,7 +35,7 @@ const wordsMissing: SaveState = { is: 'refused', refused: 'words-missing', sente
 
 /** One group of the pre-ride check: look at each thing, answer, then confirm the lot with one tap. */
 export function CheckGroup(props: CheckGroupProps) {
-  const { bikeId, group, confirmed, joints, parts, kmSoFar, unit, onConfirmed, onBack } = props;
+  const { bikeId, group, confirmed, joints, parts, unit, onConfirmed, onBack } = props;
   const [draft, change, clear] = useDraft<{ answers: CheckAnswers }>(`check:${bikeId}:${group.id}`, {
     answers: firstAnswers(group, confirmed, { parts, joints }),
   });
@@ -125,7 +125,7 @@ export function CheckGroup(props: CheckGroupProps) {
       )}
       {defect && (
         <DefectSheet
-          {...{ bikeId, joints, kmSoFar, unit }}
+          {...{ bikeId, joints, unit }}
           words={wordsFor(defect)}
           area={defectKind(defect)}
           onClose={() => setDefect(undefined)}

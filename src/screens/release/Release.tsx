@@ -47,7 +47,6 @@ export function Release({ bikeId }: { bikeId: Id }) {
       <CheckGroup
         key={group.id}
         {...{ bikeId, group, joints, parts, unit }}
-        kmSoFar={rides?.km ?? 0}
         confirmed={groups[group.id]}
         onConfirmed={() => turnTo(following ? { at: 'group', group: following } : { at: 'home' })}
         onBack={() => turnTo({ at: 'home' })}

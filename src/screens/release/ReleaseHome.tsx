@@ -30,7 +30,7 @@ export interface ReleaseHomeProps {
 
 /** Where the release stands, what is open, and how far the check before riding has come. */
 export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
-  const { bike, check, releases, rides, joints } = view;
+  const { bike, check, releases, joints } = view;
   const { bikeId } = bike;
   const nowMs = useNow(60_000);
   const [sheet, setSheet] = useState<'defect' | 'withdraw'>();
@@ -147,11 +147,7 @@ export function ReleaseHome({ view, unit, onGroup, onSign }: ReleaseHomeProps) {
       </Fold>
       <EarlierReleases releases={releases} />
       {sheet === 'defect' && (
-        <DefectSheet
-          {...{ bikeId, joints, unit }}
-          kmSoFar={rides?.km ?? 0}
-          onClose={() => setSheet(undefined)}
-        />
+        <DefectSheet {...{ bikeId, joints, unit }} onClose={() => setSheet(undefined)} />
       )}
       {sheet === 'withdraw' && <WithdrawSheet bikeId={bikeId} onClose={() => setSheet(undefined)} />}
     </Screen>

@@ -6,7 +6,7 @@ import { keepPhoneName, readPhoneName } from '../../sensing/thisPhone.ts';
 
 /** What this phone is called, so that in a log of several phones each entry says where it was written. */
 export function PhoneNameForm() {
-  const [kept, setKept] = useState(readPhoneName() ?? '');
+  const [kept, setKept] = useState(() => readPhoneName() ?? '');
   const [typed, setTyped] = useState(kept);
   const [failed, setFailed] = useState(false);
   const same = typed.trim() === kept;

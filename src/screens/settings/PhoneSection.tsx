@@ -2,8 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../controls/Button.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
-import { ListRow } from '../../controls/lists/ListRow.tsx';
 import { type Abilities, abilityLines, readAbilities, reminderAbilities } from '../../sensing/platform.ts';
+import { AbilityRows } from './AbilityRows.tsx';
 import { PhoneNameForm } from './PhoneNameForm.tsx';
 
 /** What this phone does for the logbook and what it does not, each in a sentence, and what can be asked of it. */
@@ -24,15 +24,7 @@ export function PhoneSection() {
     <>
       <Ruler label="This phone" />
       <PhoneNameForm />
-      {abilityLines(can)
-        .filter(({ name }) => !reminderAbilities.has(name))
-        .map(({ name, good, sentence }) => (
-          <ListRow
-            key={name}
-            title={<span class="settings-sentence">{sentence}</span>}
-            icon={good ? 'check' : 'cross'}
-          />
-        ))}
+      <AbilityRows lines={abilityLines(can).filter(({ name }) => !reminderAbilities.has(name))} />
       {refused && <Notice kind="error" title={refused} />}
       <div class="buttons">
         {can.persisted === false && (

@@ -4,10 +4,10 @@ import { SelectField } from '../../controls/fields/SelectField.tsx';
 import { Toggle } from '../../controls/fields/Toggle.tsx';
 import { Ruler } from '../../controls/figures/Ruler.tsx';
 import { Notice } from '../../controls/frames/Notice.tsx';
-import { ListRow } from '../../controls/lists/ListRow.tsx';
 import type { QuietHours } from '../../journal/entries.ts';
 import { type Abilities, readAbilities, reminderLines } from '../../sensing/platform.ts';
 import { useReminders } from '../reminders/useReminders.ts';
+import { AbilityRows } from './AbilityRows.tsx';
 import { TestReminder } from './TestReminder.tsx';
 import type { ChangeProps } from './UnitsSection.tsx';
 
@@ -74,13 +74,7 @@ export function RemindersSection(props: ChangeProps) {
         time without a server. The phone’s calendar can.
       </p>
       {reminders && <reminders.CalendarButton />}
-      {reminderLines(can).map(({ name, good, sentence }) => (
-        <ListRow
-          key={name}
-          title={<span class="settings-sentence">{sentence}</span>}
-          icon={good ? 'check' : 'cross'}
-        />
-      ))}
+      <AbilityRows lines={reminderLines(can)} />
       {refused && (
         <Notice kind="error" title="Messages stay off. Switch them on in the settings of the phone." />
       )}

@@ -17,6 +17,7 @@ import { useDraft } from '../draft.ts';
 import { hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { LacingPicture } from './LacingPicture.tsx';
+import { Unlaced } from './Unlaced.tsx';
 
 const sideTabs = (['left', 'drive'] as const).map((value) => ({ value, label: sideNames[value] }));
 
@@ -25,14 +26,7 @@ function LacingOf({ wheel }: { wheel: WheelRow }) {
   const figures = pictureFigures(wheel);
   const [draft, change, clear] = useDraft(`lacing:${wheelId}`, { laced: 0 });
   const [looked, setLooked] = useState<WheelSideName>();
-  if (!figures)
-    return (
-      <Screen title={`Lace ${name}`} back={hrefOf({ at: 'wheel', wheelId })} waits={<Waits />}>
-        <Notice kind="error" title="These spokes cannot be laced">
-          Check spokes, crossings and the spacing of the rim holes.
-        </Notice>
-      </Screen>
-    );
+  if (!figures) return <Unlaced title={`Lacing: ${name}`} back={hrefOf({ at: 'wheel', wheelId })} />;
   const order = lacingOrder(figures.layout, {
     left: wheel.leftSide.crosses,
     drive: wheel.driveSide.crosses,
@@ -52,7 +46,7 @@ function LacingOf({ wheel }: { wheel: WheelRow }) {
   };
   return (
     <Screen
-      title={`Lace ${name}`}
+      title={`Lacing: ${name}`}
       route={`lace-wheel ${wheelId}`}
       back={hrefOf({ at: 'wheel', wheelId })}
       waits={<Waits />}

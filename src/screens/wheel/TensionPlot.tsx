@@ -2,13 +2,11 @@ import './wheel.css';
 import { Fold } from '../../controls/lists/Fold.tsx';
 import { numberText } from '../../mechanics/numberText.ts';
 import type { LaidSpoke } from '../../mechanics/wheels/spokeLayout.ts';
+import { EVEN_PERCENT } from '../../mechanics/wheels/spokeTension.ts';
 import { tensionRing } from '../../practice/wheel/tensionRing.ts';
 import type { WheelBalance } from '../../practice/wheel/wheelBalance.ts';
 import { countWords } from '../../words/phrases.ts';
 import { awayWords, onSide } from '../../words/wheel/wheelWords.ts';
-
-/** Up to here a spoke counts as even with its side, per cent. Source: `judgeBalance`, even. */
-const EVEN_PERCENT = 10;
 
 export interface TensionPlotProps {
   layout: readonly LaidSpoke[];
@@ -27,7 +25,7 @@ export function TensionPlot({ layout, balance, limitN }: TensionPlotProps) {
   const ring = tensionRing(layout, spokes, means, limitN, EVEN_PERCENT);
   const { size, centre, innerRadius } = ring;
   const out = ring.bars.filter(({ out }) => out).map(({ spoke }) => spoke);
-  const alt = `Tension of ${countWords(spokes.length, 'spoke')} round the wheel, from the drive side. ${out.length === 0 ? 'All within 10 % of their side.' : `Outside 10 % of their side: ${out.join(', ')}.`}`;
+  const alt = `Tension of ${countWords(spokes.length, 'spoke')} round the wheel, from the drive side. ${out.length === 0 ? `All within ${EVEN_PERCENT} % of their side.` : `Outside ${EVEN_PERCENT} % of their side: ${out.join(', ')}.`}`;
   return (
     <>
       <figure class="wheel-picture">

@@ -6,6 +6,7 @@ import type { WheelRow } from '../../journal/rows.ts';
 import { numberText } from '../../mechanics/numberText.ts';
 import type { WheelSideName } from '../../mechanics/wheels/spokeLayout.ts';
 import { countWithin } from '../../mechanics/wheels/spokeTension.ts';
+import { lastSet } from '../../practice/wheel/lastSet.ts';
 import { pictureFigures } from '../../practice/wheel/pictureFigures.ts';
 import { type SideBalance, wheelBalance } from '../../practice/wheel/wheelBalance.ts';
 import { wheelSides } from '../../practice/wheel/wheelFigures.ts';
@@ -43,7 +44,7 @@ function BalanceOf({ side, of }: { side: WheelSideName; of: SideBalance }) {
 export function TensionSection({ wheel }: { wheel: WheelRow }) {
   const { wheelId, limit, target } = wheel;
   const worked = workedWheel(wheel);
-  const set = wheel.readings.toSorted((a, b) => b.atMs - a.atMs)[0];
+  const set = lastSet(wheel);
   const figures = pictureFigures(wheel);
   const limitN = inNewtons(limit);
   const balance = set && figures && wheelBalance(figures.layout, set.tensionsN, limitN);

@@ -4,7 +4,7 @@ import type { WheelRow } from '../../journal/rows.ts';
 import { numberText } from '../../mechanics/numberText.ts';
 import type { LengthUnit, Typed } from '../../mechanics/units.ts';
 import { convert } from '../../mechanics/units.ts';
-import { serviceLimit, truingWord } from '../../standards/wheels/truingBands.ts';
+import { serviceLimit, truingBands, truingWord } from '../../standards/wheels/truingBands.ts';
 import { dayText } from '../../words/dayText.ts';
 import { countWords } from '../../words/phrases.ts';
 import { quantityText } from '../../words/quantityText.ts';
@@ -18,6 +18,12 @@ const rows = [
   { of: 'radial', band: 'radialMm', label: 'Up and down' },
   { of: 'dish', band: 'dishMm', label: 'Dish' },
 ] as const;
+
+/** The bands of a figure, for sideways and up and down the same. */
+function upTo(band: 'lateralMm' | 'dishMm'): string {
+  const [good, acceptable, over] = truingBands.map((one) => `${numberText(one[band], 2)} mm`);
+  return `${good} good, ${acceptable} acceptable, over ${over} true again`;
+}
 
 function runWords(set: ReadSet): string {
   const words = rows.flatMap(({ of, band, label }) => {
@@ -33,7 +39,7 @@ function runWords(set: ReadSet): string {
 
 /** Every time the wheel was measured, newest first, with what its run-out was worth. */
 export function TruingSection({ wheel }: { wheel: WheelRow }) {
-  const sets = wheel.readings.toSorted((a, b) => b.atMs - a.atMs);
+  const sets = wheel.readings.toReversed();
   return (
     <section>
       <Ruler label="Measured" end={sets.length} />
@@ -47,7 +53,7 @@ export function TruingSection({ wheel }: { wheel: WheelRow }) {
         />
       ))}
       <p class="small lower">
-        {`Full run over one turn: up to 0.3 mm good, 0.5 mm acceptable, over 1 mm true again; dish half of that (our suggestion). Service limit of an owner’s manual: ${numberText(serviceLimit.mm)} mm. Spokes bed in: read again after the first rides.`}
+        {`Full run over one turn: up to ${upTo('lateralMm')}; rim from the middle: up to ${upTo('dishMm')} (our suggestion). Service limit of an owner’s manual: ${numberText(serviceLimit.mm)} mm. Spokes bed in: read again after the first rides.`}
       </p>
     </section>
   );

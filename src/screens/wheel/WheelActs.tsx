@@ -36,7 +36,7 @@ function MoveSheet({ wheel, onClose }: { wheel: WheelRow; onClose: () => void })
     >
       <div class="stack">
         <SaveNotice save={save} />
-        <p>All its parts go together. Joints with parts that stay come apart.</p>
+        <p>All its parts go together. Their joints come apart.</p>
         <SelectField
           label="Where it goes"
           value={to}

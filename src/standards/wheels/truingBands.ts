@@ -2,7 +2,7 @@ import type { Sourced } from '../known.ts';
 
 export type TrueWord = 'good' | 'acceptable' | 'over' | 'redo';
 
-/** Up to here a wheel earns a word; full run of the rim over one turn, mm, and half of that for the dish. */
+/** Up to here a wheel earns a word: full run of the rim over one turn, mm, and how far it stands from the middle. */
 export interface TruingBand extends Sourced {
   readonly word: TrueWord;
   readonly lateralMm: number;

@@ -43,7 +43,7 @@ export const fieldLabels: Record<EntryField, string> = {
   sidewaysMm: 'Sideways at each spoke, mm',
   outwardMm: 'Outward at each spoke, mm',
   recheckId: 'Re-check',
-  defectId: 'Defect',
+  defectId: 'Problem',
   releaseId: 'Release',
   rideId: 'Ride',
   noteId: 'Note',

@@ -12,7 +12,7 @@ export const called = (names: Names) => ({
   step: (id: Id) => quoted('step', names.step?.(id)),
   wait: (id: Id) => quoted('wait', names.wait?.(id)),
   recheck: (id: Id) => quoted('re-check', names.recheck?.(id)),
-  defect: (id: Id) => quoted('defect', names.defect?.(id)),
+  defect: (id: Id) => quoted('problem', names.defect?.(id)),
   wheel: (id: Id) => names.wheel?.(id) ?? 'a wheel no longer named',
   tool: (id: Id) => names.tool?.(id) ?? 'a tool no longer named',
 });

@@ -47,11 +47,11 @@ export const sentencesOfBikes: Sentences<
       decision === 'do-not-ride'
         ? 'The bike is not to be ridden'
         : `The bike may be ridden within limits${limits.length > 0 ? `, ${limits.join(' or ')}` : ''}`;
-    return `A defect was found on ${name.bike(bikeId)}${where}.${remark('What', words)} ${ruled}.${remark('Restriction', restriction)}`;
+    return `A problem was found on ${name.bike(bikeId)}${where}.${remark('What', words)} ${ruled}.${remark('Restriction', restriction)}`;
   },
   'defect-closed': ({ defectId, bikeId, how }, names) => {
     const name = called(names);
-    return `On ${name.bike(bikeId)}, ${name.defect(defectId)} was put right.${remark('How', how)}`;
+    return `On ${name.bike(bikeId)}, ${name.defect(defectId)} was fixed.${remark('How', how)}`;
   },
   'ride-check-confirmed': ({ bikeId, groupId, items }, names) => {
     const found = items.filter(({ ok, absent }) => !ok && !absent);

@@ -2,7 +2,7 @@ import { countWords } from '../phrases.ts';
 
 /** What came of looking for the next turns. */
 type Advised =
-  | { is: 'nothing-read' | 'no-target' | 'held-by-nothing' }
+  | { is: 'nothing-read' | 'no-target' | 'held-by-nothing' | 'at-maximum' }
   | { is: 'turns'; turns: readonly unknown[]; within: boolean };
 
 /** What the list of turns is worth. @example turnsAdviceWords({ is: 'turns', turns: [], within: true }) //=> 'Nothing to turn: …' */
@@ -14,6 +14,8 @@ export function turnsAdviceWords(advice: Advised): string {
       return 'Set a target tension, or read spokes of both sides.';
     case 'held-by-nothing':
       return 'A flange lies at or beyond the plane of the rim: no tension holds this wheel. Check the flange distances.';
+    case 'at-maximum':
+      return 'The tension aimed at leaves no room below the rim maker’s maximum. Set a lower target.';
     case 'turns': {
       if (advice.turns.length === 0)
         return advice.within

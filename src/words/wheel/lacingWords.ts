@@ -28,11 +28,11 @@ export interface LacingWords {
  */
 export function lacingWords(step: LacingStep): LacingWords {
   const { spoke, hubHole, opensRound, headOutside } = step;
-  const way = spoke.lean === 0 ? '' : spoke.lean === 1 ? ', clockwise' : ', anti-clockwise';
+  const way = spoke.lean === 0 ? 'off' : spoke.lean === 1 ? 'clockwise of' : 'anti-clockwise of';
   const head = spoke.lean === 0 ? '' : `, head ${headOutside ? 'outside' : 'inside'} the flange`;
   return {
     title: `Spoke ${spoke.spoke}, ${onSide[spoke.side]}`,
-    detail: `Rim hole ${spoke.spoke} after the valve; flange hole ${hubHole} of its side${head}. Seen from the drive side the hub end lies ${Math.round(spoke.crossingDeg)}°${way || ' off'}.`,
+    detail: `Rim hole ${spoke.spoke} after the valve; flange hole ${hubHole} of its side${head}. Seen from the drive side its hub end is ${Math.round(spoke.crossingDeg)}° ${way} its rim hole.`,
     round: opensRound ? roundWords(step) : undefined,
   };
 }

@@ -208,6 +208,23 @@ describe('riding with a limit', () => {
     logbook.close();
   });
 
+  test('[L6] [R2] a ride written down late that was before the problem uses up nothing of its distance', async () => {
+    const opened = await openTestLogbook();
+    const { logbook, clock } = opened;
+    await rideable(opened);
+    const beforeMs = clock.nowMs;
+    clock.nowMs += HOUR;
+    await done(logbook, { ...limited, untilKm: 50 });
+    clock.nowMs += MINUTE;
+    await release(logbook, 'b1');
+    clock.nowMs += HOUR;
+    const late = await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 60, happenedAtMs: beforeMs });
+    expect(late.map(({ type }) => type)).not.toContain('release-withdrawn');
+    await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 50, happenedAtMs: clock.nowMs - MINUTE });
+    expect((await bikeNow(logbook)).bike.release?.withdrawn).toContain('50 km');
+    logbook.close();
+  });
+
   test('[L6] after its date it stops a release', async () => {
     const opened = await openTestLogbook();
     const { logbook, clock } = opened;

@@ -184,6 +184,26 @@ describe('[L11] a brake is bedded in before the full release', () => {
     logbook.close();
   });
 
+  test('[L11] a check that ended because the brake came apart beds in nothing; one that was not wanted does', async () => {
+    const { logbook, clock } = await openTestLogbook();
+    const fasteners = [{ thread: 'M5', count: 6, hand: 'right' as const }];
+    await aBike(logbook, 'b1', { ...bare, kind: 'rotor', name: 'Rotor', jointId: 'j', fasteners });
+    await torque(logbook, 'j', 5, 6);
+    clock.nowMs += HOUR;
+    await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 3 });
+    await done(logbook, { type: 'take-joint-apart', jointId: 'j', why: 'new pads' });
+    clock.nowMs += HOUR;
+    await torque(logbook, 'j', 5, 6);
+    expect(await statements(logbook)).toEqual([['Brake not bedded in: Rotor', false]]);
+    clock.nowMs += HOUR;
+    await done(logbook, { type: 'log-ride', bikeId: 'b1', km: 3 });
+    const all = await logbook.read('rechecks', { bikeId: 'b1' });
+    const recheckId = all.find(({ kind }) => kind === 'brake-bed-in')?.recheckId ?? '';
+    await done(logbook, { type: 'drop-recheck', recheckId, why: 'Not needed on this bike' });
+    expect(await statements(logbook)).toEqual([]);
+    logbook.close();
+  });
+
   test('the example of what stops which statement', () => {
     expect(stopsStatement({ blocks: false, blocksFull: true }, 'first-ride')).toBe(false);
     expect(stopsStatement({ blocks: false, blocksFull: true }, 'ride')).toBe(true);

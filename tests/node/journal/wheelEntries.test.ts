@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { CommandOf } from '../../../src/journal/commands.ts';
+import type { Command, CommandOf } from '../../../src/journal/commands.ts';
 import type { LengthUnit, Typed } from '../../../src/mechanics/units.ts';
 import { aBike } from '../logbook/aBike.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
@@ -138,6 +138,37 @@ describe('a wheel', () => {
     await done(logbook, second);
     expect((await logbook.read('wheels', {})).map(({ wheelId }) => wheelId)).toEqual(['w2']);
     logbook.close();
+  });
+
+  test('[H7] what took a hub out of its wheel is not struck out while another wheel has that hub', async () => {
+    for (const freeing of [
+      { type: 'take-wheel-apart', wheelId: 'w1', why: 'the rim cracked' },
+      { type: 'describe-wheel', wheelId: 'w1', parts: [] },
+    ] satisfies Command[]) {
+      const shop = await aBikeWithWheel();
+      const { logbook, clock, parts } = shop;
+      const [freed] = await done(logbook, freeing);
+      clock.nowMs += 2000;
+      const [second] = await done(logbook, { ...rear, wheelId: 'w2', name: 'Another', parts });
+      const strike = {
+        type: 'correct',
+        entryId: freed?.id ?? '',
+        reason: 'not done',
+        becomes: null,
+      } as const;
+      const undo = { type: 'undo' as const, entryIds: [freed?.id ?? ''] };
+      for (const back of [strike, undo])
+        expect(await logbook.run(back)).toMatchObject({ refused: 'part-in-other-wheel', about: 'Another' });
+      clock.nowMs += 2000;
+      const [gone] = await done(logbook, { type: 'undo', entryIds: [second?.id ?? ''] });
+      clock.nowMs += 2000;
+      await done(logbook, strike);
+      clock.nowMs += 2000;
+      const again = { type: 'undo' as const, entryIds: [gone?.id ?? ''] };
+      expect(await logbook.run(again)).toMatchObject({ refused: 'part-in-other-wheel', about: rear.name });
+      expect((await wheelOf(shop))?.parts.map(({ partId }) => partId)).toEqual(['spokes', 'hub', 'rim']);
+      logbook.close();
+    }
   });
 
   test('[L2] taken apart on a bike it revokes the release', async () => {

@@ -156,7 +156,7 @@ describe('a copy from one phone to another', () => {
   });
 });
 
-test('[K2] each entry says on which phone it was written, also after both journals were merged both ways', async () => {
+test('[K2] [K7] each entry says on which phone it was written, also after both journals were merged both ways', async () => {
   const phones = ['Bench', undefined, 'Garage'].map((phone, at) => {
     const name = `named-${at}`;
     const logbook = logbookFor({
@@ -174,4 +174,16 @@ test('[K2] each entry says on which phone it was written, also after both journa
   const held = await heldBy('named-0');
   expect(held.entries.map((entry) => 'phone' in entry && entry.phone)).toEqual(['Bench', false, 'Garage']);
   expect(held).toEqual(await heldBy('named-2'));
+});
+
+test('[K2] the line that says the demo was taken out names the phone as well', async () => {
+  const logbook = logbookFor({
+    ...{ name: 'named-demo', now: () => NINE, zone: () => 'UTC', phone: () => ' Bench ' },
+    loadWriter: async () => writer,
+  });
+  await done(logbook, { type: 'start-bike', bikeId: 'demo-1', name: 'Magpie' });
+  expect(await logbook.removeDemo()).toEqual({ removed: 1 });
+  const { entries } = await heldBy('named-demo');
+  expect(entries).toEqual([expect.objectContaining({ type: 'demo-removed', phone: 'Bench', zone: 'UTC' })]);
+  logbook.close();
 });

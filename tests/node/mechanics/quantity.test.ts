@@ -42,6 +42,14 @@ describe('parseNumber', () => {
     ['−5', 'negative'],
   ])('%j is refused as %s', (text, reason) => expect(parseNumber(text)).toEqual({ ok: false, reason }));
 
+  test('a length below zero where it may lie to either side, and nowhere else', () => {
+    for (const typed of ['-0,5 mm', '− 0.5', ' −0.5 '])
+      expect(parseTyped(typed, ['mm'], 'mm', 'allow')).toEqual({
+        ok: true,
+        quantity: { value: -0.5, unit: 'mm', typed: typed.trim() },
+      });
+    expect(parseTyped('-0.5', ['mm'], 'mm')).toEqual({ ok: false, reason: 'negative' });
+  });
   test('below zero where it is allowed', () => {
     expect(parseNumber('−4,5', 'allow')).toEqual({ ok: true, value: -4.5, typed: '−4,5' });
   });

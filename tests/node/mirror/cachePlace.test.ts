@@ -60,6 +60,30 @@ describe('[K4] a file in the cache storage', () => {
     expect([...memory.kept.keys()]).toEqual(['/:mirror/journal-12/0000']);
   });
 
+  test('killed while it is written anew or removed is the beginning of what it was', async () => {
+    for (const act of ['write', 'remove'] as const) {
+      const { memory, place } = await aPlace();
+      const pieces = [70_000, 66_000, 300].map((length, at) => {
+        const piece = bytes(length, at);
+        piece[length - 1] = 0x0a;
+        return piece;
+      });
+      for (const piece of pieces) await place.append('journal-1', piece);
+      const cache = await memory.storage.open('any');
+      const { delete: deleting } = cache;
+      let deletions = 0;
+      cache.delete = async (path) => {
+        if (deletions === 1) throw new Error('killed on the way');
+        deletions += 1;
+        return deleting(path);
+      };
+      const acted = act === 'write' ? place.write('journal-1', bytes(3, 5)) : place.remove('journal-1');
+      await expect(acted).rejects.toThrow('killed on the way');
+      const beginning = Buffer.concat(pieces.slice(0, 2));
+      expect(Buffer.compare((await read(await place.whole('journal-1')))!, beginning), act).toBe(0);
+    }
+  });
+
   test('is not to be had where there is no cache storage, or none that opens', async () => {
     expect(await cachePlace(undefined)).toBeUndefined();
     const closed = { open: () => Promise.reject(new DOMException('private', 'SecurityError')) };

@@ -93,6 +93,21 @@ async function aClosedLogbook() {
   return { name, folder, atMs: clock.nowMs, before: await heldBy(name) };
 }
 
+/** Opens a store past the app; nothing closes it but its holder. */
+const holdOpen = (name: string) =>
+  new Promise<IDBDatabase>((end) => {
+    const request = realOpen(name, DATABASE_VERSION);
+    request.onsuccess = () => end(request.result);
+  });
+
+/** Leaves a store of the right version in which nothing is. */
+async function emptyOut(name: string): Promise<void> {
+  await new Promise((end) => {
+    realDelete(name).onsuccess = end;
+  });
+  (await holdOpen(name)).close();
+}
+
 describe('[K5] a store that does not open', () => {
   test('leaves the second copy readable, with the instant it was written at; nothing is written to it', async () => {
     const { name, folder, atMs, before } = await aClosedLogbook();
@@ -136,19 +151,43 @@ describe('[K5] a store that does not open', () => {
 
   test('that opens and cannot be read is replaced as well', async () => {
     const { name, folder, before } = await aClosedLogbook();
-    await new Promise((end) => {
-      realDelete(name).onsuccess = end;
-    });
-    // A store of the right version in which nothing is.
-    await new Promise((end) => {
-      const request = realOpen(name, DATABASE_VERSION);
-      request.onsuccess = () => end(request.result.close());
-    });
+    await emptyOut(name);
     const { logbook, copy } = await start(name, folder);
     expect(logbook.state().is).toBe('lost');
     await copy.beginAnew(() => {});
     expect(await heldBy(name)).toEqual(before);
     expect((await logbook.read('bikes', {})).map(({ bikeId }) => bikeId).sort()).toEqual(['b1', 'b2']);
+  });
+
+  test('is replaced once where two pages ask for it at the same time', async () => {
+    const { name, folder, before } = await aClosedLogbook();
+    await emptyOut(name);
+    const pages = [await start(name, folder), await start(name, folder)];
+    let deletions = 0;
+    indexedDB.deleteDatabase = (asked) => {
+      deletions += 1;
+      return realDelete(asked);
+    };
+    const filled = await Promise.all(pages.map(({ copy }) => copy.beginAnew(() => {})));
+    expect(filled).toEqual([{ entries: 3, photos: 1, photosLost: 0 }, undefined]);
+    expect(deletions).toBe(1);
+    expect(await heldBy(name)).toEqual(before);
+    for (const { logbook } of pages) await logbook.openAgain();
+    expect(pages.map(({ logbook }) => logbook.state())).toEqual([{ is: 'open' }, { is: 'open' }]);
+  });
+
+  test('and that another page holds is said to be held, and replaced once that page lets go', async () => {
+    const { name, folder, before } = await aClosedLogbook();
+    await emptyOut(name);
+    const { logbook, copy } = await start(name, folder);
+    const holder = await holdOpen(name);
+    const told = new Promise((end) => logbook.onState(({ is }) => is === 'blocked' && end(is)));
+    const filled = copy.beginAnew(() => {});
+    expect(await told).toBe('blocked');
+    holder.close();
+    expect(await filled).toEqual({ entries: 3, photos: 1, photosLost: 0 });
+    expect(logbook.state()).toEqual({ is: 'open' });
+    expect(await heldBy(name)).toEqual(before);
   });
 
   test('is not deleted when it opens after all, though the second copy lacks an entry', async () => {

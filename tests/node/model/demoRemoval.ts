@@ -7,6 +7,11 @@ import { field, is } from './reading.ts';
 const isDemo = (id: unknown): boolean => typeof id === 'string' && id.startsWith('demo-');
 const isOwn = (id: unknown): boolean => typeof id === 'string' && !id.startsWith('demo-');
 
+/** A line of the demo's own; what was done to a bike of the person's own with a tool of the demo is the person's. */
+const isOfDemo = (entry: Entry): boolean =>
+  ['bikeId', 'partId'].some((name) => isDemo(field(entry, name))) ||
+  (isDemo(field(entry, 'toolId')) && !isOwn(field(entry, 'bikeId')));
+
 type Removal = Awaited<ReturnType<Logbook['removeDemo']>>;
 
 /**
@@ -35,15 +40,13 @@ export function demoMismatches(all: readonly Entry[], result: Removal, later: re
   const left = new Set(later.map(({ id }) => id));
   for (const entry of later) {
     const own = isOwn(field(entry, 'partId'));
-    const names = ['bikeId', 'partId', 'toolId'].some((name) => isDemo(field(entry, name)));
     if (is('entry-corrected')(entry))
       wrong('a correction of nothing is left', !left.has(entry.corrects), entry);
-    else wrong('a line of the demo is left', names && !own, entry);
+    else wrong('a line of the demo is left', isOfDemo(entry) && !own, entry);
   }
   for (const entry of all) {
-    const names = ['bikeId', 'partId', 'toolId'].some((name) => isDemo(field(entry, name)));
     const fixes = is('entry-corrected')(entry) && !left.has(entry.corrects);
-    wrong('a line of the person is gone', !names && !fixes && !left.has(entry.id), entry);
+    wrong('a line of the person is gone', !isOfDemo(entry) && !fixes && !left.has(entry.id), entry);
   }
   wrong('the line that says so', later.filter(is('demo-removed')).length === 0, 'missing');
   return found;

@@ -72,7 +72,8 @@ export async function play(next: Next, { stopAtFirst = true, dice }: Options): P
 
   function heard(lines: readonly DueLine[]) {
     for (const line of lines) {
-      const key = `${line.is} ${line.id}@${line.dueAtMs}`;
+      // A timer that was moved along with the clock ends at the same instant as before.
+      const key = `${line.is} ${line.id}@${line.dueAtMs - (line.movedMs ?? 0)}`;
       mustNot(`R1 ${key} is announced once`, announced.has(key));
       announced.add(key);
     }
@@ -217,19 +218,23 @@ export async function play(next: Next, { stopAtFirst = true, dice }: Options): P
     const model = modelAnswers(await journal());
     const { nowMs } = house.clock;
     const overdue = [
-      ...[...model.waits].flatMap(([id, { running, dueAtMs }]) =>
-        running ? [{ key: `wait ${id}`, dueAtMs }] : [],
+      ...[...model.waits].flatMap(([id, { running, dueAtMs, movedMs }]) =>
+        running ? [{ key: `wait ${id}`, dueAtMs, movedMs }] : [],
       ),
-      ...[...model.rechecks].flatMap(([id, { open, unsureDue, dueAtMs }]) =>
-        open && !unsureDue ? [{ key: `recheck ${id}`, dueAtMs }] : [],
+      // [R12] The checks of a bike put away are not announced.
+      ...[...model.rechecks].flatMap(([id, { bikeId, open, unsureDue, dueAtMs }]) =>
+        open && !unsureDue && !model.bikes.get(bikeId)?.putAway
+          ? [{ key: `recheck ${id}`, dueAtMs, movedMs: 0 }]
+          : [],
       ),
-      ...[...model.defects].flatMap(([id, { open, dueAtMs }]) =>
-        open ? [{ key: `defect ${id}`, dueAtMs }] : [],
+      ...[...model.defects].flatMap(([id, { bikeId, open, dueAtMs }]) =>
+        open && !model.bikes.get(bikeId)?.putAway ? [{ key: `defect ${id}`, dueAtMs, movedMs: 0 }] : [],
       ),
     ];
-    for (const { key, dueAtMs } of overdue) {
-      const due = dueAtMs !== undefined && dueAtMs <= nowMs;
-      mustNot(`R1 ${key}, due ${dueAtMs}, is announced`, due && !announced.has(`${key}@${dueAtMs}`), 'not');
+    for (const { key, dueAtMs, movedMs } of overdue) {
+      if (dueAtMs === undefined || dueAtMs > nowMs) continue;
+      const known = announced.has(`${key}@${dueAtMs - movedMs}`);
+      mustNot(`R1 ${key}, due ${dueAtMs}, is announced`, !known, 'not');
     }
   }
 

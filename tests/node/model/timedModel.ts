@@ -9,6 +9,8 @@ export interface WaitAnswer {
   running: boolean;
   startedAtMs: number;
   dueAtMs: number;
+  /** What changes of the clock have moved it by. */
+  movedMs: number;
   /** The changes of the clock it has taken. */
   clockChanges: string[];
 }
@@ -32,6 +34,7 @@ export function waitAnswer(waitId: Id, read: readonly Entry[]): WaitAnswer | und
     running: !facts.some(is('wait-ended')),
     startedAtMs: beginning.happenedAtMs,
     dueAtMs: beginning.happenedAtMs + set + movedMs,
+    movedMs,
     clockChanges: [...changes.keys()],
   };
 }

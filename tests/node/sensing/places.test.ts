@@ -64,3 +64,16 @@ test('a browser that does not tell its steps apart keeps nothing', () => {
   expect(keeper.settle()).toBe(true);
   expect(state.depth).toBe(0);
 });
+
+test('what scrolls before the next step is shown belongs to the one before', () => {
+  const { state, keeper, scroll, show } = pageAt('form');
+  scroll(300);
+  state.step = 'saved';
+  scroll(297);
+  show('saved', 2000);
+  expect(keeper.settle()).toBe(true);
+  expect(state.depth).toBe(0);
+  show('form', 2000);
+  keeper.settle();
+  expect(state.depth).toBe(297);
+});

@@ -121,7 +121,7 @@ test('[X1] a store of a newer version is left alone, and the app says so', async
       done();
     };
   });
-  const logbook = logbookFor({ name, loadWriter: async () => writer });
+  const logbook = logbookFor({ name, zone: () => 'UTC', loadWriter: async () => writer });
   await logbook.opened;
   expect(logbook.state()).toEqual({ is: 'newer-version' });
   await expect(logbook.run({ type: 'start-bike', name: 'x' })).rejects.toThrow(/newer version/);
@@ -130,7 +130,7 @@ test('[X1] a store of a newer version is left alone, and the app says so', async
 
 test('a store that is deleted under a page is named as deleted, not as a newer version', async () => {
   const name = 'deleted-under-a-page';
-  const logbook = logbookFor({ name, loadWriter: async () => writer });
+  const logbook = logbookFor({ name, zone: () => 'UTC', loadWriter: async () => writer });
   await logbook.opened;
   await new Promise((done) => {
     indexedDB.deleteDatabase(name).onsuccess = done;
@@ -151,7 +151,7 @@ test('a page whose connection was lost and whose store is gone writes into no ne
     });
     return request;
   };
-  const logbook = logbookFor({ name, loadWriter: async () => writer });
+  const logbook = logbookFor({ name, zone: () => 'UTC', loadWriter: async () => writer });
   await logbook.opened;
   indexedDB.open = open;
   // A browser that clears the data of a site closes the connection and deletes the store.

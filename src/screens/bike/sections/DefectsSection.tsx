@@ -17,7 +17,6 @@ export interface DefectsSectionProps {
   open: Id | undefined;
   defects: DefectRow[];
   joints: JointRow[];
-  kmSoFar: number;
   unit: DistanceUnit;
 }
 
@@ -25,13 +24,13 @@ function limitWords({ dueAtMs, untilKm, restriction }: DefectRow, unit: Distance
   const far = untilKm === undefined ? undefined : numberText(convert(untilKm, 'km', unit), 1);
   const limits = [
     ...(dueAtMs === undefined ? [] : [dayText(dueAtMs)]),
-    ...(far === undefined ? [] : [`the bike has gone ${far} ${unitLabel[unit]}`]),
+    ...(far === undefined ? [] : [`${far} ${unitLabel[unit]} after it was found`]),
   ].join(' or ');
   return [limits && `Until ${limits}`, restriction].filter(Boolean).join('. ');
 }
 
 /** What was found wrong and is not mended yet. */
-export function DefectsSection({ bikeId, open, defects, joints, kmSoFar, unit }: DefectsSectionProps) {
+export function DefectsSection({ bikeId, open, defects, joints, unit }: DefectsSectionProps) {
   const [sheet, setSheet] = useState<'find' | Id | undefined>(open);
   const { run, save, clear } = useRun();
   const closing = defects.find(({ defectId }) => defectId === sheet);
@@ -42,12 +41,12 @@ export function DefectsSection({ bikeId, open, defects, joints, kmSoFar, unit }:
   const mend = async (how: string) => {
     if (!closing) return false;
     const command = { type: 'close-defect', defectId: closing.defectId, how } as const;
-    const entries = await run(command, { undo: 'Defect closed' });
+    const entries = await run(command, { undo: 'Problem closed' });
     if (entries) shut();
     return entries !== undefined;
   };
   return (
-    <Fold label="Defects" end={defects.length} open={defects.length > 0}>
+    <Fold label="Problems" end={defects.length} open={defects.length > 0}>
       {defects.map((defect) => (
         <ListRow
           key={defect.defectId}
@@ -63,15 +62,13 @@ export function DefectsSection({ bikeId, open, defects, joints, kmSoFar, unit }:
           Report a problem
         </Button>
       </div>
-      {sheet === 'find' && (
-        <DefectSheet bikeId={bikeId} joints={joints} kmSoFar={kmSoFar} unit={unit} onClose={shut} />
-      )}
+      {sheet === 'find' && <DefectSheet bikeId={bikeId} joints={joints} unit={unit} onClose={shut} />}
       {closing && (
         <AskSheet
           draft={`mended:${closing.defectId}`}
           title={closing.words}
           label="How it was fixed"
-          act="Close the defect"
+          act="Close the problem"
           save={save}
           onWords={mend}
           onClose={shut}

@@ -6,10 +6,10 @@ import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { SelectField } from '../../../controls/fields/SelectField.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
+import { emptyDefect, readDefect } from '../../../drafts/defectDraft.ts';
 import type { Id } from '../../../journal/entries.ts';
 import type { JointRow } from '../../../journal/rows.ts';
-import { parseNumber } from '../../../mechanics/quantity.ts';
-import { convert, type DistanceUnit, unitLabel } from '../../../mechanics/units.ts';
+import { type DistanceUnit, unitLabel } from '../../../mechanics/units.ts';
 import { neverDeferred } from '../../../standards/checks/releaseRules.ts';
 import { useLogbook, useRun } from '../../door.tsx';
 import { useDraft } from '../../draft.ts';
@@ -18,7 +18,6 @@ import { SaveNotice } from './SaveNotice.tsx';
 export interface DefectSheetProps {
   bikeId: Id;
   joints: readonly JointRow[];
-  kmSoFar: number;
   unit: DistanceUnit;
   /** Words, joint and kind to begin with, where a check has met something. */
   words?: string;
@@ -27,40 +26,12 @@ export interface DefectSheetProps {
   onClose: () => void;
 }
 
-interface DefectDraft {
-  words: string;
-  area: string;
-  jointId: string;
-  decision: 'do-not-ride' | 'ride-limited';
-  untilMs?: number | undefined;
-  further: string;
-  restriction: string;
-}
-
-const first: DefectDraft = {
-  words: '',
-  area: 'other',
-  jointId: '',
-  decision: 'do-not-ride',
-  further: '',
-  restriction: '',
-};
-
 /** Something found wrong, and the decision on riding: the bike stays, or is ridden within a limit. */
-export function DefectSheet({
-  bikeId,
-  joints,
-  kmSoFar,
-  unit,
-  words,
-  area,
-  onClose,
-  jointId,
-}: DefectSheetProps) {
+export function DefectSheet({ bikeId, joints, unit, words, area, onClose, jointId }: DefectSheetProps) {
   const logbook = useLogbook();
   const { run, save } = useRun();
   const [draft, change, clear] = useDraft(`defect:${bikeId}`, {
-    ...first,
+    ...emptyDefect,
     ...(words === undefined ? {} : { words }),
     ...(jointId === undefined ? {} : { jointId }),
     ...(area === undefined ? {} : { area }),
@@ -72,20 +43,10 @@ export function DefectSheet({
   const decision = grave ? 'do-not-ride' : draft.decision;
   const limited = decision === 'ride-limited';
   const write = async () => {
-    const far = limited && draft.further.trim() !== '' ? parseNumber(draft.further) : undefined;
-    setFarWrong(far && !far.ok ? 'Type a distance in digits, or leave it empty.' : undefined);
-    if (far && !far.ok) return;
-    const entries = await run(
-      {
-        type: 'find-defect',
-        ...{ bikeId, words: draft.words, area: draft.area, decision },
-        ...(draft.jointId ? { jointId: draft.jointId } : {}),
-        ...(limited && draft.untilMs !== undefined ? { untilMs: draft.untilMs } : {}),
-        ...(far?.ok ? { untilKm: kmSoFar + convert(far.value, unit, 'km') } : {}),
-        ...(limited && draft.restriction.trim() ? { restriction: draft.restriction.trim() } : {}),
-      },
-      { undo: 'Defect written down' },
-    );
+    const command = readDefect(draft, bikeId, decision, unit);
+    setFarWrong(command ? undefined : 'Type a distance in digits, or leave it empty.');
+    if (!command) return;
+    const entries = await run(command, { undo: 'Problem reported' });
     if (!entries) return;
     clear();
     onClose();

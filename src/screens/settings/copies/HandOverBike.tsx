@@ -6,6 +6,7 @@ import { Notice } from '../../../controls/frames/Notice.tsx';
 import { handOverFiles, writeHandOver } from '../../../exchange/handOver.ts';
 import type { GoesAlong } from '../../../exchange/tables/leavingOut.ts';
 import type { Id } from '../../../journal/entries.ts';
+import { reasonOf } from '../../../words/reasonOf.ts';
 import { useLogbook, useView } from '../../door.tsx';
 import { handOverContent } from './handOverContent.ts';
 import { canShare, download, newFile, share } from './keepFile.ts';
@@ -43,7 +44,7 @@ export function HandOverBike() {
       if (whole) download(whole);
       setMade({ is: 'saved', sheet: new File([files[page] ?? ''], page, { type: 'text/html' }) });
     } catch (thrown) {
-      setMade({ is: 'failed', why: String((thrown as Error)?.message ?? thrown) });
+      setMade({ is: 'failed', why: reasonOf(thrown) });
     }
   };
   const sheet = made.is === 'saved' ? made.sheet : undefined;

@@ -7,6 +7,7 @@ import type { WouldAdd } from '../../../exchange/copy/dryRun.ts';
 import { addCopy, readCopy } from '../../../exchange/copy/restore.ts';
 import { copyCounts, wouldAddWords } from '../../../words/copyWords.ts';
 import { fileSentence, type RefusedFile } from '../../../words/fileRefusals.ts';
+import { reasonOf } from '../../../words/reasonOf.ts';
 import { useLogbook } from '../../door.tsx';
 
 type Restoring =
@@ -36,7 +37,7 @@ export function RestoreCopy() {
       setState(await step(controller.signal, (now) => setState({ is: 'running', title: now })));
     } catch (thrown) {
       if (controller.signal.aborted) setState({ is: 'idle' });
-      else setState({ is: 'refused', sentence: `Not read: ${String((thrown as Error)?.message ?? thrown)}` });
+      else setState({ is: 'refused', sentence: `Not read: ${reasonOf(thrown)}` });
     }
   };
   const look = (file: File) =>

@@ -5,6 +5,7 @@ import { Notice } from '../../../controls/frames/Notice.tsx';
 import type { CopyProgress } from '../../../exchange/copy/copy.ts';
 import { writeJournalText } from '../../../exchange/text/writeJournalText.ts';
 import { copyCounts, copyName } from '../../../words/copyWords.ts';
+import { reasonOf } from '../../../words/reasonOf.ts';
 import { useLogbook } from '../../door.tsx';
 import { useSafety } from '../../safety.tsx';
 import { copyContent } from './copyContent.ts';
@@ -37,7 +38,7 @@ export function SaveCopy() {
       setSaving(await save({ signal: controller.signal, onProgress }));
     } catch (thrown) {
       if (controller.signal.aborted) setSaving({ is: 'idle' });
-      else setSaving({ is: 'failed', why: String((thrown as Error)?.message ?? thrown) });
+      else setSaving({ is: 'failed', why: reasonOf(thrown) });
     }
   };
   const saveAll = () =>

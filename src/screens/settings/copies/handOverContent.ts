@@ -1,6 +1,8 @@
+import { partsOfSheet } from '../../../documents/partsOfSheet.ts';
 import type { HandOver } from '../../../exchange/handOver.ts';
 import type { Entry, Id } from '../../../journal/entries.ts';
 import type { HistoryMark, Logbook } from '../../../logbook.ts';
+import { zoneNow } from '../../../sensing/zoneNow.ts';
 import { readNames } from '../../history/useNames.ts';
 
 const LINES_AT_ONCE = 500;
@@ -24,11 +26,6 @@ export async function handOverContent(logbook: Logbook, bikeId: Id): Promise<Han
     logbook.read('as-built', { bikeId, atMs: logbook.now() }),
     entriesOf(logbook, bikeId),
   ]);
-  const parts = built.joints.flatMap(({ partIds, between, targets }) => [
-    ...partIds,
-    ...between.flatMap(({ partId }) => partId ?? []),
-    ...targets.flatMap(({ partId }) => partId ?? []),
-  ]);
-  const { timeZone: zone } = Intl.DateTimeFormat().resolvedOptions();
-  return { built, entries, zone, names: await readNames(logbook, entries, parts) };
+  const names = await readNames(logbook, entries, partsOfSheet(built));
+  return { built, entries, zone: zoneNow(), names };
 }

@@ -44,7 +44,7 @@ const readInTabs = (Object.keys(readInLabels) as (keyof typeof readInLabels)[]).
 function ReadingOf({ wheel }: { wheel: WheelRow }) {
   const { wheelId, name, gauge, readings } = wheel;
   const spokes = wheel.leftSide.spokes + wheel.driveSide.spokes;
-  const last = readings.toSorted((a, b) => b.atMs - a.atMs)[0];
+  const last = readings.at(-1);
   const [draft, change, clear] = useDraft<WheelReadingDraft>(
     `wheel-read:${wheelId}`,
     emptyReading(nextMoment(last?.moment), last?.readIn ?? 'N'),
@@ -77,7 +77,7 @@ function ReadingOf({ wheel }: { wheel: WheelRow }) {
   );
   return (
     <Screen
-      title={`Read ${name}`}
+      title={`Readings: ${name}`}
       route={`read-wheel ${wheelId}`}
       back={hrefOf({ at: 'wheel', wheelId })}
       waits={<Waits />}

@@ -6,11 +6,13 @@ import { Filters } from '../../../controls/lists/Filters.tsx';
 import { typedTension, type Walk, type WheelReadingDraft } from '../../../drafts/wheelReadingDraft.ts';
 import type { WheelRow } from '../../../journal/rows.ts';
 import { numberText } from '../../../mechanics/numberText.ts';
+import { lastSet } from '../../../practice/wheel/lastSet.ts';
 import { readingOrder } from '../../../practice/wheel/nextMoment.ts';
 import { pictureFigures } from '../../../practice/wheel/pictureFigures.ts';
 import type { WheelByEar } from '../../../practice/wheel/wheelEar.ts';
 import { onSide } from '../../../words/wheel/wheelWords.ts';
 import { Waits } from '../../Waits.tsx';
+import { Unlaced } from '../Unlaced.tsx';
 import { EarPart } from './EarPart.tsx';
 
 export interface SpokeWalkProps {
@@ -50,7 +52,7 @@ export function SpokeWalk({ wheel, walk, draft, change, byEar, onDone }: SpokeWa
   useEffect(() => scrollTo(0, 0), []);
   const place = order[turn];
   const spoke = place === undefined ? undefined : layout[place];
-  if (place === undefined || !spoke) return null;
+  if (place === undefined || !spoke) return <Unlaced title={labels[walk]} back={onDone} />;
   const value = values[place] ?? '';
   const minus = value.startsWith('-');
   const put = (typed: string) => change({ [walk]: values.map((old, at) => (at === place ? typed : old)) });
@@ -60,7 +62,7 @@ export function SpokeWalk({ wheel, walk, draft, change, byEar, onDone }: SpokeWa
     walk === 'tension'
       ? typedTension(value, draft.readIn, wheel.gauge, byEar && ((hz) => byEar.read(place, hz)))
       : undefined;
-  const before = wheel.readings.toSorted((a, b) => b.atMs - a.atMs)[0]?.tensionsN[place];
+  const before = lastSet(wheel)?.tensionsN[place];
   const unit =
     walk !== 'tension' ? 'mm' : draft.readIn === 'scale' || draft.readIn === 'Hz' ? 'N' : draft.readIn;
   return (

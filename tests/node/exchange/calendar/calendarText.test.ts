@@ -8,6 +8,8 @@ import {
   utcText,
 } from '../../../../src/exchange/calendar/calendarText.ts';
 import { contentLine, escapedText } from '../../../../src/exchange/calendar/contentLine.ts';
+import { eventsOf } from '../../../../src/exchange/calendar/eventsOf.ts';
+import type { Duty } from '../../../../src/journal/answers.ts';
 
 const octets = (text: string) => new TextEncoder().encode(text).length;
 const unfolded = (text: string) => text.replaceAll('\r\n ', '');
@@ -55,7 +57,6 @@ const second = fc
 const anEvent: fc.Arbitrary<CalendarEvent> = fc.record({
   uid: fc.uuid(),
   atMs: second,
-  sinceMs: second,
   summary: anyText.filter((text) => asHeld(text) !== ''),
   description: anyText,
 });
@@ -112,7 +113,6 @@ describe('a calendar file', () => {
   const look: CalendarEvent = {
     uid: '0190a6b2-1c2d-7000-8000-000000000001',
     atMs: Date.UTC(2026, 4, 3, 12, 30),
-    sinceMs: Date.UTC(2026, 4, 3, 12),
     summary: 'Magpie: look at the seal, rear',
     description: 'Look along the bead; read the pressure.',
   };
@@ -127,15 +127,17 @@ describe('a calendar file', () => {
   });
 
   test.each([
-    [1000, 61_000, 60],
-    [5000, 0, 0],
-    [0, Number.MAX_SAFE_INTEGER, 2_147_483_647],
-  ])('the sequence of one begun at %d and written at %d is %d', (since, made, sequence) => {
-    expect(sequenceAt(since, made)).toBe(sequence);
+    [Date.UTC(2020, 0, 1, 0, 1), 60],
+    [0, 0],
+    // Days of the years 2020 to 2025 and to 3 May 2026: 2192 and 122.
+    [Date.UTC(2026, 4, 3), 2314 * 86_400],
+    [Number.MAX_SAFE_INTEGER, 2_147_483_647],
+  ])('the sequence of one written at %d is %d', (made, sequence) => {
+    expect(sequenceAt(made)).toBe(sequence);
   });
 
   test('an event has what RFC 5545 asks for, in lines ended by CR LF, the alarm last', () => {
-    const text = calendarText([look], look.sinceMs + 60_000);
+    const text = calendarText([look], Date.UTC(2026, 4, 3, 12, 1));
     expect(text.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
     expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true);
     expect(unfolded(text).split('\r\n')).toEqual([
@@ -146,7 +148,7 @@ describe('a calendar file', () => {
       'BEGIN:VEVENT',
       'UID:0190a6b2-1c2d-7000-8000-000000000001',
       'DTSTAMP:20260503T120100Z',
-      'SEQUENCE:60',
+      `SEQUENCE:${2314 * 86_400 + 12 * 3600 + 60}`,
       'DTSTART:20260503T123000Z',
       'DURATION:PT15M',
       'SUMMARY:Magpie: look at the seal\\, rear',
@@ -178,7 +180,7 @@ describe('a calendar file', () => {
               atMs: event.atMs,
               zone: 'UTC',
               minutes: 15,
-              sequence: sequenceAt(event.sinceMs, madeAtMs),
+              sequence: sequenceAt(madeAtMs),
               stampMs: madeAtMs,
               summary: asHeld(event.summary),
               description: asHeld(event.description),
@@ -194,11 +196,28 @@ describe('a calendar file', () => {
   });
 
   test('one that is written later takes the place of the one before: same UID, higher SEQUENCE', () => {
-    const [before] = readBack(calendarText([look], look.sinceMs + 1000));
-    const [after] = readBack(calendarText([{ ...look, atMs: look.atMs + 3_600_000 }], look.sinceMs + 2000));
+    const [before] = readBack(calendarText([look], look.atMs - 2000));
+    const [after] = readBack(calendarText([{ ...look, atMs: look.atMs + 3_600_000 }], look.atMs - 1000));
     expect(after?.uid).toBe(before?.uid);
     expect(after?.sequence).toBeGreaterThan(before?.sequence ?? Number.NaN);
     expect(after?.atMs).toBe((before?.atMs ?? 0) + 3_600_000);
+  });
+
+  test('[R10] a tool that was checked in between keeps its UID, and its SEQUENCE goes on growing', () => {
+    const DAY_MS = 86_400_000;
+    const firstMs = Date.UTC(2025, 4, 3);
+    const checkOf = (lastCheckMs: number): Duty => ({
+      ...{ key: 'tool/t', is: 'tool', id: 't', kind: 'tool-check', title: 'Click wrench', bikeName: '' },
+      ...{ startedAtMs: lastCheckMs, left: {}, dueAtMs: lastCheckMs + 365 * DAY_MS },
+      ...{ likelyMs: lastCheckMs + 365 * DAY_MS, latestByMs: lastCheckMs + 365 * DAY_MS },
+    });
+    const handed = (lastCheckMs: number, nowMs: number) =>
+      readBack(calendarText(eventsOf([checkOf(lastCheckMs)], 'km', nowMs), nowMs))[0];
+    const before = handed(firstMs, firstMs + 300 * DAY_MS);
+    // Checked a day later, and handed over again the day after.
+    const after = handed(firstMs + 301 * DAY_MS, firstMs + 302 * DAY_MS);
+    expect(after?.uid).toBe(before?.uid);
+    expect(after?.sequence).toBeGreaterThan(before?.sequence ?? Number.NaN);
   });
 
   test('a file without an event, or with one twice, is a mistake of the program', () => {

@@ -3,7 +3,7 @@ import { type LacingPlan, spokeLayout } from '../../../../src/mechanics/wheels/s
 import { spokeStiffnessN } from '../../../../src/mechanics/wheels/spokeLengthCorrections.ts';
 import { NIPPLE_PITCH_MM } from '../../../../src/mechanics/wheels/spokeTensionNipple.ts';
 import { usualRim, wheelInfluence } from '../../../../src/mechanics/wheels/wheelInfluence.ts';
-import { turnOneNipple } from '../../../fixtures/wheels/finiteElementWheel.ts';
+import { turnEach } from '../../../fixtures/wheels/finiteElementWheel.ts';
 
 const pieces = [{ lengthMm: 184, diameterMm: 2 }];
 const wheels: [string, LacingPlan, number, number, number][] = [
@@ -30,10 +30,10 @@ describe('what one turn of a nipple does', () => {
     // A rim whose line lies where the spokes end: both models then hang on the same points.
     const rim = { ...usualRim(erdMm), radiusMm: erdMm / 2 };
     const influence = wheelInfluence(layout, sides, erdMm, rim);
-    for (const turned of [0, 1]) {
-      const witness = turnOneNipple(layout, sides, rim, erdMm, turned, {
-        ...{ perGap: 3, stiffnessN: spokeStiffnessN(pieces), pitchMm: NIPPLE_PITCH_MM },
-      });
+    const witnesses = turnEach(layout, sides, rim, erdMm, [0, 1], {
+      ...{ perGap: 3, stiffnessN: spokeStiffnessN(pieces), pitchMm: NIPPLE_PITCH_MM },
+    });
+    for (const [turned, witness] of witnesses.entries()) {
       for (const quantity of ['sideways', 'outward', 'tension'] as const) {
         const theirs = witness.map((one) => one[quantity]);
         const ours = influence[quantity].map((row) => row[turned] as number);

@@ -44,3 +44,83 @@ test('[B4] a step that changes a part for good is not done before the change is 
   await done(logbook, { type: 'finish-step', stepId: 't' });
   logbook.close();
 });
+
+/** A frame with two permanent changes planned for it. */
+async function twoCuts() {
+  const opened = await openTestLogbook();
+  const { logbook, clock } = opened;
+  await done(logbook, { type: 'start-bike', bikeId: 'b', name: 'Dabchick' });
+  await done(logbook, {
+    ...{ type: 'add-part', partId: 'frame', kind: 'frame', name: 'Frame', label: 'D-1', origin: 'found' },
+    place: { on: 'bike', bikeId: 'b' },
+  });
+  const step = { type: 'add-step', bikeId: 'b', kind: 'cut', partId: 'frame' } as const;
+  await done(logbook, { ...step, stepId: 'slot', title: 'File the slot' });
+  await done(logbook, { ...step, stepId: 'shell', title: 'Face the shell' });
+  clock.nowMs += HOUR;
+  return opened;
+}
+
+const filed = (where: string): CommandOf<'change-part'> => ({
+  ...({ type: 'change-part', partId: 'frame', cut: 'file', where } as const),
+  ...{ before: mm(40), after: mm(42), how: 'file', why: 'chain' },
+});
+
+test('[B4] one change finishes one step: the other wants its own', async () => {
+  const { logbook, clock } = await twoCuts();
+  await done(logbook, [filed('slot'), { type: 'finish-step', stepId: 'slot' }]);
+  clock.nowMs += HOUR;
+  expect(await logbook.run({ type: 'finish-step', stepId: 'shell' })).toMatchObject({
+    refused: 'change-not-logged',
+    about: 'Face the shell',
+  });
+  await done(logbook, [filed('shell'), { type: 'finish-step', stepId: 'shell' }]);
+  logbook.close();
+});
+
+test('[B4] a change is not struck out from under the step that it finished', async () => {
+  const { logbook, clock } = await twoCuts();
+  const both = await done(logbook, [filed('slot'), { type: 'finish-step', stepId: 'slot' }]);
+  const [changed, ticked] = both.map(({ id }) => id) as [string, string];
+  const strike = { type: 'correct', entryId: changed, reason: 'not filed after all', becomes: null } as const;
+  expect(await logbook.run({ type: 'undo', entryIds: [changed] })).toMatchObject({
+    refused: 'others-build-on-it',
+  });
+  expect(await logbook.run(strike)).toMatchObject({ refused: 'others-build-on-it' });
+  // Both at once, as one tap made them, go together; so does the change once its step is open again.
+  await done(logbook, { type: 'undo', entryIds: [changed, ticked] });
+  const states = async () => (await logbook.read('bench', { bikeId: 'b' }))?.steps.map(({ state }) => state);
+  expect(await states()).toEqual(['open', 'open']);
+  clock.nowMs += HOUR;
+  const [again] = await done(logbook, [filed('slot'), { type: 'finish-step', stepId: 'slot' }]);
+  await done(logbook, { type: 'reopen-step', stepId: 'slot', why: 'not filed' });
+  clock.nowMs += HOUR;
+  await done(logbook, { ...strike, entryId: again?.id ?? '' });
+  expect(await logbook.run({ type: 'finish-step', stepId: 'slot' })).toMatchObject({
+    refused: 'change-not-logged',
+  });
+  logbook.close();
+});
+
+test('[B2] [B4] what is done does not become a step that a tick cannot finish, by no way', async () => {
+  const { logbook, clock } = await twoCuts();
+  const step = { type: 'add-step', bikeId: 'b', kind: 'check', partId: 'frame' } as const;
+  const [added] = await done(logbook, { ...step, stepId: 'look', title: 'Look it over' });
+  const [described] = await done(logbook, { type: 'describe-step', stepId: 'look', kind: 'fit' });
+  // A torque needs its joint, also where the kind is corrected.
+  const correct = (entryId: string | undefined, kind: string) =>
+    logbook.run({ type: 'correct', entryId: entryId ?? '', reason: 'mixed up', becomes: { kind } });
+  for (const entry of [added, described])
+    expect(await correct(entry?.id, 'torque')).toMatchObject({ refused: 'no-such-joint' });
+  await done(logbook, { type: 'finish-step', stepId: 'look' });
+  clock.nowMs += HOUR;
+  for (const kind of ['cut', 'lock'] as const) {
+    expect(await logbook.run({ type: 'describe-step', stepId: 'look', kind })).toMatchObject({
+      refused: 'already-done',
+    });
+    for (const entry of [added, described])
+      expect(await correct(entry?.id, kind)).toMatchObject({ refused: 'already-done' });
+  }
+  await done(logbook, { type: 'describe-step', stepId: 'look', kind: 'check' });
+  logbook.close();
+});

@@ -82,7 +82,29 @@ describe('what to turn next', () => {
   test('a flange in the plane of the rim holds nothing', () => {
     const { figures: beside, result, advise: asking } = asked({ ...large, driveSide: sideOf(16, 3, 58, 0) });
     expect(result.tensions.ok).toBe(false);
-    expect(asking({ tensionsN: beside.layout.map(() => 900) }).is).not.toBe('turns');
+    expect(asking({ tensionsN: beside.layout.map(() => 900) }).is).toBe('held-by-nothing');
+    // The target is set: to ask for one would not help.
+    const left = beside.layout.map(({ side }) => (side === 'left' ? 900 : null));
+    expect(asking({ tensionsN: left }).is).toBe('held-by-nothing');
+  });
+
+  test('[H3] nothing is turned toward a tension above the rim maker’s maximum', () => {
+    const tooMuch = { ...large, target: newtons(1300), limit: newtons(1200) };
+    expect(asked(tooMuch).advise({ tensionsN: even }).is).toBe('at-maximum');
+    const { target: _target, ...rest } = large;
+    const tight = even.map((n) => 1.3 * n);
+    expect(asked({ ...rest, limit: newtons(1200) }).advise({ tensionsN: tight }).is).toBe('at-maximum');
+  });
+
+  test('[H3] a spoke above the maximum is not within its band, and what is promised lies below it', () => {
+    const limit = newtons(1070);
+    const tensionsN = even.map((n, at) => (figures.layout[at]!.side === 'drive' ? 1.08 * n : n));
+    expect(advise({ tensionsN })).toMatchObject({ turns: [], within: true });
+    const advice = asked({ ...large, limit }).advise({ tensionsN });
+    if (advice.is !== 'turns') throw new Error(advice.is);
+    expect(advice.within).toBe(true);
+    expect(advice.turns.length).toBeGreaterThan(0);
+    for (const n of advice.expected.tensionsN) expect(n).toBeLessThanOrEqual(1070 + 1e-6);
   });
 
   test('on the short spokes of a small wheel quarter turns are too coarse, and eighths help', () => {
