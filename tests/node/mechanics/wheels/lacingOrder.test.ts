@@ -51,7 +51,7 @@ describe('the order of lacing', () => {
     const [first, second] = order.map(lacingWords);
     expect(first?.title).toBe('Spoke 1, left');
     expect(first?.detail).toContain('Rim hole 1');
-    expect(first?.detail).toContain('60°, clockwise');
+    expect(first?.detail).toContain('60° clockwise of its rim hole');
     expect(first?.round).toContain('key spoke');
     expect(second?.round).toBeUndefined();
     expect(lacingWords(order[18]!).round).toContain('over the first 2 spokes and under the last');
