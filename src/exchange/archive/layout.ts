@@ -1,5 +1,10 @@
-/** Version of how a copy is laid out. Raise it together with a way to read the one before. */
-export const FORMAT = 1;
+/**
+ * Version of how a copy is laid out. Raise it together with a way to read the one before, and a fixture. What no version
+ * may change is what tells an older app that it has to be updated: a ZIP without the larger form, and in it
+ * `archive.json` with `what` and `format`.
+ * 1 to 2: entries may carry the name of the phone, and the head says how much the schema of the entries knows.
+ */
+export const FORMAT = 2;
 
 export const ARCHIVE = 'Pinchbolt archive';
 

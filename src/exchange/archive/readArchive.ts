@@ -5,7 +5,7 @@ import type { Copy, PhotoListed, Work } from '../copy/copy.ts';
 import { JournalCheck } from '../entries/journalCheck.ts';
 import { refuseFile } from '../refusing.ts';
 import { compile } from '../schema/conform.ts';
-import { exactly, id, record, type Shape, text, whole } from '../schema/shape.ts';
+import { exactly, id, optional, record, type Shape, text, whole } from '../schema/shape.ts';
 import { sha256 } from './digest.ts';
 import { ARCHIVE, archivePaths, FORMAT, journalPath, mostBytesOf, photoPath, pictureType } from './layout.ts';
 import { checkNames, listFiles, readFile, type ZipListing } from './zipIn.ts';
@@ -14,6 +14,8 @@ interface Head {
   what: typeof ARCHIVE;
   format: number;
   entryVersion: number;
+  /** `schemaWords` of the app that wrote it; format 1 does not say. */
+  schemaWords?: number;
   madeAtMs: number;
   entries: number;
   photos: number;
@@ -24,6 +26,7 @@ const headShape: Shape<Head> = record<Head>({
   what: exactly(ARCHIVE),
   format: whole(1, FORMAT),
   entryVersion: whole(1, 10_000),
+  schemaWords: optional(whole(0, 1_000_000)),
   madeAtMs: whole(0, MOST),
   entries: whole(0, MOST),
   photos: whole(0, MOST),
@@ -134,7 +137,7 @@ export async function readArchive(source: ByteSource, { signal, onProgress }: Wo
   checkNames(files.listed.values());
   await files.readSums();
   let bytes = 0;
-  const check = new JournalCheck();
+  const check = new JournalCheck(head.schemaWords);
   const pieces = journalPieces(files.listed);
   let seenPhotos = 0;
   const went = (path: string) => {

@@ -4,7 +4,7 @@ import { ENTRY_VERSION, type Entry } from '../../journal/entries.ts';
 import { type ByteSink, sinkOf } from '../byteSink.ts';
 import type { CopyProgress, PhotoListed, Work } from '../copy/copy.ts';
 import { documentPage } from '../documentPage.ts';
-import { entrySchema } from '../schema/entrySchema.ts';
+import { entrySchema, schemaWords } from '../schema/entrySchema.ts';
 import { lockedSink } from '../seal/lock.ts';
 import {
   ARCHIVE,
@@ -98,11 +98,9 @@ async function writeZip(
     sheet += 1;
     await addText(sheetPath(sheet, bikeName), documentPage(lines));
   }
-  const head = { what: ARCHIVE, format: FORMAT, entryVersion: ENTRY_VERSION, madeAtMs };
-  await addText(
-    archivePaths.head,
-    `${JSON.stringify({ ...head, entries, photos: listed.length }, null, 1)}\n`,
-  );
+  const versions = { format: FORMAT, entryVersion: ENTRY_VERSION, schemaWords: schemaWords() };
+  const head = { what: ARCHIVE, ...versions, madeAtMs, entries, photos: listed.length };
+  await addText(archivePaths.head, `${JSON.stringify(head, null, 1)}\n`);
   await zip.end();
   went();
   return now();

@@ -5,7 +5,7 @@ import { upcast } from '../../journal/upcasts.ts';
 import { LINE_CHARS } from '../archive/layout.ts';
 import { refuseFile } from '../refusing.ts';
 import { type Check, compile } from '../schema/conform.ts';
-import { entryJson } from '../schema/entrySchema.ts';
+import { entryJson, schemaWords } from '../schema/entrySchema.ts';
 import { entryShapes, shared } from '../schema/entryShapes.ts';
 import { zonesTried } from './knownZone.ts';
 import { implausibleField } from './plausibleEntry.ts';
@@ -60,6 +60,12 @@ export class JournalCheck {
   readonly #kinds = new Map<Id, EntryType>();
   readonly #corrections: CorrectionLine[] = [];
   readonly #zoneIsKnown = zonesTried();
+  readonly #unknown: 'newer-entries' | 'entry-wrong';
+
+  /** @param writersWords `schemaWords` of the app that wrote the lines, where the file says it */
+  constructor(writersWords = 0) {
+    this.#unknown = writersWords > schemaWords() ? 'newer-entries' : 'entry-wrong';
+  }
 
   get count(): number {
     return this.#kinds.size;
@@ -76,7 +82,7 @@ export class JournalCheck {
     const stored = parsed(line, where);
     const today = broughtUpToDate(stored, where);
     const fault = lineTrouble(today);
-    if (fault !== undefined) refuseFile('entry-wrong', `${where} (${shown(fault)})`);
+    if (fault !== undefined) refuseFile(this.#unknown, `${where} (${shown(fault)})`);
     const field = implausibleField(today);
     if (field !== undefined) refuseFile('entry-implausible', `${where} (${field})`);
     if (!this.#zoneIsKnown(today.zone)) refuseFile('zone-unknown', where);
@@ -101,7 +107,7 @@ export class JournalCheck {
       if (type === undefined) astray.push(correction);
       else {
         const wrong = wrongInCorrection(type, becomes);
-        if (wrong !== undefined) refuseFile('entry-wrong', `${where} (becomes.${shown(wrong)})`);
+        if (wrong !== undefined) refuseFile(this.#unknown, `${where} (becomes.${shown(wrong)})`);
       }
     }
     return astray;

@@ -14,6 +14,24 @@ export const entryJson: Json = variants<Whole, 'type'>(
   headed as unknown as { [T in Whole['type']]: Fields<Omit<Extract<Whole, { type: T }>, 'type'>> },
 ).json;
 
+const leavesIn = (part: unknown): number =>
+  typeof part === 'object' && part !== null
+    ? Object.values(part).reduce((sum: number, one) => sum + leavesIn(one), 0)
+    : 1;
+
+let counted: number | undefined;
+
+/**
+ * How much the schema of the entries knows, as a number that grows with each kind, field and choice that is added: of two
+ * versions of the app the one with more is the newer. Goes into the head of a copy, so that an entry this version does
+ * not know can be told from one that no version knows.
+ * @example schemaWords() > 1000 //=> true
+ */
+export function schemaWords(): number {
+  counted ??= leavesIn(entryJson) + leavesIn(shared);
+  return counted;
+}
+
 /**
  * The JSON Schema of a line of the journal, as it goes into every archive, so that a line can be understood
  * and checked without the app.

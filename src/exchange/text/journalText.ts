@@ -1,12 +1,18 @@
 /** The journal as one text file, for share sheets that take no archive: JSON Lines, with lines that check the others. */
 export const JOURNAL_TEXT = 'Pinchbolt journal';
-export const TEXT_FORMAT = 1;
+/**
+ * Version of the text, raised like that of an archive. What no version may change is the first line with `what` and
+ * `format`, and the check line below it.
+ */
+export const TEXT_FORMAT = 2;
 
 /** The first line: what the file is. */
 export interface TextHead {
   what: typeof JOURNAL_TEXT;
   format: number;
   entryVersion: number;
+  /** `schemaWords` of the app that wrote it; format 1 does not say. */
+  schemaWords?: number;
   madeAtMs: number;
 }
 

@@ -95,19 +95,21 @@ function headIn({ lines: [line = ''], first }: Piece): TextHead {
   const { what, format, madeAtMs } = head ?? {};
   if (what !== JOURNAL_TEXT || first !== 1) return refuseFile('not-a-copy');
   if (typeof format === 'number' && format > TEXT_FORMAT) return refuseFile('newer-format');
-  if (format !== TEXT_FORMAT || !Number.isInteger(madeAtMs)) return refuseFile('damaged', 'line 1');
+  const known = typeof format === 'number' && Number.isInteger(format) && format >= 1;
+  if (!known || !Number.isInteger(madeAtMs)) return refuseFile('damaged', 'line 1');
   return head as TextHead;
 }
 
 /** Reads a journal in text through once; throws a refusal for the first line that is not as the app writes it. */
 export async function readJournalText(source: ByteSource, { signal, onProgress }: Work): Promise<Copy> {
-  const check = new JournalCheck();
+  let check = new JournalCheck();
   let head: TextHead | undefined;
   let bytes = 0;
   for await (const piece of checkedPieces(source)) {
     signal?.throwIfAborted();
     if (!head) {
       head = headIn(piece);
+      check = new JournalCheck(head.schemaWords);
       continue;
     }
     piece.lines.forEach((line, at) => {

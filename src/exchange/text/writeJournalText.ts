@@ -3,6 +3,7 @@ import { sha256 } from '../archive/digest.ts';
 import { piecesOf } from '../archive/piecesOf.ts';
 import { sinkOf } from '../byteSink.ts';
 import type { CopyProgress, Work } from '../copy/copy.ts';
+import { schemaWords } from '../schema/entrySchema.ts';
 import { JOURNAL_TEXT, NO_CHECK, TEXT_FORMAT, type TextCheck, type TextHead } from './journalText.ts';
 
 const text = new TextEncoder();
@@ -32,7 +33,13 @@ export async function writeJournalText(
     onProgress?.({ ...written });
   };
   try {
-    const head: TextHead = { what: JOURNAL_TEXT, format: TEXT_FORMAT, entryVersion: ENTRY_VERSION, madeAtMs };
+    const head: TextHead = {
+      what: JOURNAL_TEXT,
+      format: TEXT_FORMAT,
+      entryVersion: ENTRY_VERSION,
+      schemaWords: schemaWords(),
+      madeAtMs,
+    };
     await add(`${JSON.stringify(head)}\n`);
     for await (const { lines, count } of piecesOf(entries)) {
       written.entries += count;

@@ -222,7 +222,7 @@ function headTampered(dice: Dice, { files }: Material): { bytes: Bytes; must: 'b
   const heads: [string, (text: string) => string][] = [
     [
       'archive.json',
-      (text) => text.replace('"format": 1', `"format": ${dice.pick([0, 2, 99, '"1"', 1.5, -1])}`),
+      (text) => text.replace(/"format": \d/, `"format": ${dice.pick([0, 3, 99, '"1"', 1.5, -1])}`),
     ],
     ['archive.json', (text) => text.replace('Pinchbolt archive', 'Other archive')],
     ['archive.json', (text) => text.replace(/"entries": \d+/, '"entries": 1e6')],
@@ -282,7 +282,7 @@ function textTampered(dice: Dice, { text }: Material): { bytes: Bytes; must: 'be
     lines.toSpliced(one, 0, lines[one] ?? ''),
     lines.with(one, (lines[one] ?? '').replace(/[a-z]/, 'X')),
     lines.slice(0, -1),
-    lines.with(0, (lines[0] ?? '').replace('"format":1', '"format":7')),
+    lines.with(0, (lines[0] ?? '').replace(/"format":\d/, '"format":7')),
     lines.slice(1),
   ]);
   return { bytes: bytesOf(`${made.join('\n')}\n`), must: 'be-refused' };
