@@ -26,7 +26,7 @@ import type { Standing } from './order.ts';
  * Views are rows: each is the reduction of the entries that touch it, and nothing else. They can be
  * thrown away and folded again from the journal; raise this when a shape or a reducer changes.
  */
-export const VIEWS_VERSION = 4;
+export const VIEWS_VERSION = 5;
 
 interface RowHead {
   /** `kind/id`; the store's key. */
@@ -130,8 +130,8 @@ export interface JointRow extends RowHead, JointAbout {
   lockedBefore?: Locked[];
   /** How often a re-check met it moved or turned since it was last taken apart. */
   moved: number;
-  /** When a re-check of it was last set; a torque applied later wants a new one after the next ride. */
-  recheckSetAtMs?: number;
+  /** A re-check was set and it was not tightened or taken apart since; otherwise the next ride sets one. */
+  recheckAsked?: true;
 }
 
 export type StepState = 'open' | 'done' | 'skipped' | 'dropped';

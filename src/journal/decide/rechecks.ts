@@ -137,10 +137,7 @@ export function logRide(rows: Rows, command: CommandOf<'log-ride'>, now: Circums
   const open = new Set(rows.group('recheck', `recheck@${bikeId}`).map(({ jointId }) => jointId));
   const joints = rows
     .group('joint', `joint@${bikeId}`)
-    .filter(({ state, jointId, applied, madeAtMs, recheckSetAtMs }) => {
-      if (state === 'apart' || open.has(jointId)) return false;
-      return recheckSetAtMs === undefined || (applied?.atMs ?? madeAtMs) > recheckSetAtMs;
-    });
+    .filter(({ state, jointId, recheckAsked }) => state !== 'apart' && !open.has(jointId) && !recheckAsked);
   // Set before the ride, so that "after one ride" is now.
   const set = joints.flatMap((joint) =>
     recheckRows(joint.kind, cured(joint)).flatMap((row) => {

@@ -92,6 +92,7 @@ export const jointTakenApart: Kind<'joint-taken-apart'> = {
       locked: undefined,
       lockedBefore: undefined,
       moved: 0,
+      recheckAsked: undefined,
     })),
   ],
 };
@@ -117,6 +118,7 @@ export const torqueApplied: Kind<'torque-applied'> = {
       state: 'torqued',
       apartWhy: undefined,
       appliedTimes: row.appliedTimes + 1,
+      recheckAsked: undefined,
       applied: {
         ...noted(entry),
         applied: entry.applied,

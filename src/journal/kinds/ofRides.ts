@@ -78,7 +78,7 @@ export const recheckSet: Kind<'recheck-set'> = {
     changes<EntryOf<'recheck-set'>, 'joint'>(
       'joint',
       ({ jointId }) => jointId,
-      (row, entry) => ({ ...row, recheckSetAtMs: entry.happenedAtMs }),
+      (row) => ({ ...row, recheckAsked: true }),
     ),
   ],
 };

@@ -140,7 +140,8 @@ async function demoTwice(ground: Ground, at: number): Promise<void> {
     return nothingFound();
   });
   await withTwoPages(ground, `demo from two pages ${at}`, async ({ pages }) => {
-    await Promise.all(pages.map(tapDemo));
+    // The button of a page goes when the other's demo is there first.
+    await Promise.all(pages.map((page) => tapDemo(page).catch(() => demoThere(page))));
     await Promise.all(pages.map((page) => demoThere(page)));
     await rest(500);
     return { lost: [], wrong: demoFaults(await readStored(pages[0]), whole) };

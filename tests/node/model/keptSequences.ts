@@ -153,4 +153,20 @@ export const keptSequences: readonly { what: string; acts: Act[] }[] = [
       look,
     ),
   },
+  {
+    what: 'a joint put together anew while the clock stood before its re-check was set',
+    acts: sequence(
+      ...built,
+      run({ type: 'log-ride', bikeId: 'b', km: 3 }),
+      run({
+        ...{ type: 'correct', entryId: { from: [5, 1, 'id'] }, reason: 'not ridden' },
+        becomes: null,
+      }),
+      { act: 'set-clock', byMs: -2 * DAY },
+      run({ type: 'take-joint-apart', jointId: 'j', why: 'grease' }),
+      run(torque()),
+      run({ type: 'log-ride', bikeId: 'b', km: 5 }, 1),
+      look,
+    ),
+  },
 ];
