@@ -69,7 +69,7 @@ export function writeMagpie(pen: DemoPen): void {
       type: 'move-part',
       partId: id(key),
       to: { on: 'bike', bikeId },
-      why: 'wanted on Magpie',
+      why: 'needed on Magpie',
     });
   }
   const taken = magpieBridges();
@@ -82,10 +82,10 @@ export function writeMagpie(pen: DemoPen): void {
     type: 'change-part',
     partId: id('m-frame'),
     cut: 'cold-set',
-    where: 'Rear ends, spacing',
+    where: 'Rear dropouts, spacing',
     before: typedMm(widened.before),
     after: typedMm(widened.after),
-    leftWords: 'steel stays, no crease seen; ends squared again afterwards',
+    leftWords: 'steel stays, no crease seen; dropouts aligned again afterwards',
     how: 'Spread in small steps with a threaded rod, each side measured against a string to the head tube',
     why: 'The rear hub is 130 over the locknuts',
     rulesOut: 'Hubs of 120 without spacers',

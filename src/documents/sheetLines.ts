@@ -106,7 +106,7 @@ export function sheetLines(built: AsBuilt, { zone, names }: SheetCircumstances):
     ...section(
       'Joints',
       together.flatMap((joint) => sheetOfJoint(joint, built, known, when)),
-      'no joints written down',
+      'no joints logged',
     ),
     ...(apart.length > 0
       ? section(

@@ -35,7 +35,7 @@ function workOn({ kind, state, applied, fasteners, targets }: JointRow, { zone }
   return [
     field(
       'Work done',
-      `tightened to ${quantityWords(torque)}, ${countWords(bolts, countedAs(kind))}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark put across' : ''}`,
+      `tightened to ${quantityWords(torque)}, ${countWords(bolts, countedAs(kind))}, ${countWords(passes, 'pass', 'passes')}${marked ? ', paint mark added' : ''}`,
     ),
     field('Done on', whenWords(atMs, zone)),
     doneBy(by),
@@ -80,10 +80,10 @@ function lockerNow(
     );
   const { endedAtMs, dueAtMs, outcome } = wait ?? {};
   if (endedAtMs !== undefined && outcome === 'cut-short')
-    return loud('Locker', `${put}, its cure cut short ${whenWords(endedAtMs, zone)}`);
+    return loud('Locker', `${put}, its cure ended early ${whenWords(endedAtMs, zone)}`);
   const curedAtMs = endedAtMs ?? dueAtMs ?? locked.curedAtMs;
   if (curedAtMs <= atMs) return field('Locker', `${put}, cured since ${whenWords(curedAtMs, zone)}`);
-  const left = `to be left until ${whenWords(curedAtMs, zone)}, ${spanInWords(curedAtMs - atMs)} to go`;
+  const left = `curing until ${whenWords(curedAtMs, zone)}, ${spanInWords(curedAtMs - atMs)} to go`;
   return loud('Locker', `${put}, ${left}`);
 }
 
@@ -111,11 +111,11 @@ export function sheetOfJoint(
     { is: 'heading', text: name },
     field('Kind', `${jointKindRow(kind).label.toLowerCase()}${matters ? '; safety-critical' : ''}`),
     field('Parts', listWords(partIds.map(called(names).part)) || 'none named'),
-    field('Between', betweenText(between, names) || 'nothing written down'),
+    field('Between', betweenText(between, names) || 'nothing logged'),
     ...(fasteners.length > 0 ? [field('Fasteners', fastenerText(fasteners))] : []),
     ...(targets.length > 0
-      ? targets.map((target) => field('Data used', targetText(target, names)))
-      : [field('Data used', 'none')]),
+      ? targets.map((target) => field('Target', targetText(target, names)))
+      : [field('Target', 'none')]),
     ...(joint.diameters
       ? [
           field(

@@ -35,10 +35,10 @@ function lookedOver({ atMs }: SheetRelease, { inspections, releases }: AsBuilt):
     const title = rideCheck.find(({ id }) => id === groupId)?.title ?? groupId;
     const absent = items.filter((item) => item.absent).length;
     const bad = items.filter((item) => !item.ok && !item.absent).length;
-    return `${title} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not as it should be` : ''}${absent > 0 ? `, ${absent} not fitted` : ''})`;
+    return `${title} (${countWords(items.length, 'point')}${bad > 0 ? `, ${bad} not OK` : ''}${absent > 0 ? `, ${absent} not fitted` : ''})`;
   });
   const missing = rideCheck.filter(({ id }) => !seen.has(id)).map(({ title }) => title);
-  const text = `check before riding: ${groups.join(', ')}${missing.length > 0 ? `; not looked over: ${missing.join(', ')}` : ''}`;
+  const text = `check before riding: ${groups.join(', ')}${missing.length > 0 ? `; not checked: ${missing.join(', ')}` : ''}`;
   return missing.length > 0 ? loud('Pre-ride check', text) : field('Pre-ride check', text);
 }
 

@@ -60,7 +60,7 @@ export function readFilled(asks: readonly Asked[], { texts, units }: CalculatorD
     const value = inUnitOf(asked, 'quantity' in read ? read.quantity : { value: read.value });
     const [least, most] = asked.range;
     if (value < least - 1e-9 || value > most + 1e-9) wrong[asked.key] = rangeText(asked, unit);
-    else if (asked.whole && !Number.isInteger(value)) wrong[asked.key] = 'A whole number is wanted here.';
+    else if (asked.whole && !Number.isInteger(value)) wrong[asked.key] = 'Type a whole number.';
     else figures[asked.key] = value;
   }
   return Object.keys(wrong).length > 0 ? { ok: false, wrong } : { ok: true, figures, choices };

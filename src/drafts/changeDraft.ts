@@ -42,8 +42,8 @@ export type ChangeTrouble = Partial<Record<keyof ChangeDraft, string>>;
 const sentences: Record<QuantityRefusal, string> = {
   empty: 'Measure it and enter it.',
   'not-a-number': 'That is not a number. Digits, with a comma or a point.',
-  'not-finite': 'That is not a size.',
-  negative: 'A size cannot be negative.',
+  'not-finite': 'That is not a size. Enter the length.',
+  negative: 'A size cannot be negative. Type it again.',
   'two-separators': 'One comma or point only.',
   'unknown-unit': 'Which unit is that? Type the number alone and choose the unit.',
   'unit-of-another-kind': 'Lengths only here.',

@@ -77,7 +77,7 @@ const number = (text: string): number | undefined => {
  */
 export function troubleOf(draft: PartDraft, taken: string | undefined): PartTrouble {
   const trouble: PartTrouble = {};
-  if (draft.name.trim() === '') trouble.name = 'It needs a name.';
+  if (draft.name.trim() === '') trouble.name = 'Enter a name.';
   if (draft.kind === '') trouble.kind = 'Choose a type; “Other part” is fine.';
   if (taken !== undefined) trouble.label = `That label is on ${taken}. Choose a free one.`;
   const massG = number(draft.mass);

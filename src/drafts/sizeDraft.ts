@@ -38,8 +38,8 @@ export function unitsFor(key: string): readonly SizeUnit[] {
 const wrong: Partial<Record<DimensionRefusal, string>> = {
   'not-a-number': 'That is not a number. Digits, with a comma or a point.',
   'two-separators': 'One comma or point only.',
-  negative: 'A size cannot be negative.',
-  'not-finite': 'That is not a size.',
+  negative: 'A size cannot be negative. Type it again.',
+  'not-finite': 'That is not a size. Measure it and type the number.',
   'unknown-unit': 'Which unit is that? Type the number alone and choose the unit.',
   'unit-of-another-kind': 'Wrong unit for this size.',
   'not-a-whole-number': 'Count them: a whole number.',

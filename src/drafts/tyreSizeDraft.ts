@@ -31,7 +31,7 @@ export function readTyreMarking(text: string): TyreMarkingRead {
   const size = parseTyreSize(text, beadSeatNames, beadSeatsMm);
   if (!size.ok) return { offers: [], words: refusals[size.reason] };
   const offers = size.beadSeatsMm.map((beadSeatMm) => ({ beadSeatMm, widthMm: size.widthMm }));
-  if (size.unusual) return { offers, words: 'Unusual. Read it again; then take it.' };
+  if (size.unusual) return { offers, words: 'Unusual. Read it again, then accept it.' };
   if (offers.length > 1)
     return { offers, words: 'Several rims bear this name. Which three-digit number is on the rim?' };
   return { offers };

@@ -129,7 +129,7 @@ function sentence(face: Face, found: Contradiction): string {
         found.suggestion === null
           ? 'Measure it again.'
           : `Perhaps ${sizeText(found.key, found.suggestion)} was meant.`;
-      return `The ${label} is written down as ${sizeText(found.key, found.size)}, which cannot be.${range} ${meant}`;
+      return `The ${label} is entered as ${sizeText(found.key, found.size)}, which cannot be.${range} ${meant}`;
     }
     case 'measured-beside-standard': {
       const [lo, hi] = found.standardMm;
@@ -140,7 +140,7 @@ function sentence(face: Face, found: Contradiction): string {
       const meant =
         suits.length > 0
           ? `By its size it would be ${suits.join(', or ')}.`
-          : 'No standard here has that size: take it as measured only, or measure again.';
+          : 'No standard here has that size: leave the standard out, or measure again.';
       return `The ${label} measures ${mmText(found.measuredMm)}, but ${standardOf(face)?.label || face.standard} has ${standard}. ${meant}`;
     }
     case 'measured-beside-printed':
@@ -159,7 +159,7 @@ export const contradictionFindings = (parts: readonly PilePart[]): Finding[] =>
           outcome: 'not-known',
           because: sentence(face, found),
           asks: [askAt(partId, face, found.key)],
-          source: 'the face itself',
+          source: 'the sizes entered',
           known: 'computed',
         }),
       ),

@@ -29,7 +29,7 @@ function openOfBead(rows: Rows, { jointId }: JointRow): { words: string; blocks:
   const seating = marks.findLast(({ mark }) => mark === 'seated');
   // It may hold air for a while and be off its seat all the same.
   if (seating?.mark === 'seated' && seating.beadLine === 'uneven')
-    return { words: 'bead line uneven when it was last seated', blocks: true };
+    return { words: 'bead line uneven when last seated', blocks: true };
   return verdict === 'holds' ? undefined : { words: 'seal not yet judged to hold', blocks: false };
 }
 
@@ -51,22 +51,22 @@ function openOfJoint(rows: Rows, joint: JointRow, nowMs: number, workedOn: boole
     add('joint-open', `${name}: found ${met} at a re-check, not tightened since`, matters);
   }
   if (wantsTorque(joint) && !joint.targets.some(({ source, torque }) => torque && source !== 'none')) {
-    add('no-torque-source', `${name}: torque without a source`, false);
+    add('no-torque-source', `${name}: torque target without a source`, false);
   }
   const wait = joint.locked && rows.get('wait', joint.locked.waitId);
   const cutShort = wait?.endedAtMs !== undefined;
   const broken = bondBroken(joint, wait || undefined);
   if (broken) {
     const how = broken === 'moved' ? 'moved at a re-check' : 'tightened again after its cure';
-    add('uncured', `${name}: ${how}, threadlocker not put on again since`, matters);
+    add('uncured', `${name}: ${how}, threadlocker not re-applied since`, matters);
   } else if (joint.locked && wait?.dueAtMs !== undefined && wait.dueAtMs > nowMs) {
     // A bond in a bore holds what is screwed into it, whatever the joint itself is.
     if (isBonded(joint)) add('uncured', `${name}: retaining compound not cured`, true);
     else add('uncured', `${name}: threadlocker not cured`, matters);
   } else if (cutShort && wait.outcome === 'cut-short') {
-    add('uncured', `${name}: cure cut short`, matters || isBonded(joint));
+    add('uncured', `${name}: cure ended early`, matters || isBonded(joint));
   } else if (isBonded(joint) && !joint.locked) {
-    add('uncured', `${name}: no retaining compound put on`, true);
+    add('uncured', `${name}: no retaining compound applied`, true);
   }
   if (joint.moved >= 2) add('moved-twice', `${name}: moved at ${joint.moved} re-checks`, false);
   if (joint.kind === 'bead') {
@@ -116,7 +116,7 @@ function openWaits(rows: Rows, bikeId: Id, joints: readonly JointRow[], nowMs: n
     .map(
       ({ title, waitKind, jointId }): OpenItem => ({
         what: 'uncured',
-        words: `Still waiting: ${title}`,
+        words: `Timer running: ${title}`,
         ...(jointId ? { jointId } : {}),
         blocks: waitKind !== 'other' && matters(jointId),
       }),
@@ -134,7 +134,7 @@ function openWaits(rows: Rows, bikeId: Id, joints: readonly JointRow[], nowMs: n
       ? [
           {
             what: 'uncured',
-            words: `${name}: the time of its adhesive was cut short`,
+            words: `${name}: its adhesive timer was ended early`,
             jointId,
             blocks: grave,
           },
@@ -166,7 +166,7 @@ export function mayWait(groupId: string, itemId: string): boolean {
   return items?.find(({ id }) => id === itemId)?.neverDefer === false;
 }
 
-export const NO_BRAKE = 'No brake at all: neither wheel has one';
+export const NO_BRAKE = 'No brake at all on either wheel';
 
 /**
  * Whether the check says of both wheels that they have no brake, and the drive is none either. A fixed wheel slows the
@@ -183,7 +183,7 @@ export function noBrakeAtAll(groups: RideCheckRow['groups'], bike: WrittenBike):
 function openAbsence(title: string, itemId: string, bike: WrittenBike): OpenItem {
   const { thing, without, caution } = notFitted[itemId] ?? { thing: itemId, without: 'stands' as const };
   if (fittedHere(itemId, bike)) {
-    const words = `Pre-ride check not done: ${title}: ${thing}, fitted since it was looked at`;
+    const words = `Pre-ride check not done: ${title}: ${thing}, fitted since the check`;
     return { what: 'check-open', words, blocks: true };
   }
   const words = `Not fitted: ${thing}${caution ? `. ${caution}` : ''}`;

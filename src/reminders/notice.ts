@@ -20,10 +20,10 @@ const sealActions = [
 function bodyOf(line: DueLine): string {
   if (line.is === 'wait') {
     if (line.kind === 'seal') return `Re-check the seal: ${line.title}`;
-    if (curesByClock(line.kind)) return `Cured by the clock: ${line.title}`;
-    return `The wait is over: ${line.title}`;
+    if (curesByClock(line.kind)) return `Curing time over: ${line.title}`;
+    return `Timer ended: ${line.title}`;
   }
-  return line.is === 'recheck' ? `Re-check: ${line.title}` : `A limit has come: ${line.title}`;
+  return line.is === 'recheck' ? `Re-check: ${line.title}` : `Limit reached: ${line.title}`;
 }
 
 /**

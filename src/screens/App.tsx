@@ -145,9 +145,9 @@ export function App({ logbook, safety, watchBeside }: AppProps) {
                 <Notice
                   kind="error"
                   title="This page could not be loaded"
-                  action={<Button href="#/home">To the start</Button>}
+                  action={<Button href="#/home">Home</Button>}
                 >
-                  Go to the start and try again. What is recorded is safe.
+                  Go home and try again. What is recorded is safe.
                 </Notice>
               </Card>
             ) : Screen === 'loading' ? (

@@ -29,7 +29,7 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
     return (
       <>
         <Notice kind="error" title="This page cannot use the logbook any more" action={reload}>
-          A newer version of the app has opened it. This page writes nothing more. Reload it; if this message
+          A newer version of the app has opened it. This page saves nothing more. Reload it; if this message
           comes again, this page is an older version of the app.
         </Notice>
         <More of={({ LookForNewer }) => <LookForNewer beside={beside} />} />
@@ -39,7 +39,7 @@ function Why({ state, beside }: { state: LogbookState; beside: Beside }) {
     return (
       <Notice kind="error" title="The logbook was deleted" action={reload}>
         The data of this app was deleted on this phone while this page was open. This page writes nothing
-        more. Reload it to begin an empty logbook; a saved copy can be restored in the settings.
+        more. Reload it to start an empty logbook; a saved copy can be restored in Settings.
       </Notice>
     );
   }

@@ -28,14 +28,14 @@ export class Crash extends Component<{ children: ComponentChildren }, CrashState
           title="This page could not be shown"
           action={
             <>
-              <Button href="#/home">To the start</Button>
+              <Button href="#/home">Home</Button>
               {keys.length > 0 && <Button onPress={discard}>Discard what was typed here</Button>}
             </>
           }
         >
           {keys.length > 0
             ? 'What is recorded is safe. An unsaved form may be the cause: reload the page, and if that does not help, discard it.'
-            : 'What is recorded is safe. Go to the start, or reload the page.'}
+            : 'What is recorded is safe. Go home, or reload the page.'}
         </Notice>
       </Screen>
     );

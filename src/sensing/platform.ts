@@ -62,10 +62,9 @@ export async function readAbilities(): Promise<Abilities> {
 const notificationWords: Record<Abilities['notifications'], string> = {
   granted:
     'A message can be shown when something falls due, as long as the phone lets this app run at that moment.',
-  denied:
-    'Messages are switched off for this app in the phone; only a look at the logbook shows what is due.',
-  ask: 'Messages have not been allowed yet. Without them only a look at the logbook shows what is due.',
-  absent: 'This browser cannot show messages here. A look at the logbook shows what is due.',
+  denied: 'Messages are switched off for this app in the phone; open the logbook to see what is due.',
+  ask: 'Messages have not been allowed yet. Without them open the logbook to see what is due.',
+  absent: 'This browser cannot show messages here. Open the logbook to see what is due.',
 };
 
 /**
@@ -118,13 +117,13 @@ export function abilityLines(can: Abilities): AbilityLine[] {
       'vibrate',
       can.vibrate,
       'The phone vibrates when a timer ends while the screen is on.',
-      'The phone cannot shake from here; a wait that is over rings only.',
+      'The phone cannot vibrate here; a timer that ends only rings.',
     ),
     line(
       'shareFiles',
       can.shareFiles,
       'Files can be shared with other apps.',
-      'Files are saved among the downloads; hand them on from there.',
+      'Files are saved among the downloads; share them from there.',
     ),
   ];
 }

@@ -3,9 +3,9 @@ import { whenText } from './dayText.ts';
 
 /**
  * A bond that has not set, in a sentence.
- * @example bondWords({ jointId: 'j', name: 'Sleeve' }) //=> 'Sleeve: no compound is put on yet.'
+ * @example bondWords({ jointId: 'j', name: 'Sleeve' }) //=> 'Sleeve: no compound applied yet.'
  */
 export const bondWords = ({ name, sinceMs }: UnsetBond): string =>
   sinceMs === undefined
-    ? `${name}: no compound is put on yet.`
-    : `${name}: not set yet, put on ${whenText(sinceMs)}.`;
+    ? `${name}: no compound applied yet.`
+    : `${name}: not set yet, applied ${whenText(sinceMs)}.`;

@@ -19,11 +19,11 @@ export function calendarWords(
   const words = [
     is === 'wait'
       ? overWord(kind)
-        ? 'Cured by the clock.'
+        ? 'Curing time over.'
         : 'Time is up. Look at it and log what you find.'
       : '',
     counted ? `${leftText(left, unit)}, if that comes sooner.` : '',
-    counted && dueAtMs === undefined ? 'The date is a guess from how often you ride.' : '',
+    counted && dueAtMs === undefined ? 'The date is estimated from how often you ride.' : '',
     'From Pinchbolt. If the time changes there, add it to the calendar again. When done, delete this entry.',
   ];
   return {

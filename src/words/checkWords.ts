@@ -57,7 +57,7 @@ export function flawsOf(store: StoreFound | undefined, copy: CopyFound | undefin
     say(noEntry.length, 'saved copy', `${countWords(noEntry.length, 'line')} of the journal damaged`);
     say(rows.length, 'sorting', `${countWords(rows.length, 'row')} not as the journal says`);
     say(places.length, 'sorting', `${entries(places.length)} not found in the history`);
-    say(Number(versionLost), 'sorting', 'The note is missing which version sorted the logbook');
+    say(Number(versionLost), 'sorting', 'Not known which version of the app sorted the logbook');
     say(photosMissing.length, 'saved copy', `${countWords(photosMissing.length, 'photo')} missing`);
     if (unfoldable !== undefined)
       found.push({ words: `The journal cannot be sorted: ${unfoldable}`, by: 'second copy' });
@@ -67,7 +67,7 @@ export function flawsOf(store: StoreFound | undefined, copy: CopyFound | undefin
     const lacking = { entries: missing.length, photos: missingPhotos.length };
     say(lacking.entries + lacking.photos, 'second copy', `Only in the second copy: ${countedWords(lacking)}`);
     const bent = { entries: differing.length, photos: differingPhotos.length };
-    say(bent.entries + bent.photos, 'second copy', `Other than in the second copy: ${countedWords(bent)}`);
+    say(bent.entries + bent.photos, 'second copy', `Different in the second copy: ${countedWords(bent)}`);
     say(unreadable, 'saved copy', `${countWords(unreadable, 'line')} of the second copy unreadable`);
   }
   return found;

@@ -13,17 +13,17 @@ export const groupWords: Record<GroupId, string> = {
   'does-not-fit': 'Does not fit',
   'one-way-only': 'Only with a permanent change',
   'not-known': 'Not known yet',
-  'fits-with': 'Fits with something between',
+  'fits-with': 'Fits with an adapter or shim',
   accepted: 'Accepted',
   fits: 'Fits',
 };
 
 /** How a figure came into the tables. */
 export const tableKnownWords: Record<Known, string> = {
-  seen: 'read in the source',
+  seen: 'printed in the source',
   exact: 'exact by definition',
   computed: 'computed here',
-  memory: 'from memory: measure before trusting it',
+  memory: 'unverified: measure before you rely on it',
   proposal: 'our suggestion',
 };
 

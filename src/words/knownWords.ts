@@ -4,7 +4,7 @@ import type { Known } from '../mechanics/working.ts';
 export const knownWords: Record<Known, string> = {
   seen: 'Read in print',
   exact: 'Exact by definition',
-  computed: 'Derived here, and tested',
-  memory: 'From memory: a measurement goes before it',
-  proposal: 'Our suggestion: weigh it against your own',
+  computed: 'Computed here, and tested',
+  memory: 'Unverified: measure before you rely on it',
+  proposal: 'Our suggestion',
 };

@@ -14,7 +14,7 @@ export function leftText({ rides, km, days }: Left, unit: DistanceUnit): string 
     wholeDays === undefined ? undefined : `${wholeDays} ${wholeDays === 1 ? 'day' : 'days'}`,
   ].filter((span) => span !== undefined);
   if (rides === 0) return 'Before the next ride';
-  if (spans.length === 0) return 'No span set';
+  if (spans.length === 0) return 'No interval set';
   const last = spans.pop();
   return spans.length === 0 ? `In ${last}` : `In ${spans.join(', ')} or ${last}`;
 }

@@ -20,11 +20,11 @@ export function secondCopyWords(
 ): { title: string; detail: string } {
   switch (copy.is) {
     case 'opening':
-      return { title: 'Second copy on this phone', detail: 'Being looked for.' };
+      return { title: 'Second copy on this phone', detail: 'Looking for it.' };
     case 'none':
       return {
         title: 'No second copy on this phone',
-        detail: 'This browser has no place for one. Save a copy after each build day.',
+        detail: 'This browser cannot keep one. Save a copy after each build day.',
       };
     case 'unread':
       return {

@@ -13,7 +13,7 @@ const counted = (count: number, one: string, many: string): string =>
 export function costWords({ missing, cost, massG }: CompleteSet): string {
   const { oneWayCount, bridgeCount, openCount } = cost;
   const against = [
-    counted(missing.length, 'place empty', 'places empty'),
+    counted(missing.length, 'part missing', 'parts missing'),
     counted(oneWayCount, 'permanent change', 'permanent changes'),
     counted(bridgeCount, 'bridge', 'bridges'),
     counted(openCount, 'open question', 'open questions'),

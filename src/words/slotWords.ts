@@ -4,12 +4,12 @@ import { numberText } from '../mechanics/numberText.ts';
 
 /** Why the figures of a slot cannot be meant. */
 export const slotRefusals: Record<AxleRefusal, string> = {
-  'teeth-out-of-range': 'Teeth from 6 to 120 can be reckoned with.',
-  'slot-ends-swapped': 'The slot ends before it begins: the two measurements are swapped.',
-  'slot-too-near': 'So near, ring and sprocket would touch. Measure from spindle centre to axle centre.',
-  'slot-too-far': 'So far back no bicycle has its axle. Measure again.',
-  'wear-out-of-range': 'Wear from 0 to 3 per cent.',
-  'filing-out-of-range': 'Up to 30 mm can be looked at; what a dropout allows is far less.',
+  'teeth-out-of-range': 'Enter 6 to 120 teeth.',
+  'slot-ends-swapped': 'The two measurements are swapped: the front one must be the smaller.',
+  'slot-too-near': 'Ring and sprocket would touch. Measure from spindle centre to axle centre.',
+  'slot-too-far': 'No bicycle has its axle so far back. Measure again.',
+  'wear-out-of-range': 'Enter a wear of 0 to 3 per cent.',
+  'filing-out-of-range': 'Enter up to 30 mm; what a dropout allows is far less.',
   'not-a-number': 'Type digits, with a comma or a point.',
 };
 
@@ -42,7 +42,7 @@ export function stopWords(stop: AxleStop, wearPercent: number): string[] {
     `${wear}, ${after}.`,
     `Wear of ${endsText(wearToRearPercent)} % uses the slot up.`,
     ...(slackFits ? [] : ['No room to give the chain its slack.']),
-    ...(needsFiling ? ['Stands in metal that is still to be filed.'] : []),
+    ...(needsFiling ? ['The axle sits in metal that is still to be filed.'] : []),
   ];
 }
 
@@ -57,7 +57,7 @@ export function filingWords({ beyondFront, filing }: AxlePositions, wearPercent:
   const worn = `a chain worn by ${numberText(wearPercent, 2)} %`;
   return [
     `File ${mmToTenth(fileMm)} more off the front, both sides alike, for ${filing.pitches} links${half}.`,
-    `Of that ${mmToTenth(missingMm)} lets it in at all, ${mmToTenth(slackMm)} is for slack, ${mmToTenth(readingMm)} for what the reading may be off, ${mmToTenth(marginMm)} for the file.`,
+    `Of that ${mmToTenth(missingMm)} is to get it in, ${mmToTenth(slackMm)} is for slack, ${mmToTenth(readingMm)} for the error of the reading, ${mmToTenth(marginMm)} for the file.`,
     `Left in front of the axle: ${numberText(leftMm.least, 1)} to ${mmToTenth(leftMm.most)}.`,
     rearMm < 0
       ? `Not this chain: ${worn} comes out at the rear by ${mmToTenth(-rearMm)}.`

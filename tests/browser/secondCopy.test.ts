@@ -118,7 +118,7 @@ describe('[K5] a store that the browser lost', () => {
     await phone.page.goto(`${served.origin}/`);
     await phone.page.getByText('Wagtail').first().waitFor();
     await loseTheStore();
-    await phone.page.getByText('The logbook of this phone is gone').waitFor();
+    await phone.page.getByText('The logbook is missing on this phone').waitFor();
     expect(await phone.page.getByText('Look at the demo').count()).toBe(0);
     await phone.page.getByText('The second copy holds 3 entries').waitFor();
     await phone.page.getByRole('button', { name: 'Restore the logbook' }).click();

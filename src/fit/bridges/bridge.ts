@@ -39,7 +39,7 @@ export function ofLinks(links: readonly Link[], against: readonly string[] = [])
       'Shims inside shims: every gap adds, and the inner one cannot be seen. Have one made instead.',
     );
   if (links.some(({ adapter }) => adapter.known === 'memory'))
-    discouraged.push('The size of one piece stands in the table from memory: measure before buying.');
+    discouraged.push('The size of one piece is unverified: measure before buying.');
   return {
     bridgeId: idOfRow(links),
     links,

@@ -20,19 +20,16 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
   const mountRow = standardOf(mount);
   const caliperRow = standardOf(caliper);
   if (!mountRow || !caliperRow)
-    return unknown(
-      'Which mount it is is not known yet: 51 mm from hole to hole is IS, 74 mm is post mount.',
-      [
-        ...(mountRow ? [] : [askFor(mount, 'holeSpacingMm')]),
-        ...(caliperRow ? [] : [askFor(caliper, 'holeSpacingMm')]),
-      ],
-    );
+    return unknown('The mount is not known yet: 51 mm from hole to hole is IS, 74 mm is post mount.', [
+      ...(mountRow ? [] : [askFor(mount, 'holeSpacingMm')]),
+      ...(caliperRow ? [] : [askFor(caliper, 'holeSpacingMm')]),
+    ]);
   const wanted = readingOf(caliper, 'rotorMm');
   const largest = readingOf(mount, 'largestRotorMm');
   if (wanted && largest && wanted.mid > largest.mid + ROTOR_SLACK_MM)
     return {
       meets: 'no',
-      because: `A ${mmText(wanted.mid)} rotor is more than this mount is allowed, ${mmText(largest.mid)}.`,
+      because: `A ${mmText(wanted.mid)} rotor is bigger than this mount allows, ${mmText(largest.mid)}.`,
       final: true,
     };
   if (mountRow.id !== caliperRow.id)
@@ -47,12 +44,12 @@ function caliperOnMount(mount: Face, caliper: Face): Judgement {
   if (Math.abs(native - wanted.mid) <= ROTOR_SLACK_MM)
     return {
       meets: 'yes',
-      because: `The bare mount is made for a ${mmText(native)} rotor, and that is what is there.`,
+      because: `The bare mount is made for a ${mmText(native)} rotor, and this is one.`,
     };
   return wanted.mid < native
     ? {
         meets: 'no',
-        because: `The mount takes no rotor smaller than ${mmText(native)}, and an adapter only makes room for a bigger one.`,
+        because: `The mount takes no rotor smaller than ${mmText(native)}, and an adapter only fits a bigger one.`,
       }
     : {
         meets: 'no',

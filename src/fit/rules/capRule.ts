@@ -7,19 +7,20 @@ function capOnSteerer(cap: Face, steerer: Face): Judgement {
   const pulls = traitOf(cap, 'pulls');
   const material = traitOf(steerer, 'material');
   const inside = traitOf(steerer, 'inside');
-  if (!pulls) return unknown('What the cap pulls on is not known.', [askFor(cap, 'pulls')]);
+  if (!pulls)
+    return unknown('Not known yet: star nut, expander or thread under the cap.', [askFor(cap, 'pulls')]);
   if (pulls === 'expander')
     return { meets: 'yes', because: 'An expander holds in any steerer of its inside size.' };
   if (pulls === 'star-nut' && material === 'carbon')
     return { meets: 'no', because: 'A star nut driven into carbon splits it; an expander holds.' };
   if (!inside)
-    return unknown('Whether the steerer is threaded inside is not known.', [askFor(steerer, 'inside')]);
+    return unknown('Not known yet: whether the steerer is threaded inside.', [askFor(steerer, 'inside')]);
   if (pulls === 'star-nut') {
     if (inside === 'threaded')
       return { meets: 'no', because: 'A star nut ruins the thread inside this steerer.' };
     return material
       ? { meets: 'yes', because: 'A star nut in a plain metal steerer.' }
-      : unknown('What the steerer is made of is not known.', [askFor(steerer, 'material')]);
+      : unknown('The steerer material is not known yet.', [askFor(steerer, 'material')]);
   }
   return inside === 'plain'
     ? { meets: 'no', because: 'The cap screws into a thread this steerer does not have.' }
@@ -38,7 +39,7 @@ export const capRule: Rule = {
   first: 'steerer-cap',
   second: 'steerer',
   risk: 'A headset that cannot be set knocks itself loose; a split steerer drops the handlebar.',
-  source: 'carbon: page of a frame maker; threads inside from memory',
+  source: 'carbon: page of a frame maker; threads inside unverified',
   known: 'seen',
   judge: capOnSteerer,
 };

@@ -23,7 +23,7 @@ export const clampRules: readonly Rule[] = [
     hole: ['steerer-inside', 'boreMm', 'steerer bore'],
     rod: ['quill', 'diameterMm', 'quill'],
     gap: [0, 0.3],
-    risk: 'A quill that rattles, or one above its mark, splits the steerer or pulls out.',
+    risk: 'A quill that rattles, or stands above its minimum-insertion line, splits the steerer or pulls out.',
     ...proposal,
   }),
   capRule,

@@ -63,9 +63,7 @@ function chainOnTeeth(chain: Face, teeth: Face): Judgement {
     gapMm,
     notes:
       gapMm.mid > LOOSE_CHAIN_MM
-        ? [
-            'A wide chain on narrow teeth runs with side play; where widths are mixed the wide chain is the one for all.',
-          ]
+        ? ['A wide chain on narrow teeth runs with side play; where widths are mixed, choose the wide chain.']
         : [],
   };
 }

@@ -58,7 +58,7 @@ export const namedRules: readonly Rule[] = [
             meets: 'yes',
             because: 'JIS and ISO tapers have the same angle but different sizes.',
             notes: [
-              `The crank stands about ${mmText(taperCross.slideMm)} ${hole.standard === 'jis-taper' ? 'further in' : 'further out'}: chainline and grip of the square change.`,
+              `The crank sits about ${mmText(taperCross.slideMm)} ${hole.standard === 'jis-taper' ? 'further in' : 'further out'}: chainline and contact on the square change.`,
             ],
           }
         : undefined,

@@ -13,7 +13,7 @@ const REAM_MOST_MM = 0.25;
 function railsInHead(head: Face, saddle: Face): Judgement {
   const [headRow, saddleRow] = [standardOf(head), standardOf(saddle)];
   if (!headRow || !saddleRow)
-    return unknown('How the saddle is held is not known yet.', [
+    return unknown('Not known yet: how the saddle is held.', [
       ...(headRow ? [] : [askFor(head, 'standard')]),
       ...(saddleRow ? [] : [askFor(saddle, 'standard')]),
     ]);
@@ -42,7 +42,7 @@ export const seatRules: readonly Rule[] = [
     hole: ['seat-tube', 'boreMm', 'seat tube'],
     rod: ['post', 'diameterMm', 'post'],
     gap: [0, 0.1],
-    risk: 'Minimum insertion counts from where the tube really holds the post.',
+    risk: 'Measure minimum insertion from where the tube really holds the post.',
     ...practice,
     tight: (tube, _post, { hole, rod }) =>
       rod.mid - hole.mid <= REAM_MOST_MM && traitOf(tube, 'material') !== 'carbon'

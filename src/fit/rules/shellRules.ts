@@ -121,7 +121,7 @@ function cupsToWidth(shell: Face, bore: Face): Judgement | null {
   const count = Math.round(missingMm / row.spacerMm);
   if (Math.abs(missingMm - count * row.spacerMm) > 0.6)
     return {
-      ...unknown(`${sum}: ${mmText(missingMm)} is no whole number of ${mmText(row.spacerMm)} spacers.`, [
+      ...unknown(`${sum}: ${mmText(missingMm)} is not a whole number of ${mmText(row.spacerMm)} spacers.`, [
         askFor(shell, 'widthMm', true),
       ]),
       source,

@@ -55,10 +55,10 @@ export function sizedRule(pair: SizedPair): Rule {
     const holeTold = `the ${mmText(holeSize.mid)} ${holeWord}`;
     const notes = [
       ...(holeSize.weak
-        ? [`Check the ${mmText(holeSize.mid)} with a caliper: it stands in the table from memory.`]
+        ? [`Check the ${mmText(holeSize.mid)} with a caliper: the table’s figure is unverified.`]
         : []),
       ...(rodSize.weak
-        ? [`Check the ${mmText(rodSize.mid)} with a caliper: it stands in the table from memory.`]
+        ? [`Check the ${mmText(rodSize.mid)} with a caliper: the table’s figure is unverified.`]
         : []),
     ];
     if (gapMm.lo >= least - HAIR_MM && gapMm.hi <= most + HAIR_MM)
@@ -70,7 +70,7 @@ export function sizedRule(pair: SizedPair): Rule {
         because:
           gapMm.mid < 0
             ? `${rodTold} does not go into ${holeTold}: it is ${mmText(-gapMm.mid)} too thick.`
-            : `${rodTold} leaves ${mmText(gapMm.mid)} of air in ${holeTold}; it needs ${mmText(least)} at least.`,
+            : `${rodTold} leaves ${mmText(gapMm.mid)} of play in ${holeTold}; it needs ${mmText(least)} at least.`,
         gapMm,
         notes,
         ...rest,

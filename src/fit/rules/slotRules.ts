@@ -24,11 +24,11 @@ export const slotRules: readonly Rule[] = [
       if (shape === 'closed' && type !== undefined && type !== 'through')
         return {
           meets: 'no',
-          because: 'A closed end takes only an axle that pulls out sideways.',
+          because: 'A closed dropout takes only a thru-axle.',
           final: true,
         };
       if (shape === 'open' && type === 'through')
-        return { meets: 'no', because: 'A through axle has nothing to screw into in an open slot.' };
+        return { meets: 'no', because: 'A thru-axle has nothing to screw into in an open slot.' };
       return undefined;
     },
     tight: (slot, axle, { hole, rod }) => {
@@ -49,12 +49,12 @@ export const slotRules: readonly Rule[] = [
             before: hole.mid,
             after,
             sideEffects: [
-              `Each flank loses ${mmText(byMm / 2)}; ${mmText(after - rod.mid)} of air is left beside the axle.`,
+              `Each flank loses ${mmText(byMm / 2)}; ${mmText(after - rod.mid)} of play is left beside the axle.`,
             ],
             caution:
               byMm <= slotFiling.cosmeticMm
                 ? 'A few strokes on the upper flank keep the axle height equal on both sides.'
-                : 'This takes metal the wheel hangs on: thick steel ends only, judged by a frame builder first.',
+                : 'This takes metal the wheel hangs on: thick steel dropouts only, judged by a frame builder first.',
             source: slotFiling.source,
             known: slotFiling.known,
           },

@@ -24,11 +24,11 @@ function coldSetting(ends: Face, fromMm: number, toMm: number): OneWayFix[] {
       before: fromMm,
       after: toMm,
       sideEffects: [
-        `Each end moves out by ${mmText((toMm - fromMm) / 2)}.`,
-        'The ends are no longer parallel: align them, 1 mm over an end is about 2°.',
+        `Each dropout moves out by ${mmText((toMm - fromMm) / 2)}.`,
+        'The dropouts are no longer parallel: align them, 1 mm over a dropout is about 2°.',
       ],
       caution: far
-        ? `${mmText(toMm - fromMm)} is more than usual, ${mmText(coldSet.usualMm)}: a qualified frame builder, and an eye on the bridge brazing afterwards.`
+        ? `${mmText(toMm - fromMm)} is more than usual, ${mmText(coldSet.usualMm)}: take it to a qualified frame builder, and check the bridge brazing afterwards.`
         : 'Steel only, in small steps, checked against a string; a qualified frame builder has the tools.',
       source: coldSet.source,
       known: coldSet.known,
@@ -64,7 +64,7 @@ function hubBetweenEnds(ends: Face, hub: Face): Judgement {
   const inside = readingOf(ends, 'spacingMm');
   const over = readingOf(hub, 'spacingMm');
   if (!inside || !over)
-    return unknown('The width of the hub or of the frame ends is not known yet.', [
+    return unknown('The hub width or the dropout spacing is not known yet.', [
       ...(inside ? [] : [askFor(ends, 'spacingMm')]),
       ...(over ? [] : [askFor(hub, 'spacingMm')]),
     ]);
@@ -104,7 +104,7 @@ export const spacingRules: readonly Rule[] = [
     topic: 'hub-between-ends',
     first: 'end-spacing',
     second: 'hub-spacing',
-    risk: 'A hub forced in bends the ends and the axle; one pulled in by the nuts twists the stays.',
+    risk: 'A hub forced in bends the dropouts and the axle; one pulled in by the nuts twists the stays.',
     source: spacingSlack.source,
     known: spacingSlack.known,
     judge: hubBetweenEnds,

@@ -38,7 +38,7 @@ function byWidth(rim: Face, rimMm: number, tyreMm: number): Judgement {
   const wide = verdicts.some(({ wideForRim }) => wideForRim);
   return {
     meets: 'yes',
-    because: inTable.length > 0 ? `${words}: ${editions}.` : `${words} stands in no table at hand.`,
+    because: inTable.length > 0 ? `${words}: ${editions}.` : `${words} is in none of our tables.`,
     notes: wide ? ['Wider than twice the rim: at low pressure it squirms and comes off the rim sooner.'] : [],
     source,
     known: 'seen',
@@ -55,7 +55,7 @@ function tyreOnRim(rim: Face, tyre: Face): Judgement {
   if (!beadSeatsMatch(tyreSeat.mid, rimSeat.mid).ok)
     return {
       meets: 'no',
-      because: `The tyre is for a rim of ${tyreSeat.mid}, this rim is ${rimSeat.mid}: near is not equal, whatever the inches say.`,
+      because: `The tyre is for a rim of ${tyreSeat.mid}, this rim is ${rimSeat.mid}: they must be equal, whatever the inches say.`,
       ...encyclopaedia,
     };
   const straight = traitOf(rim, 'bead') === 'straight';

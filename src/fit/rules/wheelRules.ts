@@ -8,7 +8,7 @@ import { tyreRule } from './tyreRule.ts';
 function spokesMatch(hub: Face, rim: Face): Judgement {
   const holes = [readingOf(hub, 'holesCount'), readingOf(rim, 'holesCount')] as const;
   if (!holes[0] || !holes[1])
-    return unknown('The spoke holes are not counted yet.', [
+    return unknown('The spoke holes of hub or rim are not counted yet.', [
       ...(holes[0] ? [] : [askFor(hub, 'holesCount')]),
       ...(holes[1] ? [] : [askFor(rim, 'holesCount')]),
     ]);
@@ -39,7 +39,7 @@ export const wheelRules: readonly Rule[] = [
     judge: (room, tyre) => {
       const wide = [readingOf(room, 'widthMm'), readingOf(tyre, 'widthMm')] as const;
       if (!wide[0] || !wide[1])
-        return unknown('The room in the frame or the width of the tyre is not known yet.', [
+        return unknown('The tyre clearance of the frame or the width of the tyre is not known yet.', [
           ...(wide[0] ? [] : [askFor(room, 'widthMm')]),
           ...(wide[1] ? [] : [askFor(tyre, 'widthMm')]),
         ]);
@@ -51,12 +51,12 @@ export const wheelRules: readonly Rule[] = [
       return gapMm.mid >= 0
         ? {
             meets: 'yes',
-            because: `The tyre is ${mmText(wide[1].mid)} wide, and there is room for ${mmText(wide[0].mid)}.`,
+            because: `The tyre is ${mmText(wide[1].mid)} wide, and there is clearance for ${mmText(wide[0].mid)}.`,
             gapMm,
           }
         : {
             meets: 'no',
-            because: `The tyre is ${mmText(wide[1].mid)} wide, ${mmText(-gapMm.mid)} more than there is room for.`,
+            because: `The tyre is ${mmText(wide[1].mid)} wide, ${mmText(-gapMm.mid)} more than there is clearance for.`,
             gapMm,
           };
     },

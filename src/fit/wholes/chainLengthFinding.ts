@@ -32,7 +32,7 @@ const filing = (slot: Placed, frontMm: number, { fileMm, leftMm, rearMm, pitches
     ],
     caution:
       'Both sides alike, and at least a slot width of metal left in front; judged by a frame builder first.',
-    source: 'chain geometry; what has to stay is from memory',
+    source: 'chain geometry; what has to stay is unverified',
     known: 'memory',
   });
 

@@ -26,7 +26,7 @@ export interface Chainline {
 const judgementWords: Record<ChainlineJudgement, string> = {
   straight: 'straight',
   usable: 'usable',
-  noticeable: 'to be heard and felt',
+  noticeable: 'you will hear and feel it',
   'too-far': 'too far',
 };
 
@@ -71,7 +71,7 @@ export function chainlineOf(parts: readonly PilePart[]): Chainline | undefined {
 }
 
 /** Usual figures, where the front was not measured yet. */
-const usual = `One meets, from the middle of the bike: ${chainlines
+const usual = `Usual, from the middle of the bike: ${chainlines
   .map(
     ({ use, chainlineMm: [lo, hi] }) =>
       `${use} ${lo === hi ? bareNumber(lo) : `${bareNumber(lo)} to ${bareNumber(hi)}`}`,
@@ -85,7 +85,7 @@ export function chainlineFindings(parts: readonly PilePart[]): Finding[] {
   const faces = [places.spider.ref, places.driver.ref, places.width.ref];
   const rest = {
     risk: 'A slanting chain is loud, wears out early and comes off a single sprocket.',
-    source: 'limits from memory; a cycling forum calls a couple of millimetres fine',
+    source: 'limits unverified; a cycling forum calls a couple of millimetres fine',
     known: 'memory',
   } as const;
   const read = readingsOf(places);

@@ -37,7 +37,7 @@ function cutText(seat: HubSeat, cut: HubCut): string {
       ? ''
       : after.rotorTouches
         ? ' The rotor would hit the frame.'
-        : ` The rotor keeps ${mmText(after.rotorGapMm)} to the frame end.`;
+        : ` The rotor keeps ${mmText(after.rotorGapMm)} to the dropout.`;
   const way = after.rimToDriveMm < 0 ? 'away from' : 'towards';
   const dish =
     after.rimToDriveMm === 0
@@ -73,12 +73,12 @@ function whereToCut(
     ? []
     : seat.rotorGapMm === null
       ? [
-          'The hub carries a rotor: how much may come off its left end is not known before the gap to the frame end is measured.',
+          'The hub carries a rotor: how much may come off its left end is not known before the gap to the dropout is measured.',
         ]
       : [
           most === 0
             ? 'Nothing may come off the left end: the rotor would come too near the frame.'
-            : `At most ${mmText(most)} may come off the left end, for the rotor keeps ${mmText(ROTOR_AIR_MM)} of air.`,
+            : `At most ${mmText(most)} may come off the left end, so that the rotor keeps ${mmText(ROTOR_AIR_MM)} of clearance.`,
         ];
   const ways = [
     { driveMm: totalMm, leftMm: 0 },

@@ -125,7 +125,7 @@ function sprocket(part: PilePart): Finding[] {
             ]
           : small
             ? [
-                `Most freewheels under ${row.usualTeethCount} teeth carry the small 30 mm thread: measure this one before it meets the hub.`,
+                `Most freewheels under ${row.usualTeethCount} teeth carry the small 30 mm thread: measure this one before you screw it on.`,
               ]
             : [],
       source,

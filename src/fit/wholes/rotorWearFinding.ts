@@ -12,8 +12,8 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
     if (!thickness) return [];
     const least = readingOf(face, 'minimumMm');
     const rest = {
-      risk: 'A rotor below its mark overheats, warps and can break under hard braking.',
-      source: 'the mark on the rotor; a workshop tool maker’s article on rotor wear',
+      risk: 'A rotor below its minimum overheats, warps and can break under hard braking.',
+      source: 'the minimum printed on the rotor; a workshop tool maker’s article on rotor wear',
       known: 'seen',
     } as const;
     const measured = `The rotor is ${mmText(thickness.mid)} thick at its thinnest`;
@@ -21,7 +21,7 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
       return [
         finding('rotor-wear', [ref], {
           outcome: 'not-known',
-          because: `${measured}; how thin it may get is marked on it and not written down yet.`,
+          because: `${measured}; its minimum is printed on it; enter that first.`,
           asks: [askAt(ref.partId, face, 'minimumMm')],
           ...rest,
         }),
@@ -40,7 +40,7 @@ export function rotorWearFindings(parts: readonly PilePart[]): Finding[] {
       finding('rotor-wear', [ref], {
         outcome: 'fits',
         because: `${measured}, ${mark}: ${mmText(leftMm ?? 0)} left.`,
-        notes: wear === 'watch' ? ['So near its mark, check it at every service.'] : [],
+        notes: wear === 'watch' ? ['So near its minimum, check it at every service.'] : [],
         ...rest,
       }),
     ];

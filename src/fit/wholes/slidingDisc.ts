@@ -20,10 +20,10 @@ export function slidingDiscFindings(parts: readonly PilePart[]): Finding[] {
       outcome: 'fits',
       because: `The axle slides ${mmText(far.mid - near.mid)}, and the rotor with it, past a caliper that stays.`,
       notes: [
-        `Right only within about ${mmText(DESIGN_POINT_MM)} of where the mount was made for: look at the pads after every change of the chain.`,
+        `Correct only within about ${mmText(DESIGN_POINT_MM)} of where the mount was made for: look at the pads after every change of the chain.`,
       ],
       risk: 'Pads that hang over the rotor wear a step and catch on it.',
-      source: 'geometry; the limit from memory',
+      source: 'geometry; the limit unverified',
       known: 'memory',
     }),
   ];

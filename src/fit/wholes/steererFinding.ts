@@ -30,7 +30,7 @@ export function steererFindings(parts: readonly PilePart[]): Finding[] {
     return [
       finding('steerer-length', faces, {
         outcome: 'not-known',
-        because: 'Whether the steerer is long enough is not known yet.',
+        because: 'Not known yet: whether the steerer is long enough.',
         asks: read.asks,
         ...rest,
       }),
@@ -50,9 +50,7 @@ export function steererFindings(parts: readonly PilePart[]): Finding[] {
       finding('steerer-length', faces, { outcome: 'does-not-fit', because: `${words}: too short.`, ...rest }),
     ];
   const notes =
-    spareMm > 0.5
-      ? [`${mmText(spareMm)} of spacers; sawing it off waits until the bar height is settled.`]
-      : [];
+    spareMm > 0.5 ? [`${mmText(spareMm)} of spacers; saw it only once the bar height is settled.`] : [];
   return [
     finding('steerer-length', faces, { outcome: 'fits', because: `${words}: long enough.`, notes, ...rest }),
   ];

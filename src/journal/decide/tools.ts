@@ -48,7 +48,7 @@ export function findToolOut(rows: Rows, command: CommandOf<'find-tool-out'>, now
       bikeId: joint.bikeId,
       jointId: joint.jointId,
       kind,
-      title: `${title}, with a tool that shows right`,
+      title: `${title}, with a tool in calibration`,
       instruction: `Tightened with ${tool.name}, which was found to show wrong: ${why}. ${instruction}`,
       dueRides: 0,
       dueAtMs: command.happenedAtMs ?? now.nowMs,

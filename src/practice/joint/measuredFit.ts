@@ -36,7 +36,7 @@ const verdicts = {
   'slips-in': 'slips in',
 } as const;
 
-const hundredths = (value: number) => bareNumber(Math.abs(value));
+const hundredths = (value: number) => bareNumber(Math.abs(value), 2, 2);
 
 /**
  * The measured fit in words.

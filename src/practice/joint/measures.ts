@@ -79,10 +79,10 @@ const screwRows: readonly MeasureRow[] = [
   },
   {
     key: 'propertyClass',
-    label: 'Mark on its head',
-    hint: 'No mark can mean 4.6 to 5.8; stainless, A2-50.',
+    label: 'Grade on its head',
+    hint: 'No grade can mean 4.6 to 5.8; stainless, A2-50.',
     options: [
-      { value: NO_MARK, label: 'No mark' },
+      { value: NO_MARK, label: 'No grade' },
       ...propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
     ],
   },

@@ -27,7 +27,7 @@ export function bridgeFacts(bridge: Bridge): string[] {
   const pieces = links.map((link, at) => {
     const wall = wallMm(link);
     const place = links.length > 1 ? `${at + 1} of ${links.length}: ` : '';
-    const from = link.adapter.partId === null ? 'to be got or made' : 'there already';
+    const from = link.adapter.partId === null ? 'to buy or make' : 'already there';
     return `${place}${link.adapter.label}${wall === undefined ? '' : `, wall ${numberText(wall, 2)} mm`}, ${from}.`;
   });
   const rings = spacers
@@ -38,6 +38,6 @@ export function bridgeFacts(bridge: Bridge): string[] {
     ...rings,
     ...(oneWay?.sideEffects ?? []),
     ...new Set(links.map(({ adapter }) => adapter.caution)),
-    ...(oneWay ? [oneWay.caution] : reversible ? [] : ['It does not come out again without harm.']),
+    ...(oneWay ? [oneWay.caution] : reversible ? [] : ['It does not come out again without damage.']),
   ];
 }

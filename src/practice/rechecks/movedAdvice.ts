@@ -42,7 +42,7 @@ export function movedAdvice(
       : 'A little less than was applied: it has bedded in. Bring it up, and look again after the next ride.',
     loosened: again
       ? 'Well short of what was applied.'
-      : 'Well short of what was applied. Bring it up, look at the mark after each ride.',
+      : 'Well short of what was applied. Bring it up, check the paint mark after each ride.',
     failed: 'Under half the applied torque. Strip, clean, inspect threads and faces, reassemble.',
   }[verdict];
 }

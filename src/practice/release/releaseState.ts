@@ -5,7 +5,7 @@ const sinceThen: Partial<Record<EntryType, string>> = {
   'torque-applied': 'a torque was logged since',
   'torque-found': 'a re-check found a moved joint',
   'hand-tightened': 'a joint was left hand-tight since',
-  'locker-applied': 'threadlocker went on since',
+  'locker-applied': 'threadlocker was applied since',
   'joint-taken-apart': 'a joint was taken apart since',
   'joint-described': 'a joint was changed since',
   'seal-marked': 'a tyre was worked on since',

@@ -28,7 +28,7 @@ export function UnsetBonds({
   );
 }
 
-const reasons = ['The tube says it holds this by now', 'Only to try, comes apart again'] as const;
+const reasons = ['The label says it holds this by now', 'Trial only, comes apart again'] as const;
 
 interface BondSheetProps {
   /** The joint that the bond bears. */

@@ -52,9 +52,9 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
               wide
               icon="flag"
               href={release}
-              under={nothingLeft ? 'Pre-ride check, then the statement' : 'What is open is listed there too'}
+              under={nothingLeft ? 'Pre-ride check, then sign-off' : 'What is open is listed there too'}
             >
-              To the release
+              Go to the release
             </Button>
           }
           onBack={onBack}
@@ -66,7 +66,7 @@ export function EndOfList({ view, onShow, onBack, onUndo }: EndOfListProps) {
       </h2>
       {left.length > 0 && <ul class="bench-list">{left.map(row)}</ul>}
       {running.length > 0 && (
-        <p class="far">Still waiting: {running.map(nameOf).join(', ')}. Look at the times before you ride.</p>
+        <p class="far">Timers running: {running.map(nameOf).join(', ')}. Check them before you ride.</p>
       )}
       {left.length > 0 && done > 0 && <p class="small">{done} logged.</p>}
       <p class="far">Logged does not mean safe. Check by eye and hand before you release it.</p>

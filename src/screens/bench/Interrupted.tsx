@@ -51,7 +51,7 @@ export function Interrupted({ view, step, index, onShow, onLogged, onStep }: Int
             wide
             size="greasy"
             icon="check"
-            under={ticked ? 'Logs it now' : 'On to the step, to log it there'}
+            under={ticked ? 'Logs it now' : 'Opens the step, to log it there'}
             onPress={() => void yes()}
           >
             Yes, it is done

@@ -18,12 +18,12 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
     clear();
   };
   const describe = async (change: { name?: string; about?: string }) => {
-    const entries = await run({ type: 'describe-bike', bikeId, ...change }, { undo: 'Card changed' });
+    const entries = await run({ type: 'describe-bike', bikeId, ...change }, { undo: 'Bike edited' });
     if (entries) shut();
     return entries !== undefined;
   };
   const away = async (why: string) => {
-    const entries = await run({ type: 'put-bike-away', bikeId, why }, { undo: `${name} put away` });
+    const entries = await run({ type: 'put-bike-away', bikeId, why }, { undo: `${name} archived` });
     if (entries) shut();
     return entries !== undefined;
   };
@@ -41,8 +41,8 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
         <ListRow
           icon="open"
           title="Bring back"
-          detail={`Put away: ${putAway}`}
-          onPress={() => run({ type: 'take-bike-out', bikeId }, { undo: `${name} taken out` })}
+          detail={`Archived: ${putAway}`}
+          onPress={() => run({ type: 'take-bike-out', bikeId }, { undo: `${name} brought back` })}
         />
       )}
       {sheet === undefined && <SaveNotice save={save} />}
@@ -53,7 +53,7 @@ export function CardFoot({ bike }: { bike: BikeRow }) {
           title="Rename"
           label="Name"
           first={name}
-          act="Rename it"
+          act="Save the name"
           save={save}
           onWords={(words) => describe({ name: words })}
           onClose={shut}

@@ -38,7 +38,12 @@ export function CheckLogbook({ wayOut = false }: { wayOut?: boolean }) {
       const { entries, photos, newer } = store;
       setState({ is: 'checked', entries, photos, newer, flaws: flawsOf(store, compared) });
     } catch (thrown) {
-      setState({ is: 'failed', title: 'The store could not be read', why: reasonOf(thrown), unread: true });
+      setState({
+        is: 'failed',
+        title: 'The stored data could not be read',
+        why: reasonOf(thrown),
+        unread: true,
+      });
     }
   };
   const attempt = async (title: string, work: (tell: (share: number) => void) => Promise<string>) => {
@@ -112,7 +117,7 @@ export function CheckLogbook({ wayOut = false }: { wayOut?: boolean }) {
         <HoldButton
           kind="plain"
           icon="cross"
-          explain="Hold. What only the second copy holds is deleted."
+          explain="Press and hold. What only the second copy has is deleted."
           onHeld={() => void keepAsItIs()}
         >
           Keep the logbook as it is now

@@ -50,7 +50,7 @@ export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
   const copied = typeof found === 'object' ? found : undefined;
   return (
     <div class="stack">
-      <Notice kind="error" title="The logbook of this phone is gone">
+      <Notice kind="error" title="The logbook is missing on this phone">
         {lostWords(mark)}
       </Notice>
       {found === 'looking' && <p role="status">Looking for the second copy…</p>}
@@ -65,8 +65,8 @@ export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
           }
         >
           {copied.unreadable > 0
-            ? `${copied.unreadable} of its lines could not be read; the others are whole.`
-            : 'Every line of it was read and is whole.'}
+            ? `${copied.unreadable} of its lines could not be read; the others are intact.`
+            : 'Every line of it was read and is intact.'}
         </Notice>
       )}
       {found === 'none' && (
@@ -81,7 +81,7 @@ export function Lost({ mark, onNew }: { mark: LogbookMark; onNew(): void }) {
       <HoldButton
         kind="plain"
         icon="plus"
-        explain={copied ? 'Hold. This deletes the second copy as well.' : 'Press and hold'}
+        explain={copied ? 'Press and hold. This deletes the second copy as well.' : 'Press and hold'}
         onHeld={() => void beginNew()}
       >
         Start a new logbook

@@ -57,11 +57,11 @@ export function WayOut() {
       if (written) setSaved(countedWords(written));
     });
   const beginAnew = () =>
-    attempt('Filling a new store', 'Not done', async () => {
+    attempt('Restoring the second copy', 'Not done', async () => {
       const { copy } = await safety.safeguards();
       // The screens come back by themselves once the store is open.
       await copy.beginAnew((share) =>
-        setDoing({ is: 'running', title: `Filling a new store: ${Math.round(share * 100)} %` }),
+        setDoing({ is: 'running', title: `Restoring the second copy: ${Math.round(share * 100)} %` }),
       );
     });
   const { entries, photos } = held;
@@ -97,7 +97,7 @@ export function WayOut() {
           wide
           kind="main"
           icon="open"
-          under="Deletes the store that does not open, then restores"
+          under="Deletes the data that does not open, then restores"
           disabled={busy}
           onPress={() => void beginAnew()}
         >

@@ -10,7 +10,7 @@ export interface BridgesProps {
 }
 
 function labelOf(bridges: readonly Bridge[]): string {
-  if (bridges.length === 1) return 'The way over it';
+  if (bridges.length === 1) return 'How to make it fit';
   return bridges.some(({ reversible }) => reversible)
     ? 'Ways to make it fit, best first'
     : 'Ways to make it fit, all permanent';

@@ -13,7 +13,7 @@ function fromStandard(face: Face): string[] {
     const reading = readingOf(face, key);
     if (reading?.from !== 'standard') return [];
     const unit = key.endsWith('Mm') ? ' mm' : key.endsWith('Bar') ? ' bar' : '';
-    const weak = reading.weak ? ', from memory: measure it' : '';
+    const weak = reading.weak ? ', unverified: measure it' : '';
     return [`${label} ${numberText(reading.mid, 2)}${unit} (by its standard${weak})`];
   });
 }

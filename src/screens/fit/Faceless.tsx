@@ -14,14 +14,14 @@ export function Faceless({ parts }: { parts: readonly PilePart[] }) {
   return (
     <>
       {parts.every(({ faces }) => faces.length === 0) && (
-        <Notice kind="empty" title="No part has a face yet">
-          A face is where a part meets another: a bore, a thread, a clamp. Open a part below and write down
-          what is stamped on it or what the caliper says.
+        <Notice kind="empty" title="No part has sizes yet">
+          Sizes decide what fits: a bore, a thread, a clamp. Open a part below and enter what is stamped on it
+          or what the caliper reads.
         </Notice>
       )}
-      <Fold label="Without a face" end={bare.length} open>
+      <Fold label="Without sizes" end={bare.length} open>
         <RowList
-          label="Parts without a face"
+          label="Parts without sizes"
           of={bare}
           keyOf={({ partId }) => partId}
           draw={({ partId, name, kind }) => (

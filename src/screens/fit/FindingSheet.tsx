@@ -93,7 +93,7 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
         <>
           {between && !accepted && (
             <Button kind="main" icon="check" onPress={acceptAsBuilt} disabled={busy}>
-              Accept as it is built
+              Accept as built
             </Button>
           )}
           {bridges.length > 0 && !accepted && (
@@ -106,15 +106,15 @@ export function FindingSheet({ finding, parts, row, situation, onClose }: Findin
                 chosen === undefined
                   ? 'Choose one above'
                   : oneWay
-                    ? 'A step, then the page to sign it'
-                    : 'Parts, joint and steps are written down'
+                    ? 'Adds a step, then asks you to sign'
+                    : 'Adds parts, joint and steps'
               }
             >
               {chosen === undefined || oneWay ? 'Plan the change' : 'Accept this way'}
             </Button>
           )}
           {notable && (
-            <Button icon="note" onPress={note} disabled={busy} under="It stays in sight at the release">
+            <Button icon="note" onPress={note} disabled={busy} under="The release will name it">
               Leave unresolved
             </Button>
           )}

@@ -91,10 +91,10 @@ function Pile({ card, shelf: onShelf, findingId }: PileProps) {
         label="Include shelf parts"
         hint={
           shelf.length === 0
-            ? 'Nothing lies there.'
+            ? 'The shelf is empty.'
             : shelf.length === 1
-              ? 'One part lies there.'
-              : `${shelf.length} parts lie there.`
+              ? 'One part is there.'
+              : `${shelf.length} parts are there.`
         }
         on={withShelf}
         disabled={shelf.length === 0}
@@ -123,7 +123,7 @@ function Pile({ card, shelf: onShelf, findingId }: PileProps) {
           />
         </Fold>
       )}
-      {!check && <p role="status">Holding every part against every other…</p>}
+      {!check && <p role="status">Checking every part against every other…</p>}
       {opened && (
         <FindingSheet
           finding={opened}

@@ -48,7 +48,7 @@ function OneSet({ set, bikeId, parts, onBike }: OneSetProps) {
           ),
           ...set.missing.map((slot) => [slotWords(slot), <b key={slot}>none</b>] as const),
           ...unjudgedBrakes(set).map(
-            (end) => [`Brake, ${end}`, 'no disc mount, so not judged here: see to it yourself'] as const,
+            (end) => [`Brake, ${end}`, 'no disc mount: not checked here, check it yourself'] as const,
           ),
         ]}
       />
@@ -89,7 +89,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
       <p class="lead">
         {frame
           ? 'Two frames are on this bike; put one back on the shelf.'
-          : 'Put a frame on this bike: every set begins with it.'}
+          : 'Add a frame to this bike: every set begins with it.'}
       </p>
     );
   if (!found) return <p role="status">Trying every part in every place…</p>;
@@ -109,7 +109,7 @@ export function Sets({ bikeId, parts, onBike, pileKey }: SetsProps) {
       {(!best || bare) && (
         <Notice kind="empty" title="No complete build possible">
           {best
-            ? 'Nothing at hand suits this frame, or no part has faces yet.'
+            ? 'Nothing at hand suits this frame, or no part has sizes yet.'
             : 'Whatever is chosen, something does not fit. The findings above say what.'}
         </Notice>
       )}

@@ -5,7 +5,7 @@ const summaryWords: Record<GroupId, (count: number) => string> = {
   'does-not-fit': (count) => `${count} ${count === 1 ? 'does' : 'do'} not fit`,
   'one-way-only': (count) => `${count} only with a permanent change`,
   'not-known': (count) => `${count} not known`,
-  'fits-with': (count) => `${count} with something between`,
+  'fits-with': (count) => `${count} ${count === 1 ? 'needs' : 'need'} an adapter or shim`,
   accepted: (count) => `${count} accepted`,
   fits: (count) => `${count} ${count === 1 ? 'fits' : 'fit'}`,
 };

@@ -162,7 +162,7 @@ export function CorrectForm({ line, entry, onDone }: CorrectFormProps) {
         icon="cross"
         disabled={save.is === 'saving'}
         onHeld={strike}
-        explain="Hold: it stays readable, struck through"
+        explain="Press and hold: it stays readable, struck through"
       >
         Strike it out
       </HoldButton>

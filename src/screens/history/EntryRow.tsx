@@ -48,7 +48,7 @@ export function EntryRow({ line, names, saysPhone, onOpen }: EntryRowProps) {
       <span>
         <EntryWords line={line} names={names} />
         {isWrittenLate(entry) && (
-          <span class="small">{`Written down later, ${whenText(entry.writtenAtMs, entry.zone)}`}</span>
+          <span class="small">{`Logged later, ${whenText(entry.writtenAtMs, entry.zone)}`}</span>
         )}
         {saysPhone && entry.phone !== undefined && <span class="small">{`Written on ${entry.phone}`}</span>}
       </span>

@@ -115,7 +115,7 @@ export function EntrySheet({ line, names, saysPhone, onClose }: EntrySheetProps)
         {now === undefined || isAnswered(entry) || !isKnownKind(entry.type) ? (
           <p class="small">
             {now === undefined
-              ? 'It no longer counts. To say something else, write a new entry.'
+              ? 'It no longer counts. To log something else, add a new entry.'
               : 'This entry cannot be edited. Add a new one.'}
           </p>
         ) : correcting ? (

@@ -104,14 +104,14 @@ export function History({ place }: { place: string }) {
         <Notice
           kind="error"
           title="The history could not be read"
-          action={<Button onPress={() => go({ at: 'home' })}>To the start</Button>}
+          action={<Button onPress={() => go({ at: 'home' })}>Home</Button>}
         >
           Reload the page and open it again. What is recorded is safe.
         </Notice>
       )}
       {whole && lines.length === 0 && !failed && what && <Absent what={what} seen={[]} />}
       {whole && lines.length === 0 && !failed && !what && (
-        <Notice kind="empty" title="Nothing written down yet">
+        <Notice kind="empty" title="Nothing logged yet">
           Everything you log appears here.
         </Notice>
       )}
@@ -127,7 +127,7 @@ export function History({ place }: { place: string }) {
         <p class="small" role="status">
           {whole
             ? `${found} found in ${readSoFar}.`
-            : `${found} found so far; ${readSoFar} looked through, looking on…`}
+            : `${found} found so far; ${readSoFar} searched, searching on…`}
         </p>
       )}
       <WindowedList
@@ -161,7 +161,7 @@ export function History({ place }: { place: string }) {
           title="No entry like that"
           action={<Button onPress={() => setNarrowing(everything)}>Show everything</Button>}
         >
-          All of the history was looked through.
+          The whole history was searched.
         </Notice>
       )}
       {open && <EntrySheet {...{ line: open, names, saysPhone }} onClose={() => setOpenId(undefined)} />}

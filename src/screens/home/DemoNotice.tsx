@@ -7,7 +7,7 @@ export function DemoNotice({ state, remove }: Demo) {
   if (state.is === 'loading') {
     return (
       <Notice kind="note" title="Loading the demo">
-        Two bikes and seven months of lines.
+        Two bikes and seven months of entries.
       </Notice>
     );
   }
@@ -22,8 +22,8 @@ export function DemoNotice({ state, remove }: Demo) {
         </Button>
       }
     >
-      Its bikes, parts and figures are invented. Nothing of yours goes with them. What you add yourself is
-      stored on this phone only; no server has a copy.
+      Made-up bikes, parts and figures. Removing them does not touch your own. What you add yourself is stored
+      on this phone only; no server has a copy.
     </Notice>
   );
 }

@@ -27,8 +27,8 @@ export function FirstWords({ state, load }: Demo) {
     <div class="stack">
       {toLeave && (
         <Notice kind="caution" title="Put it on the Home Screen first">
-          From Share, choose Add to Home Screen and open it there. A tab of this browser loses its logbook
-          after some days of rest, and what is written here does not move along.
+          From Share, choose Add to Home Screen and open it there. A browser tab can be wiped after about a
+          week unused, and what you enter here does not move to the home-screen app.
         </Notice>
       )}
       <p>

@@ -25,12 +25,12 @@ const foundation = (row: TorqueBandRow, { origin }: BandPrint): string =>
     ? strengthOf(row) === 'A'
       ? 'Printed; a document of another origin prints this make too.'
       : 'Printed, in documents of one origin only.'
-    : 'No document: it advises only.';
+    : 'No document: advice only.';
 
 const targetOf = ({ variant }: TorqueBandRow, { loNm, hiNm, origin }: BandPrint): TargetDraft => ({
   source: 'general-table',
   ...{ typed: String(loNm), upTo: String(hiNm), unit: 'N.m', partId: '' },
-  reference: `${variant}; ${origin.document ? '' : 'advises only; '}${origin.source}`,
+  reference: `${variant}; ${origin.document ? '' : 'advice only; '}${origin.source}`,
 });
 
 export interface GeneralTableProps {
@@ -66,8 +66,8 @@ export function GeneralTable({ kind, parts, unit, screw, onTake }: GeneralTableP
   return (
     <Fold label="General table" end={bands.length}>
       <p class="small lower">
-        Printed for joints like this one on other bikes, each for one make and thread. The mark on your part
-        goes first. A tap takes a line over as a target.
+        Printed for joints like this one on other bikes, each for one make and thread. The figure printed on
+        your part goes first. Tap a line to use it as a target.
       </p>
       {bands.flatMap((band) =>
         band.prints.map((print) => (

@@ -91,7 +91,7 @@ function Sections({ seen, unit, save }: { seen: JointView; unit: TorqueUnit; sav
           kind="note"
           title={joint.early === 1 ? 'One entry is older' : `${joint.early} entries are older`}
         >
-          They happened before the joint was written down. They count all the same.
+          They happened before the joint was added. They still count.
         </Notice>
       )}
       <ThreeFigures joint={joint} parts={parts} unit={unit} />

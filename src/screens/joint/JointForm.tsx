@@ -63,7 +63,7 @@ function Form({ bikeId, parts, joint }: FormProps) {
       actions={
         <>
           <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
-            {joint ? 'Keep the change' : 'Add the joint'}
+            {joint ? 'Save' : 'Add the joint'}
           </Button>
           <Button href={hrefOf(back)} onPress={clear}>
             Discard

@@ -40,11 +40,11 @@ export function LockerSection({
         state={broken ? 'due' : running ? 'waits' : dueAtMs === undefined ? 'noted' : 'due'}
         stateWord={
           broken
-            ? 'Broken: put on again'
+            ? 'Broken: re-apply'
             : running
               ? 'Curing'
               : dueAtMs === undefined
-                ? 'Wait ended'
+                ? 'Timer ended'
                 : 'Time is up: check it'
         }
       />
@@ -57,7 +57,7 @@ export function LockerSection({
       {running && !broken && (
         <Countdown label="Cure" dueAtMs={dueAtMs} nowMs={nowMs} sinceMs={wait?.startedAtMs} />
       )}
-      <p class="small">Turning it now breaks the bond. At a re-check, look at the mark instead.</p>
+      <p class="small">Turning it now breaks the bond. At a re-check, check the paint mark instead.</p>
     </>
   );
 }

@@ -30,7 +30,7 @@ function TargetLines({
     return (
       <ListRow
         title="No target"
-        detail={targets.length > 0 ? 'Looked for, none found' : 'None written down yet'}
+        detail={targets.length > 0 ? 'Looked for, none found' : 'None logged yet'}
         state="open"
         stateWord="No target torque"
       />
@@ -64,7 +64,7 @@ export function appliedText({ atMs, bolts, passes, tool, marked, between }: Appl
     `${countWords(bolts, noun)} in ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
     toolText(tool),
     between && betweenNames[between].toLowerCase(),
-    marked && 'marked with paint',
+    marked && 'paint mark added',
   ]
     .filter(Boolean)
     .join(', ');

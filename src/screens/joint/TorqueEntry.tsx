@@ -200,7 +200,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
           <>
             {lockerWrong && (
               <Notice kind="error" title="Choose grade and surface">
-                Fresh threadlocker begins its own cure.
+                Fresh threadlocker starts its own cure.
               </Notice>
             )}
             <LockerForm
@@ -215,7 +215,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
             />
           </>
         )}
-        <Toggle label="Marked with paint" on={marked} onToggle={(on) => change({ marked: on })} />
+        <Toggle label="Paint mark added" on={marked} onToggle={(on) => change({ marked: on })} />
       </div>
     </Screen>
   );

@@ -15,5 +15,5 @@ export function jointMark(joint: JointRow): { state: MarkState | undefined; word
   if (state === 'apart') return { state: 'void', word: 'Taken apart' };
   return wantsTorque(joint)
     ? { state: 'open', word: 'No torque yet' }
-    : { state: undefined, word: 'No torque wanted' };
+    : { state: undefined, word: 'No torque needed' };
 }

@@ -82,8 +82,8 @@ export function MovePart({ part, joints, onClose }: MovePartProps) {
       offers: ['crash', 'crack suspected', 'unknown past', 'bent'],
     },
     scrapped: {
-      label: 'How it was made useless',
-      hint: 'Sawn through, bent, bored.',
+      label: 'How it was made unusable',
+      hint: 'Sawn through, bent, drilled.',
       offers: ['sawn through', 'bent', 'drilled'],
     },
     sold: { label: 'To whom', hint: 'Optional.' },
@@ -129,7 +129,7 @@ export function MovePart({ part, joints, onClose }: MovePartProps) {
             />
           ) : (
             <Notice kind="note" title="No other bike">
-              Start one first; the part waits where it is.
+              Add a bike first; the part stays where it is.
             </Notice>
           ))}
         {field && <TextField {...field} value={words} onInput={setWords} maxLength={200} />}
@@ -139,7 +139,7 @@ export function MovePart({ part, joints, onClose }: MovePartProps) {
         {where && where !== 'scrapped' && (
           <TextField
             label="Condition now"
-            hint={part.condition ? `Written down as: ${part.condition}` : 'Optional.'}
+            hint={part.condition ? `Now: ${part.condition}` : 'Optional.'}
             value={condition}
             onInput={setCondition}
             maxLength={200}

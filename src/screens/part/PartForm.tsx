@@ -108,7 +108,7 @@ export function NewPart({ place }: { place: string }) {
     form.clear();
     if (then === 'open') go({ at: 'part', partId }, true);
     else {
-      setAdded(`${about.name} is added. The next one:`);
+      setAdded(`${about.name} added. The next one:`);
       scrollTo(0, 0);
     }
   };

@@ -7,9 +7,8 @@ export function EmptyPlan({ bikeId, joints }: { bikeId: string; joints: number }
   if (joints > 0)
     return (
       <Notice kind="empty" title="No steps yet">
-        {joints === 1 ? 'One joint is' : `${joints} joints are`} written down. “From the joints” makes the
-        steps: put together, threadlocker where it is wanted, then torque, in a sensible order. You can change
-        all of it.
+        {joints === 1 ? 'One joint is' : `${joints} joints are`} logged. “From the joints” makes the steps:
+        assembly, threadlocker where it is needed, then torque, in a sensible order. You can change all of it.
       </Notice>
     );
   return (
@@ -18,7 +17,7 @@ export function EmptyPlan({ bikeId, joints }: { bikeId: string; joints: number }
       title="No steps yet"
       action={
         <Button icon="plus" href={hrefOf({ at: 'new-joint', bikeId })}>
-          Write down a joint
+          Add a joint
         </Button>
       }
     >

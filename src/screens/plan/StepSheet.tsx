@@ -12,7 +12,7 @@ import { forgetDraft } from '../draft.ts';
 import { RenameSheet, renameDraft } from './RenameSheet.tsx';
 import { SplitSheet } from './SplitSheet.tsx';
 
-const dropReasons = ['Not needed on this bike', 'Is in the list twice', 'Joint removed'] as const;
+const dropReasons = ['Not needed on this bike', 'In the plan twice', 'Joint removed'] as const;
 
 export interface StepSheetProps {
   step: StepRow;
@@ -62,13 +62,13 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
       <ReasonSheet
         {...reason}
         about={`drop:${stepId}`}
-        title={`Drop: ${title}`}
+        title={`Remove: ${title}`}
         presets={dropReasons}
-        act="Drop for this reason"
+        act="Remove for this reason"
         onReason={(why) => {
           forgetDraft(`bench:${stepId}`);
           forgetDraft(renameDraft(stepId));
-          return and({ type: 'drop-step', stepId, why }, `Dropped: ${title}`);
+          return and({ type: 'drop-step', stepId, why }, `Removed: ${title}`);
         }}
       />
     );
@@ -122,7 +122,7 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
         </p>
         <p role="status">
           Step {index + 1} of {steps.length}
-          {before ? `, behind “${before.title}”` : ', the first'}
+          {before ? `, after “${before.title}”` : ', the first'}
           {after ? `, before “${after.title}”` : ', the last'}
         </p>
         <SaveLine save={save} />

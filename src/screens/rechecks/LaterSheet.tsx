@@ -49,7 +49,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
   const numbers = new Map(typed.map(([name, text]) => [name as keyof SpanFields, parseNumber(text)]));
   const wrong = (name: keyof SpanFields) => {
     const number = numbers.get(name);
-    return number && (!number.ok || number.value === 0) ? 'Digits, more than nothing.' : undefined;
+    return number && (!number.ok || number.value === 0) ? 'Enter a number above 0.' : undefined;
   };
   const of = (name: keyof SpanFields) => {
     const number = numbers.get(name);
@@ -68,14 +68,14 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
     const spans = spansFromNow(recheck, rides, nowMs, more);
     const entries = await run(
       { type: 'change-recheck', recheckId: recheck.recheckId, ...spans, why },
-      { undo: `Later: ${recheck.title}` },
+      { undo: `Postponed: ${recheck.title}` },
     );
     if (entries) onChanged(entries);
   };
   return (
     <Sheet
       open
-      title="Later, counted from now"
+      title="Postpone, counted from now"
       onClose={onClose}
       actions={
         <>
@@ -85,7 +85,7 @@ export function LaterSheet({ recheck, rides, unit, nowMs, onChanged, onClose }: 
             size="greasy"
             icon="calendar"
             disabled={!ready || why.trim() === ''}
-            under={!ready ? 'Choose a span first' : why.trim() === '' ? 'Give a reason first' : undefined}
+            under={!ready ? 'Choose when first' : why.trim() === '' ? 'Give a reason first' : undefined}
             onPress={change}
           >
             Save

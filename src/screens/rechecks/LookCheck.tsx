@@ -10,7 +10,7 @@ import { RecheckFrame } from './RecheckFrame.tsx';
 import { RecheckProblemSheet } from './RecheckProblemSheet.tsx';
 import type { RecheckProps } from './recheckProps.ts';
 
-const BY_HAND = 'Judged by hand; no figure is known';
+const BY_HAND = 'Checked by hand; no figure is known';
 
 /**
  * A re-check by hand, ear and eye: as it should be, or a finding in words.
@@ -29,7 +29,7 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
         ...{ type: 'answer-recheck', recheckId, outcome: 'as-it-should' },
         ...(byHand ? { words: BY_HAND } : {}),
       },
-      { undo: byHand ? `Tight by hand: ${joint?.name ?? title}` : `As it should be: ${title}` },
+      { undo: byHand ? `Tight by hand: ${joint?.name ?? title}` : `OK: ${title}` },
     );
     if (entries) onAnswered(entries);
   });
@@ -42,12 +42,12 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
           <WheelTile bikeId={joint.bikeId} partIds={joint.partIds} />
         ) : byHand ? (
           <Tile icon="pencil" href={hrefOf({ at: 'edit-joint', jointId: joint.jointId })}>
-            Write a figure
+            Add a target
           </Tile>
         ) : (
           kind === 'seal' && (
             <Tile icon="tyre" href={hrefOf({ at: 'seal', jointId: joint.jointId })}>
-              Read it here
+              Go to the seal
             </Tile>
           )
         ))

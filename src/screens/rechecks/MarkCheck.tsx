@@ -77,7 +77,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
         {locked ? `Do not turn it: threadlocker since ${dayText(locked.atMs)}.` : 'Do not turn it.'}
       </p>
       {applied && !applied.marked && (
-        <p class="far">No paint mark is logged for it. Look for a gap, rust or a bright rim instead.</p>
+        <p class="far">No paint mark is logged for it. Look for a gap, rust or a bright edge instead.</p>
       )}
       <AppliedAndFound joint={joint} unit={settings.torqueUnit} />
       {gathered.photoProblem && (
@@ -119,7 +119,7 @@ export function MarkCheck(props: RecheckProps & { joint: JointRow }) {
             </p>
             {moved && (
               <Button wide size="greasy" icon="next" onPress={() => onAnswered(moved)}>
-                Go on, make it later
+                Go on, redo it later
               </Button>
             )}
           </div>

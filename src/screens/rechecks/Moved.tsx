@@ -184,7 +184,7 @@ export function Moved(props: MovedProps) {
             <Tile
               icon="drop"
               onPress={() => setPad('locker')}
-              value={locker ? 'Fresh, cure begins' : 'None put on'}
+              value={locker ? 'Fresh, cure starts' : 'None applied'}
             >
               {'Thread\u00adlocker'}
             </Tile>

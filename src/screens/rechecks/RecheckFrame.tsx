@@ -56,7 +56,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
     clear();
   };
   const drop = async (why: string) => {
-    const entries = await run({ type: 'drop-recheck', recheckId, why }, { undo: `Dropped: ${title}` });
+    const entries = await run({ type: 'drop-recheck', recheckId, why }, { undo: `Removed: ${title}` });
     if (!entries) return false;
     shut();
     onAnswered(entries);
@@ -91,7 +91,7 @@ export function RecheckFrame(props: RecheckFrameProps) {
               Postpone
             </Tile>
             <Tile icon="cross" onPress={() => setSheet('drop')}>
-              Drop it
+              Remove
             </Tile>
             {joint && (
               <Tile icon="lookup" href={hrefOf({ at: 'joint', jointId: joint.jointId })}>
@@ -117,9 +117,9 @@ export function RecheckFrame(props: RecheckFrameProps) {
       {sheet === 'drop' && (
         <ReasonSheet
           about={`drop:${recheckId}`}
-          title={`Drop: ${title}`}
+          title={`Remove: ${title}`}
           presets={dropReasons}
-          act="Drop it for this reason"
+          act="Remove for this reason"
           save={save}
           onReason={drop}
           onClose={shut}

@@ -120,9 +120,9 @@ export function RecheckList({ view, sorted, unit, nowMs, onOpen }: RecheckListPr
       )}
       {coming.length > 0 && (
         <>
-          <Ruler label="To come" end={<b>{coming.length}</b>} />
+          <Ruler label="Coming up" end={<b>{coming.length}</b>} />
           <RowList
-            label="To come"
+            label="Coming up"
             of={coming}
             keyOf={({ recheckId }) => recheckId}
             draw={(recheck) => (

@@ -70,14 +70,14 @@ export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
             under="Can it be ridden?"
             onPress={keep}
           >
-            {words === '' ? 'Say what is there' : 'Log the finding'}
+            {words === '' ? 'Say what you found' : 'Log the finding'}
           </Button>
         </>
       }
     >
       <div class="stack">
         <TextField
-          label="What is there"
+          label="What you found"
           lines={3}
           value={draft.note}
           onInput={(note) => change({ note })}

@@ -75,7 +75,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
     ? 'Choose a statement first'
     : rides && blocking.length > 0
       ? `${blocking.length} open ${blocking.length === 1 ? 'item stops' : 'items stop'} it`
-      : `Hold: ${statementWords[statement].toLowerCase()}`;
+      : `Press and hold: ${statementWords[statement].toLowerCase()}`;
   return (
     <Screen
       title={`Release ${bikeName}`}
@@ -101,7 +101,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
     >
       <div class="stack" ref={form}>
         {stopped && (
-          <Notice kind="error" title="Not signed. Mend these first:">
+          <Notice kind="error" title="Not signed. Fix these first:">
             <ul class="release-list">
               {blocking.map(({ words }) => (
                 <li key={words}>{words}</li>
@@ -153,7 +153,7 @@ export function SignPage({ bikeId, bikeName, open, ridden, doer, onSigned, onBac
           label="Signed by"
           value={by}
           onInput={(name) => change({ by: name })}
-          error={save.is === 'refused' && save.refused === 'name-missing' ? 'Write your name.' : undefined}
+          error={save.is === 'refused' && save.refused === 'name-missing' ? 'Enter your name.' : undefined}
           maxLength={120}
         />
         <TextField

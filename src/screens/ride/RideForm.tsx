@@ -81,7 +81,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
             title="This bike is not released"
             action={
               <Button icon="flag" href={hrefOf({ at: 'release', bikeId })}>
-                To the release
+                Go to the release
               </Button>
             }
           >

@@ -17,7 +17,7 @@ export function Ceiling({ ceiling, unit }: { ceiling: SealCeiling; unit: Pressur
     <p class="loud">
       <Icon name="warning" sizePx={24} />
       {ceiling.reason === 'nothing-printed'
-        ? 'No limit is written down for tyre or rim. Read both, and keep to the lower.'
+        ? 'No limit is logged for tyre or rim. Read both, and keep to the lower.'
         : 'Hookless rim: use only a tyre marked for it. No safe pressure with this tyre.'}
     </p>
   );

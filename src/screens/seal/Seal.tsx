@@ -39,7 +39,7 @@ export function Seal({ jointId, open }: { jointId: Id; open?: string }) {
         <Notice
           kind="empty"
           title={view.joint.state === 'apart' ? 'The tyre is off the rim' : 'No tyre on a rim'}
-          action={<Button href={hrefOf({ at: 'joint', jointId })}>To the joint</Button>}
+          action={<Button href={hrefOf({ at: 'joint', jointId })}>Go to the joint</Button>}
         >
           {view.joint.state === 'apart'
             ? 'It was taken apart. Put it together as a joint again, then seat it.'

@@ -23,13 +23,13 @@ export function SealMarks({ jointId, marks }: SealMarksProps) {
         end={
           marks.length > 0 && (
             <a class="seal-correct" href={hrefOf({ at: 'history', place: `j:${jointId}` })}>
-              Correct one
+              Correct an entry
             </a>
           )
         }
       />
       {marks.length === 0 ? (
-        <p class="far lower">Nothing marked yet. It begins with the seating.</p>
+        <p class="far lower">Nothing logged yet. Start with seating the bead.</p>
       ) : (
         <RowList
           label="Seal log"

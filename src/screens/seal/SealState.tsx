@@ -48,7 +48,7 @@ export function SealState({ outlook, unit, nowMs }: SealStateProps) {
         <p class="far">{`The last drop of ${inUnit(dropBar)} is more than the gauge's error.`}</p>
       )}
       {checkCostBar !== undefined && checkCostBar >= 0.005 && (
-        <p class="small">{`One check with a pump hose lets out about ${inUnit(checkCostBar)}.`}</p>
+        <p class="small">{`Each check with a pump hose lets out about ${inUnit(checkCostBar)}.`}</p>
       )}
     </div>
   );

@@ -59,7 +59,7 @@ export function useSealMarks(joint: JointRow, stepId: Id | undefined, wait: Wait
           type: 'change-wait',
           waitId: wait.waitId,
           waitMs: spanMs + logbook.now() - wait.startedAtMs,
-          why: 'New look-again time set at the wheel',
+          why: 'New time to look again set',
         } as const)
       : ({ type: 'start-wait', bikeId, jointId, kind: 'seal', title: name, waitMs: spanMs } as const);
     return (await run(command, { undo: `Look again: ${name}` })) !== undefined;

@@ -21,7 +21,7 @@ const topics: Record<CautionTopic, string> = {
   brakes: 'Brakes',
   steering: 'Steering',
   carbon: 'Carbon',
-  'one-way-change': 'One-way change',
+  'one-way-change': 'Permanent change',
   tyre: 'Tyre',
   'somebody-else': 'Another person',
 };
@@ -47,7 +47,7 @@ export function AboutSection() {
         <p class="lower">
           {shipped
             ? `Version ${shipped.version}, on this phone since ${dayText(shipped.sinceMs)}.`
-            : 'Not kept on this phone yet: it comes from the network each time.'}
+            : 'Not stored on this phone yet: it loads from the network each time.'}
         </p>
         <ul class="settings-licences">
           {licences.map(([what, licence]) => (
@@ -55,7 +55,7 @@ export function AboutSection() {
           ))}
         </ul>
         <p class="small">
-          Provided as it is, without warranty of any kind. Figures of the tables carry their source where they
+          Provided as is, without warranty of any kind. Figures of the tables carry their source where they
           are shown.
         </p>
       </Fold>

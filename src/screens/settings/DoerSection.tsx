@@ -31,7 +31,7 @@ export function DoerSection({ settings, change }: ChangeProps) {
           maxLength={120}
         />
         <Button submit wide icon="check" disabled={kept}>
-          {kept && doer ? 'Kept' : 'Keep the name'}
+          {kept && doer ? 'Kept' : 'Save the name'}
         </Button>
       </form>
     </>

@@ -61,7 +61,7 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
       onClose={onClose}
       actions={
         <Button kind="main" icon="check" onPress={keep}>
-          Keep these figures
+          Save
         </Button>
       }
     >
@@ -72,7 +72,7 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
             <Ruler label={turnNames[turn]} />
             {turn > 0 && (
               <Toggle
-                label="Nothing more from here on"
+                label="No more after this"
                 hint="A new torque starts again with the first interval."
                 on={drafts[turn].ended}
                 onToggle={(ended) => set(turn, { ended })}
@@ -91,7 +91,7 @@ export function SpanSheet({ title, row, schedule, onSchedule, onClose }: SpanShe
                   wrong?.turn === turn && wrong.field === field
                     ? field === 'rides'
                       ? 'Whole rides, in digits.'
-                      : 'More than nothing, in digits.'
+                      : 'Enter a number above 0.'
                     : undefined
                 }
               />

@@ -25,7 +25,7 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
         save={save}
         onWords={async (why) => {
           const command = { type: 'find-tool-out', toolId: tool.toolId, why } as const;
-          const entries = await run(command, { undo: `${tool.name} showed wrong` });
+          const entries = await run(command, { undo: `${tool.name} was out of calibration` });
           if (entries) setSet(entries.filter((entry) => entry.type === 'recheck-set'));
           return entries !== undefined;
         }}
@@ -35,7 +35,7 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
   return (
     <Sheet
       open
-      title={set.length === 1 ? 'One joint is to be done again' : `${set.length} joints are to be done again`}
+      title={set.length === 1 ? 'One joint needs a re-check' : `${set.length} joints need a re-check`}
       onClose={onClose}
       actions={
         <Button wide icon="check" onPress={onClose}>
@@ -44,7 +44,7 @@ export function FoundOutSheet({ tool, onClose }: { tool: ToolRow; onClose: () =>
       }
     >
       {set.length === 0 ? (
-        <p>No joint got its last torque from it since it was last known to show right.</p>
+        <p>No joint got its last torque from it since its last good check.</p>
       ) : (
         set.map(({ recheckId, title, bikeId }) => (
           <ListRow

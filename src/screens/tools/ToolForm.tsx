@@ -64,7 +64,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
       onClose={onClose}
       actions={
         <Button kind="main" icon="check" disabled={save.is === 'saving'} onPress={keep}>
-          {tool ? 'Keep the change' : 'Add it'}
+          {tool ? 'Save' : 'Add it'}
         </Button>
       }
     >

@@ -90,13 +90,13 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
         </p>
         {note && <p>{note}</p>}
         {wrongSince && (
-          <Notice kind="caution" title={`Found to show wrong on ${dayText(wrongSince.atMs)}`}>
+          <Notice kind="caution" title={`Found out of calibration on ${dayText(wrongSince.atMs)}`}>
             {wrongSince.why}
           </Notice>
         )}
         {state === 'dropped' && (
           <Notice kind="caution" title="It fell after its last check">
-            A click or beam may read differently since. What it tightened before stands as it was.
+            It may read differently since. What it tightened before is not affected.
           </Notice>
         )}
         <Button wide icon="warning" under="Until it is checked again" onPress={dropped}>
@@ -106,7 +106,7 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
           Checked at the bench today
         </Button>
         {!wrongSince && (
-          <Button wide icon="stop" under="Its joints are done again" onPress={() => setAsks('found-out')}>
+          <Button wide icon="stop" under="Its joints get a re-check" onPress={() => setAsks('found-out')}>
             Out of calibration
           </Button>
         )}

@@ -25,7 +25,7 @@ export function AllPage({ id }: { id: string }) {
   return (
     <Screen title="Calculators" back={hrefOf({ at: 'tools' })} waits={<Waits />}>
       {id !== LIST && (
-        <Notice kind="error" title="There is no such working">
+        <Notice kind="error" title="There is no such calculator">
           Choose one from the list.
         </Notice>
       )}

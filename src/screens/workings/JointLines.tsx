@@ -15,8 +15,7 @@ export function JointLines({ jointId, toolId }: JointLinesProps) {
   if (seen.is === 'reading') return <p role="status">One moment…</p>;
   if (seen.is === 'failed') return <p role="alert">The figures could not be read. Try again.</p>;
   if (seen.is !== 'there') return null;
-  if (seen.lines.length === 0)
-    return <p class="small">Nothing is screwed here, so there is nothing to work out.</p>;
+  if (seen.lines.length === 0) return <p class="small">No bolts here, so there is nothing to work out.</p>;
   return (
     <ul class="working-rows">
       {seen.lines.map((line) => (

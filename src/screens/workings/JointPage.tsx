@@ -57,7 +57,7 @@ export function JointPage({ jointId }: { jointId: Id }) {
       {seen.is === 'reading' && <p role="status">One moment…</p>}
       {seen.is === 'failed' && (
         <Notice kind="error" title="The figures could not be read">
-          Go back and come again. What is recorded is safe.
+          Go back and open it again. What is recorded is safe.
         </Notice>
       )}
       {seen.is === 'none' && (
@@ -78,8 +78,8 @@ export function JointPage({ jointId }: { jointId: Id }) {
           )}
           <Ruler label="Figures of this joint" />
           {seen.lines.length === 0 && (
-            <Notice kind="empty" title="Nothing is screwed here">
-              A joint without screws and without a torque has nothing to work out.
+            <Notice kind="empty" title="No bolts here">
+              A joint without bolts and without a torque has nothing to work out.
             </Notice>
           )}
           <ul class="working-rows">
@@ -91,12 +91,12 @@ export function JointPage({ jointId }: { jointId: Id }) {
           </ul>
           {asks.length > 0 && (
             <>
-              <Ruler label="Not written down yet" end={<b>{asks.length}</b>} />
+              <Ruler label="Not logged yet" end={<b>{asks.length}</b>} />
               <AskedInputs asks={asks} joint={seen.joint} />
             </>
           )}
           {seen.joint.fasteners.length > 0 && (
-            <Fold label="Write measures down">
+            <Fold label="Enter measurements">
               <MeasuresForm joint={seen.joint} />
             </Fold>
           )}

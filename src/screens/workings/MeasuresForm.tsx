@@ -56,7 +56,7 @@ export function MeasuresForm({ joint }: { joint: JointRow }) {
               options={[{ value: '', label: 'Not known' }, ...row.options]}
               value={draft[row.key]}
               onChoose={(value) => change({ [row.key]: value })}
-              error={error(row.key) && 'Choose one here too.'}
+              error={error(row.key) && 'Choose one here.'}
             />
           ) : row.bare ? (
             <NumberField

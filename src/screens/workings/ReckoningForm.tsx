@@ -109,7 +109,7 @@ function Form({ reckoning, prefer }: { reckoning: Reckoning; prefer: readonly An
         Work it out
       </Button>
       {Object.keys(wrong).length > 0 && (
-        <Notice kind="error" title="Something cannot be taken. It is marked above." />
+        <Notice kind="error" title="Something cannot be used. It is marked above." />
       )}
       <div class="stack" aria-live="polite">
         {outcome && <Ruler label="Result" />}

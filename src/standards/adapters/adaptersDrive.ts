@@ -55,7 +55,7 @@ const headTube = (
 
 const endCaps = (end: string, throughMm: number, openMm: number): AdapterRow => ({
   id: `end-caps-${throughMm}-${openMm}`,
-  label: `end caps, ${throughMm} through hub in open ${openMm} slots, ${end}`,
+  label: `end caps, ${throughMm} thru-axle hub in open ${openMm} slots, ${end}`,
   sort: 'adapter',
   faces: [
     { kind: 'axle', nominal: { diameterMm: openMm }, traits: { type: 'hollow' } },

@@ -65,8 +65,11 @@ export const notFitted: Readonly<Record<string, NotFittedRow>> = {
   'rear-brake': brake('rear brake'),
   'rear-rotor': brake('rear rotor or brake cable'),
   sprockets: may('sprocket'),
-  dropouts: must('frame ends'),
+  dropouts: must('dropouts'),
   'walk-brakes': brake('any brake'),
-  marks: may('paint marks', 'Without marks a bolt that turns is not seen: pull at each before riding.'),
+  marks: may(
+    'paint marks',
+    'Without paint marks a turned bolt is not seen: check each with a wrench before riding.',
+  ),
   'local-rules': may('lights, reflectors or bell', 'Look up the rules of the place you ride in.'),
 };

@@ -8,11 +8,11 @@ export const pullInstructions: Record<PullFigure, { title: string; words: string
   applied: {
     title: pullTitles.applied,
     words:
-      'No target is written down. Pull slowly in the tightening direction up to the torque that was applied and no further, without loosening first. Note whether the bolt moved and how far, and look for the figure of the makers.',
+      'No target is logged. Pull slowly in the tightening direction up to the torque that was applied and no further, without loosening first. Note whether the bolt moved and how far, and look for the figure of the makers.',
   },
   none: {
     title: pullTitles.none,
     words:
-      'No torque is written down for it, so there is nothing to pull to. Look for the figure first: a mark on either part, or their makers. Until then judge by hand whether it is tight and nothing shifts, and log what you found.',
+      'No torque is logged for it, so there is nothing to pull to. Look for the figure first: printed on either part, or from their makers. Until then judge by hand whether it is tight and nothing shifts, and log what you found.',
   },
 };

@@ -32,7 +32,7 @@ const steering: Sourced = {
 };
 const spokes: Sourced = { source: '16 CFR 1512.11, wheels', known: 'seen' };
 const retention: Sourced = { source: '16 CFR 1512.12, wheel retention', known: 'seen' };
-const own: Sourced = { source: 'own judgement: what can throw the rider', known: 'proposal' };
+const own: Sourced = { source: 'our suggestion: what can throw the rider', known: 'proposal' };
 const stops = { open: 'stops', skipped: 'stops' } as const;
 
 /**

@@ -52,7 +52,7 @@ export const neverDeferred: readonly NeverDeferred[] = [
   {
     id: 'seat',
     area: 'saddle',
-    words: 'A saddle or post that slips, or a post short of its mark',
+    words: 'A saddle or post that slips, or a post above its minimum-insertion line',
     source: '16 CFR 1512.15: mark at two post diameters, clamps that hold',
     known: 'seen',
   },
@@ -67,7 +67,7 @@ export const neverDeferred: readonly NeverDeferred[] = [
   {
     id: 'cure',
     area: 'other',
-    words: 'Threadlocker or adhesive that has not reached riding strength on a joint that matters',
+    words: 'Threadlocker or adhesive that has not reached riding strength on a safety-critical joint',
     ...ownJudgement,
   },
 ];

@@ -135,7 +135,7 @@ export const rideCheck: readonly RideCheckGroup[] = [
         'post-depth',
         'saddle',
         'now',
-        'Seatpost past its minimum-insertion mark and the frame’s minimum',
+        'Seatpost past its minimum-insertion line and the frame’s minimum',
         post,
       ),
       item('post-clamp', 'saddle', 'now', 'Post does not turn or sink; height mark where it was'),
@@ -148,7 +148,7 @@ export const rideCheck: readonly RideCheckGroup[] = [
     items: [
       ...wheel('rear'),
       item('sprockets', 'drive', 'may-wait', 'Sprocket or cassette tight, nothing reaches the spokes'),
-      item('dropouts', 'wheels', 'now', 'Frame ends without cracks; axle seated on bare metal as it was'),
+      item('dropouts', 'wheels', 'now', 'Dropouts without cracks; axle seated on bare metal as it was'),
     ],
   },
   {
@@ -157,7 +157,7 @@ export const rideCheck: readonly RideCheckGroup[] = [
     items: [
       item('drop', 'other', 'now', 'Lift each end about 10 cm and drop it: no rattles', drop),
       item('walk-brakes', 'brakes', 'now', 'At walking pace each brake holds the bike on its own'),
-      item('marks', 'other', 'now', 'Paint marks on bolts that matter still line up'),
+      item('marks', 'other', 'now', 'Paint marks on safety-critical bolts still line up'),
       item('local-rules', 'other', 'may-wait', 'Lights, reflectors and bell as the local rules ask'),
       item('short-ride', 'other', 'now', 'A short slow ride close to home, then look again'),
     ],

@@ -135,7 +135,7 @@ export const driveFaces = {
         'toothCentreMm',
         'locknut face to cog centre',
         [2, 60],
-        'From the face that meets the frame end to the middle of the teeth, sprocket on.',
+        'From the face that meets the dropout to the middle of the teeth, sprocket on.',
         false,
       ),
     ],

@@ -43,14 +43,14 @@ export const frameFaces = {
         'farthestMm',
         'axle centre, rear of slot',
         [250, 650],
-        'Spindle centre to axle centre with the nut face just fully on the end.',
+        'Spindle centre to axle centre with the nut face just fully on the dropout.',
         false,
       ),
     ],
     {
       traits: [
         material,
-        trait('shape', 'shape', ['open', 'closed'], 'Closed: the axle has to be pulled out sideways.'),
+        trait('shape', 'shape', ['open', 'closed'], 'Closed: the axle pulls out sideways.'),
         end,
       ],
     },
@@ -110,7 +110,7 @@ export const frameFaces = {
       [20, 36],
       'Outside jaws where it will be clamped, twice at a right angle; keep the larger.',
     ),
-    d('insertionMm', 'minimum insertion', [40, 200], 'From the lower end to the mark on the post.', false),
+    d('insertionMm', 'minimum insertion', [40, 200], 'From the lower end to the line on the post.', false),
     d(
       'outMm',
       'out of the frame',

@@ -28,7 +28,7 @@ const pressure = d('maxPressureBar', 'maximum pressure, as marked', [0.5, 12], '
 /** Faces of hubs, rims, tyres and disc brakes. */
 export const wheelFaces = {
   'hub-spacing': faceKind('hub width', [
-    d('spacingMm', 'over the locknuts', [70, 205], 'Outside jaws over the faces that meet the frame ends.'),
+    d('spacingMm', 'over the locknuts', [70, 205], 'Outside jaws over the faces that meet the dropouts.'),
   ]),
   axle: faceKind(
     'axle',
@@ -39,7 +39,7 @@ export const wheelFaces = {
           'overCapsMm',
           'width over end caps',
           [70, 205],
-          'Caps on the hub: outside jaws over the faces that meet the frame ends.',
+          'Caps on the hub: outside jaws over the faces that meet the dropouts.',
           false,
         ),
         between: true,
@@ -51,7 +51,7 @@ export const wheelFaces = {
           'type',
           'type',
           ['solid', 'hollow', 'bolts', 'through'],
-          'Solid: nuts; hollow: thin skewer; bolts: screwed into the axle; through: the axle pulls out.',
+          'Solid: nuts; hollow: thin skewer; bolts: screwed into the axle; thru-axle: pulls out sideways.',
         ),
       ],
     },

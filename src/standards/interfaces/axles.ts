@@ -57,6 +57,6 @@ export const axles: readonly InterfaceRow[] = [
 /** Filing a slot wider: up to this much the flats stay as they were. */
 export const slotFiling = {
   cosmeticMm: 0.5,
-  source: 'our own limit, to be judged by a frame builder',
+  source: 'our suggestion, to be judged by a frame builder',
   known: 'proposal',
 } as const;

@@ -26,7 +26,7 @@ export const chainlines: readonly ChainlineRow[] = [
   { use: 'mountain triple', chainlineMm: [48, 50], ...forum },
   { use: 'mountain single', chainlineMm: [52, 52], ...encyclopaedia },
   {
-    use: 'ends of 148',
+    use: 'dropouts of 148',
     chainlineMm: [52, 52],
     source: 'wheel maker’s article on hub spacing',
     known: 'seen',

@@ -11,4 +11,4 @@ export const clearedFields = (cleared: readonly EntryField[]): string =>
  * @example clearedWords(['massG']) //=> ' Emptied, since it is not known: “Mass”.'
  */
 export const clearedWords = (cleared: readonly EntryField[] | undefined): string =>
-  cleared?.length ? ` Emptied, since it is not known: ${clearedFields(cleared)}.` : '';
+  cleared?.length ? ` Cleared, as not known: ${clearedFields(cleared)}.` : '';

@@ -16,7 +16,7 @@ import type {
 } from '../../journal/entries.ts';
 import type { AnyUnit, Typed } from '../../mechanics/units.ts';
 import { faceText } from '../faceText.ts';
-import { dayWords, listWords, numberWords, quantityWords, spanInWords } from '../phrases.ts';
+import { countWords, dayWords, listWords, numberWords, quantityWords, spanInWords } from '../phrases.ts';
 import { clearedFields } from './clearedWords.ts';
 import { type EntryField, fieldLabels } from './fieldLabels.ts';
 import type { Names } from './names.ts';
@@ -66,7 +66,7 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
   recheckId: (value: Id, names) => called(names).recheck(value),
   defectId: (value: Id, names) => called(names).defect(value),
   partIds: (value: Id[], names) => listWords(value.map(called(names).part)),
-  splitInto: (value: Id[]) => `${value.length} steps`,
+  splitInto: (value: Id[]) => countWords(value.length, 'step'),
   photoIds: (value: Id[]) => String(value.length),
   between: (value: Between[] | keyof typeof betweenWords, names) =>
     typeof value === 'string' ? betweenWords[value] : betweenText(value, names),
@@ -96,7 +96,7 @@ const own: Partial<Record<EntryField, (value: never, names: Named) => string>> =
     value
       .map(
         ({ itemId, ok, absent, words }) =>
-          `${itemId.replaceAll('-', ' ')}: ${ok ? 'as it should be' : absent ? 'not fitted' : words?.trim() || 'not as it should be'}`,
+          `${itemId.replaceAll('-', ' ')}: ${ok ? 'OK' : absent ? 'not fitted' : words?.trim() || 'not OK'}`,
       )
       .join('; '),
   waitMs: (value: number) => spanInWords(value),
@@ -156,7 +156,7 @@ function readableText(field: string, value: unknown, names: Names, zone: string)
   try {
     return fieldText(field, value, names, zone);
   } catch {
-    return 'cannot be read with this version';
+    return 'update the app to read this';
   }
 }
 

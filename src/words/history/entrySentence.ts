@@ -1,5 +1,5 @@
 import type { Entry, EntryOf, EntryType } from '../../journal/entries.ts';
-import { listWords, remark } from '../phrases.ts';
+import { countWords, listWords, remark } from '../phrases.ts';
 import { fieldText } from './entryFields.ts';
 import { fieldLabels } from './fieldLabels.ts';
 import type { Names } from './names.ts';
@@ -11,7 +11,7 @@ import { sentencesOfWheels } from './sentencesOfWheels.ts';
 import { sentencesOfWork } from './sentencesOfWork.ts';
 
 function correctionWords({ reason, undo, becomes, zone }: EntryOf<'entry-corrected'>, names: Names): string {
-  if (undo) return 'The entry before was undone.';
+  if (undo) return 'The entry before it was undone.';
   if (becomes === null) return `An earlier entry was struck out.${remark('Why', reason)}`;
   const now = Object.entries(becomes).map(([field, value]) => {
     const label = (fieldLabels as Record<string, string>)[field] ?? field;
@@ -28,12 +28,12 @@ const sentences: Sentences<EntryType> = {
   ...sentencesOfWork,
   ...sentencesOfWheels,
   'entry-corrected': correctionWords,
-  'settings-changed': () => 'The settings of the logbook were changed.',
-  'demo-removed': ({ lines }) => `The demo was taken out, ${lines} lines of it.`,
+  'settings-changed': () => 'Settings changed.',
+  'demo-removed': ({ lines }) => `Demo removed, ${countWords(lines, 'entry', 'entries')}.`,
 };
 
 /** What is said of a line that this version of the app cannot read. It stays in the logbook as it is. */
-const UNREADABLE = 'This entry was written by a newer version of the app and cannot be read with this one.';
+const UNREADABLE = 'This entry was written by a newer version of the app. Update the app to read it.';
 
 function sentenceFor(entry: Entry, names: Names): string {
   if (!Object.hasOwn(sentences, entry.type)) return UNREADABLE;

@@ -10,7 +10,7 @@ export const called = (names: Names) => ({
   part: (id: Id) => names.part(id) ?? 'a part no longer named',
   joint: (id: Id) => names.joint(id) ?? 'a joint no longer named',
   step: (id: Id) => quoted('step', names.step?.(id)),
-  wait: (id: Id) => quoted('wait', names.wait?.(id)),
+  wait: (id: Id) => quoted('timer', names.wait?.(id)),
   recheck: (id: Id) => quoted('re-check', names.recheck?.(id)),
   defect: (id: Id) => quoted('problem', names.defect?.(id)),
   wheel: (id: Id) => names.wheel?.(id) ?? 'a wheel no longer named',

@@ -26,15 +26,14 @@ export const sentencesOfBikes: Sentences<
   'bike-started': ({ name, about, demo }) =>
     `${name} created${demo ? ', a made-up example' : ''}.${remark('About it', about)}`,
   'bike-described': ({ bikeId, name, about, photoId }, names) => {
-    const renamed = name === undefined ? [] : [`it is called ${name}`];
-    const shown = photoId === undefined ? [] : ['it has a new picture'];
+    const renamed = name === undefined ? [] : [`now called ${name}`];
+    const shown = photoId === undefined ? [] : ['new photo'];
     const changes = listWords([...renamed, ...shown]);
     const bike = called(names).bike(bikeId);
-    return `What is written about ${bike} was changed${changes && `: ${changes}`}.${remark('About it', about)}`;
+    return `${bike} edited${changes && `: ${changes}`}.${remark('About it', about)}`;
   },
-  'bike-put-away': ({ bikeId, why }, names) =>
-    `${called(names).bike(bikeId)} was put away.${remark('Why', why)}`,
-  'bike-taken-out': ({ bikeId }, names) => `${called(names).bike(bikeId)} was taken out again.`,
+  'bike-put-away': ({ bikeId, why }, names) => `${called(names).bike(bikeId)} archived.${remark('Why', why)}`,
+  'bike-taken-out': ({ bikeId }, names) => `${called(names).bike(bikeId)} brought back from the archive.`,
   'defect-found': (entry, names) => {
     const { bikeId, jointId, partId, words, decision, untilMs, untilKm, restriction, zone } = entry;
     const name = called(names);
@@ -45,13 +44,13 @@ export const sentencesOfBikes: Sentences<
     ];
     const ruled =
       decision === 'do-not-ride'
-        ? 'The bike is not to be ridden'
-        : `The bike may be ridden within limits${limits.length > 0 ? `, ${limits.join(' or ')}` : ''}`;
-    return `A problem was found on ${name.bike(bikeId)}${where}.${remark('What', words)} ${ruled}.${remark('Restriction', restriction)}`;
+        ? 'Do not ride'
+        : `May be ridden within limits${limits.length > 0 ? `, ${limits.join(' or ')}` : ''}`;
+    return `Problem reported on ${name.bike(bikeId)}${where}.${remark('What', words)} ${ruled}.${remark('Restriction', restriction)}`;
   },
   'defect-closed': ({ defectId, bikeId, how }, names) => {
     const name = called(names);
-    return `On ${name.bike(bikeId)}, ${name.defect(defectId)} was fixed.${remark('How', how)}`;
+    return `${name.bike(bikeId)}: ${name.defect(defectId)} fixed.${remark('How', how)}`;
   },
   'ride-check-confirmed': ({ bikeId, groupId, items }, names) => {
     const found = items.filter(({ ok, absent }) => !ok && !absent);
@@ -60,11 +59,11 @@ export const sentencesOfBikes: Sentences<
       absent.length > 0
         ? remark('Not fitted', absent.map(({ itemId }) => notFitted[itemId]?.thing ?? itemId).join('; '))
         : '';
-    const looked = `${called(names).bike(bikeId)} was looked over before riding, ${groupId.replaceAll('-', ' ')}`;
+    const looked = `${called(names).bike(bikeId)}: pre-ride check, ${groupId.replaceAll('-', ' ')}`;
     const words = found.map((item) => item.words?.trim() || item.itemId.replaceAll('-', ' '));
     return found.length === 0
-      ? `${looked}: ${countWords(items.length - absent.length, 'point')}, each as it should be.${without}`
-      : `${looked}: ${found.length} of ${countWords(items.length - absent.length, 'point')} not as it should be.${remark('Found', words.join('; '))}${without}`;
+      ? `${looked}: ${countWords(items.length - absent.length, 'point')} OK.${without}`
+      : `${looked}: ${found.length} of ${countWords(items.length - absent.length, 'point')} not OK.${remark('Found', words.join('; '))}${without}`;
   },
   'bike-released': ({ bikeId, statement, covers, by, open, restrictions }, names) => {
     const items =
@@ -83,13 +82,13 @@ export const sentencesOfBikes: Sentences<
     return `${called(names).bike(bikeId)} was ridden ${which}${spans.join(' in ') || 'distance not recorded'}.${remark('Noticed', noticed)}`;
   },
   'finding-accepted': ({ bikeId, words }, names) =>
-    `A finding of the fit check on ${called(names).bike(bikeId)} was accepted as it is.${remark('Finding', words)}`,
+    `Fit check on ${called(names).bike(bikeId)}: finding accepted.${remark('Finding', words)}`,
   'finding-noted': ({ bikeId, words, outcome }, names) => {
     const judged = {
       'not-known': 'cannot be judged yet',
       'does-not-fit': 'does not fit',
-      'one-way-only': 'fits only by a change that cannot be undone',
+      'one-way-only': 'fits only with a permanent change',
     }[outcome];
-    return `The fit check on ${called(names).bike(bikeId)} noted something that ${judged}.${remark('Finding', words)}`;
+    return `Fit check on ${called(names).bike(bikeId)}: finding noted as open, ${judged}.${remark('Finding', words)}`;
   },
 };

@@ -56,11 +56,7 @@ function jointAbout(
     between?.length ? remark('Between', betweenText(between, names)) : '',
     fasteners?.length ? remark('Fasteners', fastenerText(fasteners)) : '',
     targets?.length ? remark('Target', targets.map((target) => targetText(target, names)).join('; ')) : '',
-    matters === undefined
-      ? ''
-      : matters
-        ? ' If it fails, the rider can fall.'
-        : ' If it fails, the bike can still be ridden home.',
+    matters === undefined ? '' : matters ? ' Safety-critical.' : ' Not safety-critical.',
     remark('Note', note),
   ].join('');
 }
@@ -132,9 +128,9 @@ export const sentencesOfJoints: Sentences<
   | 'torque-found'
 > = {
   'joint-made': (entry, names) =>
-    `The joint ${entry.name} on ${called(names).bike(entry.bikeId)} was written down, ${jointKindRow(entry.kind).label.toLowerCase()}.${jointAbout(entry, names)}`,
+    `Joint added on ${called(names).bike(entry.bikeId)}: ${entry.name}, ${jointKindRow(entry.kind).label.toLowerCase()}.${jointAbout(entry, names)}`,
   'joint-described': (entry, names) =>
-    `What is written about ${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)} was changed${entry.name === undefined ? '' : `: it is called ${entry.name}`}.${jointAbout(entry, names)}${clearedWords(entry.cleared)}`,
+    `${called(names).joint(entry.jointId)} on ${called(names).bike(entry.bikeId)}: edited${entry.name === undefined ? '' : `, now called ${entry.name}`}.${jointAbout(entry, names)}${clearedWords(entry.cleared)}`,
   'joint-taken-apart': ({ jointId, bikeId, why }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: taken apart.${remark('Why', why)}`,
   'torque-applied': (
@@ -147,19 +143,19 @@ export const sentencesOfJoints: Sentences<
       passes === 1 ? 'in one pass' : `in ${countWords(passes, 'pass', 'passes')}`,
     ].join(' ');
     const laid = between === undefined ? '' : `, with ${betweenWords[between]} between`;
-    return `${name.joint(jointId)} on ${name.bike(bikeId)}: tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' No tool was named.'}${marked ? ' A paint mark was put across it.' : ''}${remark('Went on though a bond had not set', despite)}${remark('Note', note)}`;
+    return `${name.joint(jointId)} on ${name.bike(bikeId)}: tightened to ${quantityWords(applied)}, ${how}${laid}.${tool ? remark('Tool', toolWords(tool)) : ' Tool not named.'}${marked ? ' Paint mark added.' : ''}${remark('Loaded before the bond had set', despite)}${remark('Note', note)}`;
   },
   'hand-tightened': ({ jointId, bikeId, bolts, note }, names) =>
-    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: tightened by hand only, ${countWords(bolts, 'bolt')}; the torque is still to come.${remark('Note', note)}`,
+    `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: hand-tight, ${countWords(bolts, 'bolt')}; torque still to come.${remark('Note', note)}`,
   'locker-applied': (
     { jointId, bikeId, title, grade, surface, primer, temperature, gap, waitMs, note },
     names,
   ) =>
-    `${lockerNoun(grade)}, ${grade.replaceAll('-', ' ')}, was put on ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer${gap ? `, gap ${quantityWords(gap)}` : ''}${temperature ? `, at ${quantityWords(temperature)}` : ''}; to be left for ${spanInWords(waitMs)}.${remark('Note', note)}`,
+    `${lockerNoun(grade)}, ${grade.replaceAll('-', ' ')}, applied to ${jointId === undefined ? (title ?? 'a thread') : called(names).joint(jointId)} on ${called(names).bike(bikeId)}, surface ${surface.replaceAll('-', ' ')}, ${primer ? 'with' : 'without'} primer${gap ? `, gap ${quantityWords(gap)}` : ''}${temperature ? `, at ${quantityWords(temperature)}` : ''}; cures for ${spanInWords(waitMs)}.${remark('Note', note)}`,
   'seal-marked': ({ jointId, bikeId, mark, overLimit, note }, names) =>
     `${called(names).joint(jointId)} on ${called(names).bike(bikeId)}: ${sealWords(mark)}${overLimit ? ', above the limit, confirmed' : ''}.${remark('Note', note)}`,
   'torque-found': ({ jointId, bikeId, outcome, way, movedAt, turnedDeg, tool, note }, names) => {
-    const looked = way === 'mark' ? 'by its paint mark' : 'by pulling in the tightening direction';
+    const looked = way === 'mark' ? 'by the paint mark' : 'with a wrench, tightening';
     const much = [
       ...(movedAt ? [`at ${quantityWords(movedAt)}`] : []),
       ...(turnedDeg === undefined ? [] : [`by ${numberWords(turnedDeg)}°`]),

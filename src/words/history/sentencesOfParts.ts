@@ -29,7 +29,7 @@ function aboutWords({
     remark('Not known', unknown),
     remark('Ridden before', life),
     massG === undefined ? '' : ` Mass: ${numberWords(massG)} g.`,
-    faces?.length ? ` ${countWords(faces.length, 'face')} described.` : '',
+    faces?.length ? ` ${countWords(faces.length, 'size', 'groups of sizes')} described.` : '',
   ].join('');
 }
 
@@ -43,7 +43,7 @@ export function inspectionWords({
     ...(everyDays === undefined ? [] : [countWords(everyDays, 'day')]),
     ...(everyKm === undefined ? [] : [`${numberWords(everyKm)} km`]),
   ];
-  return `every ${spans.join(' or ') || 'time it is seen'}: ${words.trim()}`;
+  return `every ${spans.join(' or ') || 'service'}: ${words.trim()}`;
 }
 
 /** Parts: arriving, being described, moving from bike to shelf to bike, and changes that stay for life. */
@@ -53,9 +53,9 @@ export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part
   'part-described': (entry, names) => {
     const { name, label, kind } = entry;
     const renamed = [
-      ...(name === undefined ? [] : [`it is called ${name}`]),
-      ...(label === undefined || label === '' ? [] : [`its label is ${label}`]),
-      ...(kind === undefined ? [] : [`its kind is ${kindWords(kind)}`]),
+      ...(name === undefined ? [] : [`now called ${name}`]),
+      ...(label === undefined || label === '' ? [] : [`label ${label}`]),
+      ...(kind === undefined ? [] : [`type ${kindWords(kind)}`]),
     ];
     return `Details of ${called(names).part(entry.partId)} updated${renamed.length > 0 ? `: ${listWords(renamed)}` : ''}.${aboutWords(entry)}${remark('Note', entry.note)}${clearedWords(entry.cleared)}`;
   },
@@ -66,6 +66,6 @@ export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part
   'part-changed': (entry, names) => {
     const { partId, cut, where, before, after, left, leftWords, how, why, rulesOut, inspection } = entry;
     const rest = [...(left ? [quantityWords(left)] : []), ...(leftWords?.trim() ? [leftWords.trim()] : [])];
-    return `${called(names).part(partId)}: ${cutWords[cut].done} for good at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}.${remark('Left', rest.join(', '))}${remark('How', how)}${remark('Why', why)}${remark('Rules out', rulesOut)}${inspection ? remark('Inspect', inspectionWords(inspection)) : ''}`;
+    return `${called(names).part(partId)}: permanently ${cutWords[cut].done} at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}.${remark('Left', rest.join(', '))}${remark('How', how)}${remark('Why', why)}${remark('Rules out', rulesOut)}${inspection ? remark('Inspect', inspectionWords(inspection)) : ''}`;
   },
 };

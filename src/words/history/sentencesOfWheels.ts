@@ -28,17 +28,17 @@ export const sentencesOfWheels: Sentences<
   'wheel-made': ({ name, bikeId, leftSide, driveSide, partIds, note }, names) => {
     const on = bikeId ? ` on ${called(names).bike(bikeId)}` : '';
     const parts = partIds.length > 0 ? `, of ${listWords(partIds.map(called(names).part))}` : '';
-    return `The wheel ${name} was added${on}: ${sideWords('left', leftSide)}, ${sideWords('on the drive side', driveSide)}${parts}.${remark('Note', note)}`;
+    return `Wheel added${on}: ${name}, ${sideWords('left', leftSide)}, ${sideWords('on the drive side', driveSide)}${parts}.${remark('Note', note)}`;
   },
   'wheel-described': ({ wheelId, name, leftSide, driveSide, erds, target, note, cleared }, names) => {
     const changes = [
-      ...(name === undefined ? [] : [`name ${name}`]),
+      ...(name === undefined ? [] : [`now called ${name}`]),
       ...(leftSide ? [sideWords('left', leftSide)] : []),
       ...(driveSide ? [sideWords('on the drive side', driveSide)] : []),
       ...(erds?.length ? [`effective rim diameter ${listWords(erds.map(quantityWords))}`] : []),
       ...(target ? [`target ${quantityWords(target)}`] : []),
     ];
-    return `The wheel ${called(names).wheel(wheelId)} was changed${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
+    return `Wheel ${called(names).wheel(wheelId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
   'wheel-read': ({ wheelId, moment, tyre, read, lateral, radial, dish, note }, names) => {
     const run = [
@@ -49,5 +49,5 @@ export const sentencesOfWheels: Sentences<
     return `${called(names).wheel(wheelId)} measured ${momentWords[moment]}, tyre ${tyre}: ${readCount(read)}${run.length > 0 ? `, ${run.join(', ')}` : ''}.${remark('Note', note)}`;
   },
   'wheel-taken-apart': ({ wheelId, why }, names) =>
-    `The wheel ${called(names).wheel(wheelId)} was taken apart.${remark('Why', why)}`,
+    `Wheel ${called(names).wheel(wheelId)} taken apart.${remark('Why', why)}`,
 };

@@ -57,60 +57,60 @@ export const sentencesOfWork: Sentences<
   | 'note-added'
 > = {
   'step-added': ({ bikeId, title, detail }, names) =>
-    `A step was put on the list of ${called(names).bike(bikeId)}: ${title}.${remark('Detail', detail)}`,
+    `Step added on ${called(names).bike(bikeId)}: ${title}.${remark('Detail', detail)}`,
   'step-described': ({ stepId, bikeId, title, detail }, names) =>
-    `On the list of ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was changed${title === undefined ? '' : `: ${title}`}.${remark('Detail', detail)}`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} edited${title === undefined ? '' : `, now “${title}”`}.${remark('Detail', detail)}`,
   'step-moved': ({ stepId, bikeId }, names) =>
-    `On the list of ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was moved to another place.`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} moved in the plan.`,
   'step-dropped': ({ stepId, bikeId, why, splitInto }, names) =>
-    `On the list of ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was taken out${splitInto?.length ? ` and ${countWords(splitInto.length, 'step')} put in its place` : ''}.${remark('Why', why)}`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} removed${splitInto?.length ? `, split into ${countWords(splitInto.length, 'step')}` : ''}.${remark('Why', why)}`,
   'step-skipped': ({ stepId, bikeId, why, jointId }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was left undone for now${jointId ? `; it is about ${called(names).joint(jointId)}` : ''}.${remark('Why', why)}`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} skipped${jointId ? `, joint ${called(names).joint(jointId)}` : ''}.${remark('Why', why)}`,
   'step-reopened': ({ stepId, bikeId, why }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} counts as not done again.${remark('Why', why)}`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} opened again.${remark('Why', why)}`,
   'step-opened': ({ stepId, bikeId }, names) =>
-    `Work on ${called(names).bike(bikeId)} came to ${called(names).step(stepId)}.`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} started.`,
   'step-done': ({ stepId, bikeId, measured, despite, note }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).step(stepId)} was done${measured ? `; measured ${quantityWords(measured)}` : ''}.${remark('Went on though a bond had not set', despite)}${remark('Note', note)}`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} done${measured ? `, measured ${quantityWords(measured)}` : ''}.${remark('Loaded before the bond had set', despite)}${remark('Note', note)}`,
   'wait-started': ({ bikeId, jointId, kind, title, waitMs }, names) =>
-    `On ${called(names).bike(bikeId)}${jointId ? `, ${called(names).joint(jointId)},` : ''} a wait of ${spanInWords(waitMs)} began, ${waitKindWords[kind]}: ${title}.`,
+    `${called(names).bike(bikeId)}${jointId ? `, ${called(names).joint(jointId)}` : ''}: timer started for ${spanInWords(waitMs)}, ${waitKindWords[kind]}: ${title}.`,
   'wait-ended': ({ waitId, bikeId, outcome, words }, names) => {
     const ended = {
-      looked: 'was over and looked at',
-      'cut-short': 'was cut short',
-      'no-longer-needed': 'was no longer needed',
+      looked: 'finished and checked',
+      'cut-short': 'ended early',
+      'no-longer-needed': 'ended, no longer needed',
     }[outcome];
-    return `On ${called(names).bike(bikeId)}, ${called(names).wait(waitId)} ${ended}.${remark('Seen', words)}`;
+    return `${called(names).bike(bikeId)}: ${called(names).wait(waitId)} ${ended}.${remark('Seen', words)}`;
   },
   'wait-changed': ({ waitId, bikeId, waitMs, why }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).wait(waitId)} was set to ${spanInWords(waitMs)} in all.${remark('Why', why)}`,
+    `${called(names).bike(bikeId)}: ${called(names).wait(waitId)} set to ${spanInWords(waitMs)} in all.${remark('Why', why)}`,
   'clock-moved': ({ bikeId, waitId, byMs }, names) =>
-    `The phone’s clock was moved ${byMs < 0 ? 'back' : 'forward'} by ${spanInWords(Math.abs(byMs))} while ${called(names).wait(waitId)} ran on ${called(names).bike(bikeId)}; its end was moved with it.`,
+    `${called(names).bike(bikeId)}: ${called(names).wait(waitId)} shifted with the phone’s clock, which was set ${byMs < 0 ? 'back' : 'forward'} by ${spanInWords(Math.abs(byMs))}.`,
   'tool-added': ({ name, minNm, maxNm, lastCheckMs, zone, note }) =>
-    `The tool ${name} was added${maxNm === undefined ? '' : `, ${minNm === undefined ? 'up to' : `${numberWords(minNm)} to`} ${numberWords(maxNm)} N·m`}${lastCheckMs === undefined ? ', never checked' : `, last checked ${dayWords(lastCheckMs, zone)}`}.${remark('Note', note)}`,
+    `Tool added: ${name}${maxNm === undefined ? '' : `, ${minNm === undefined ? 'up to' : `${numberWords(minNm)} to`} ${numberWords(maxNm)} N·m`}${lastCheckMs === undefined ? ', never checked' : `, last checked ${dayWords(lastCheckMs, zone)}`}.${remark('Note', note)}`,
   'tool-described': ({ toolId, name, lastCheckMs, droppedAtMs, zone, note, cleared }, names) => {
     const changes = [
-      ...(name === undefined ? [] : [`it is called ${name}`]),
-      ...(lastCheckMs === undefined ? [] : [`it was checked ${dayWords(lastCheckMs, zone)}`]),
-      ...(droppedAtMs ? [`it was dropped ${dayWords(droppedAtMs, zone)}`] : []),
+      ...(name === undefined ? [] : [`now called ${name}`]),
+      ...(lastCheckMs === undefined ? [] : [`checked ${dayWords(lastCheckMs, zone)}`]),
+      ...(droppedAtMs ? [`dropped ${dayWords(droppedAtMs, zone)}`] : []),
     ];
-    return `What is known of the tool ${called(names).tool(toolId)} was changed${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
+    return `Tool ${called(names).tool(toolId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
   'tool-put-away': ({ toolId, why }, names) =>
-    `The tool ${called(names).tool(toolId)} was put away.${remark('Why', why)}`,
+    `Tool ${called(names).tool(toolId)} put away.${remark('Why', why)}`,
   'tool-found-out': ({ toolId, why }, names) =>
-    `The tool ${called(names).tool(toolId)} was found to show wrong; the joints done with it since its last check are to be done again.${remark('Found', why)}`,
+    `Tool ${called(names).tool(toolId)} found out of calibration; the joints tightened with it since its last check need a re-check.${remark('Found', why)}`,
   'recheck-set': (entry, names) =>
-    `A re-check on ${called(names).bike(entry.bikeId)} was set, due ${dueText(entry)}: ${entry.title}.${remark('What to do', entry.instruction)}`,
+    `Re-check set on ${called(names).bike(entry.bikeId)}, due ${dueText(entry)}: ${entry.title}.${remark('What to do', entry.instruction)}`,
   'recheck-changed': (entry, names) =>
-    `On ${called(names).bike(entry.bikeId)}, ${called(names).recheck(entry.recheckId)} now falls due ${dueText(entry)}.${remark('Why', entry.why)}`,
+    `${called(names).bike(entry.bikeId)}: ${called(names).recheck(entry.recheckId)} postponed, now due ${dueText(entry)}.${remark('Why', entry.why)}`,
   'recheck-dropped': ({ recheckId, bikeId, why }, names) =>
-    `On ${called(names).bike(bikeId)}, ${called(names).recheck(recheckId)} was dropped.${remark('Why', why)}`,
+    `${called(names).bike(bikeId)}: ${called(names).recheck(recheckId)} removed.${remark('Why', why)}`,
   'recheck-answered': ({ recheckId, bikeId, jointId, partId, outcome, words }, names) => {
     const name = called(names);
     const at = jointId ? ` at ${name.joint(jointId)}` : partId ? ` on ${name.part(partId)}` : '';
-    const found = outcome === 'finding' ? 'something was found' : 'all was as it should be';
-    return `On ${name.bike(bikeId)}, ${name.recheck(recheckId)} was done${at}: ${found}.${remark('Words', words)}`;
+    const found = outcome === 'finding' ? 'problem found' : 'OK';
+    return `${name.bike(bikeId)}: ${name.recheck(recheckId)} done${at}: ${found}.${remark('Words', words)}`;
   },
   'note-added': ({ words, bikeId, partId, jointId, photoIds }, names) => {
     const name = called(names);

@@ -63,13 +63,13 @@ export const cutWords: Record<CutKind, { done: string; label: string }> = {
   turn: { done: 'turned', label: 'Turned' },
   tap: { done: 'tapped', label: 'Tapped' },
   bond: { done: 'bonded', label: 'Bonded' },
-  other: { done: 'permanently changed', label: 'Other' },
+  other: { done: 'changed', label: 'Other' },
 };
 
 export const outcomeWords: Record<Outcome, string> = {
-  held: 'it held',
-  moved: 'it moved before the target was reached',
-  turned: 'it had turned',
+  held: 'OK',
+  moved: 'moved before the target was reached',
+  turned: 'it has turned',
 };
 
 export const waitKindWords: Record<WaitKind, string> = {

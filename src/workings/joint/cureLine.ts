@@ -15,14 +15,14 @@ export const cureRefusals: Record<CureRefusal, string> = {
   'gap-wants-retaining-compound': 'The gap needs a retaining compound.',
   'gap-too-wide-for-grade': 'The gap is too wide for this grade.',
   'never-cures': 'In such a gap it never cures.',
-  'attacks-plastic': 'It can crack plastic: not for here.',
-  'needs-metal': 'It cures between metals only: here it stays liquid.',
+  'attacks-plastic': 'It can crack plastic: do not use it here.',
+  'needs-metal': 'It only cures between metals: here it stays liquid.',
 };
 /** What would help a cure along. */
 export const cureAdvices: Record<CureAdvice, string> = {
   'use-primer': 'A slow surface: primer would help.',
   'retaining-compound': 'A wide gap: a retaining compound would do better.',
-  'heat-resistant-grade': 'A disc brake runs hot here: a grade for heat would be right.',
+  'heat-resistant-grade': 'A disc brake runs hot here: use a high-temperature grade.',
   'warm-the-joint': 'Cool: warming the joint speeds it.',
 };
 
@@ -34,7 +34,7 @@ export function cureLine(facts: JointFacts, say: Saying): WorkingLine | undefine
     return lockerMeant
       ? {
           ...line,
-          text: 'Threadlocker is meant for it and not on yet: the bench asks for grade and surface.',
+          text: 'Threadlocker is planned and not applied yet: the bench asks for grade and surface.',
         }
       : undefined;
   const grade = lockers.find((row) => row.grade === locker.grade);

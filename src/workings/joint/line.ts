@@ -81,7 +81,7 @@ const asks = {
     'The list below tells the makes apart by what is seen on them: bolts, key, lockring.',
   ],
   'property-class': [
-    'Mark on the screw head',
+    'Grade on the screw head',
     'Raised or stamped on the head: 8.8, 10.9, 12.9, A2-70; or that there is none.',
   ],
   female: ['What it is screwed into', 'A magnet at the mouth of the hole, or the part maker’s document.'],

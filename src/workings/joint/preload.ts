@@ -28,11 +28,13 @@ import { toolError } from './toolError.ts';
 
 /** Why no preload is computed, and what to go by. */
 export const preloadRefusals: Record<PreloadRefusal, string> = {
-  'aluminium-screw': 'No strength table holds for aluminium screws. Only the mark on the part counts.',
-  'titanium-screw': 'No strength table holds for titanium screws. Only the mark on the part counts.',
+  'aluminium-screw':
+    'No strength table holds for aluminium screws. Only the figure printed on the part counts.',
+  'titanium-screw':
+    'No strength table holds for titanium screws. Only the figure printed on the part counts.',
   'unknown-screw': 'Bolt material not recorded.',
   'dry-stainless-on-stainless':
-    'Dry stainless in stainless seizes at no friction one could name. Grease it, then write that down.',
+    'Dry stainless in stainless seizes, so no friction figure holds. Grease it, then log that.',
   'titanium-on-titanium': 'Titanium in titanium seizes without a paste meant for it.',
   'plastic-thread': 'A thread in plastic creeps away from any preload.',
 };
@@ -66,7 +68,7 @@ export function jointPreload(facts: JointFacts): JointPreload {
     text,
     missing: lacks,
   });
-  if (facts.screws.length === 0) return refused('Nothing is screwed here.');
+  if (facts.screws.length === 0) return refused('No bolts here.');
   const screw = onlyScrew(facts.screws);
   if (!screw) return refused('Not computed: screws of several sizes share the joint.');
   const thread = threadNamed(screw.thread);
@@ -144,8 +146,8 @@ function useVerdict(use: PreloadUse['verdict'], head: ReturnType<typeof classesO
   const words = useWords[use];
   if (head === 'marked' || (head === 'unmarked' && words.tone !== 'good')) return words;
   return head === 'unmarked'
-    ? { tone: 'care', word: 'Unmarked: its class is a guess' }
-    : { tone: 'care', word: 'Mark on the head not known' };
+    ? { tone: 'care', word: 'No grade on it: its class is a guess' }
+    : { tone: 'care', word: 'Grade on the head not known' };
 }
 
 /** How far up its proof load a screw may be. */

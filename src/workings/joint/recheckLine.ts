@@ -18,13 +18,13 @@ export const recheckVerdicts: Record<RecheckVerdict, LineVerdict> = {
 /** What was read. */
 export const recheckReasons: Record<RecheckReason, string> = {
   'reached-without-moving': 'The target was reached without movement; a stuck bolt would show the same',
-  'moved-close-to-target': 'It moved close below the target, as bedding in explains',
+  'moved-close-to-target': 'It moved close below the target, which bedding in explains',
   'moved-well-short': 'It moved well short of the target, more than bedding in explains',
   'moved-at-less-than-half': 'It moved at less than half of the target',
   'turns-freely': 'It turned freely',
-  'loosening-torque-sound': 'It gave in where a sound joint does',
-  'loosening-torque-low': 'It gave in somewhat early',
-  'loosening-torque-less-than-half': 'It gave in at less than half',
+  'loosening-torque-sound': 'It broke loose where a sound joint does',
+  'loosening-torque-low': 'It broke loose somewhat early',
+  'loosening-torque-less-than-half': 'It broke loose at less than half',
   'mark-lines-up': 'The paint mark lines up',
   'mark-has-moved': 'The paint mark has moved',
 };
@@ -46,7 +46,7 @@ export function recheckLine(facts: JointFacts, say: Saying): WorkingLine | undef
   if (!found)
     return {
       ...line,
-      text: 'Not read: nothing says what it was tightened to.',
+      text: 'Not computed: no applied torque is logged.',
       missing: [missing('applied')],
     };
   const { verdict, reason, preloadLeft, working } = readRecheck(found);

@@ -120,7 +120,7 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
       {
         ...line,
         text: 'Not computed: a shim that is not slit may keep the force of the clamp to itself.',
-        verdict: { tone: 'stop', word: 'Nothing vouches for its grip' },
+        verdict: { tone: 'stop', word: 'Its grip is not known' },
         raises: [raiseText({ lever: 'slit-the-shim', gain: 'from-nothing' }, say)],
       },
     ];
@@ -159,9 +159,7 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
     text: `${bandText(ratio, say)} times the ${say.number(demand.nm, 0)} N·m asked of it`,
     verdict: margins[verdict],
     raises: raises(facts, tubeMm, say),
-    warnings: [
-      'A test load is a yardstick for parts on sale: it is never a tightening torque, nor to be tried.',
-    ],
+    warnings: ['A test load is for comparing parts on sale. It is not a tightening torque; do not try it.'],
     working: { ...marginWorking(slipNm, demand.nm, demand.source), known },
   });
   return lines;
@@ -201,7 +199,7 @@ function riderLine(facts: JointFacts, say: Saying): { nm: number; line: WorkingL
           given('rise', bar.riseMm, 'mm'),
           given('reach', bar.reachMm, 'mm'),
         ],
-        source: 'statics; the force is a judgement of this project',
+        source: 'statics; the force is our suggestion',
         known: 'proposal',
       },
     },

@@ -30,10 +30,10 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
   if (changed)
     return {
       ...line,
-      text: target ? `Written down before the change, from: ${target.source}. ${changed}` : changed,
+      text: target ? `Logged before the change, from: ${target.source}. ${changed}` : changed,
       verdict: { tone: 'stop', word: 'No published value' },
     };
-  if (!target) return { ...line, text: 'No torque is written down.', missing: [missing('torque')] };
+  if (!target) return { ...line, text: 'No torque is logged.', missing: [missing('torque')] };
   const { loNm, hiNm, source, byMaker, othersNm } = target;
   const inputs = [
     given('ruling figure', loNm === hiNm ? loNm : { lo: loNm, mid: (loNm + hiNm) / 2, hi: hiNm }, 'N·m'),
@@ -48,7 +48,7 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
       unit: 'N·m',
       formula: 'the part makers’ figures first, the lowest of equal standing',
       inputs,
-      source: `${source}; both parts have to bear it (common practice, no source)`,
+      source: `${source}; both parts must withstand it (common practice, no source)`,
       known: byMaker ? 'seen' : 'proposal',
     },
   };
@@ -56,7 +56,7 @@ export function targetLine(facts: JointFacts, say: Saying): WorkingLine {
 
 /** Why a torque inside a band is still no ground to be content. */
 const doubtsInside = {
-  weak: { tone: 'care', word: 'Inside a band that only advises' },
+  weak: { tone: 'care', word: 'Inside a band that is advice only' },
   thread: { tone: 'care', word: 'Inside a band that names no thread' },
   screw: { tone: 'care', word: 'Inside a band for steel screws' },
 } as const;
@@ -86,7 +86,7 @@ const bandOf = ({ loNm, hiNm }: { loNm: number; hiNm: number }) => ({
   hi: hiNm,
 });
 const printText = ({ loNm, hiNm, origin }: BandPrint, say: Saying): string =>
-  `${say.torque(loNm, hiNm)} (${origin.document ? 'printed document' : 'advises only'})`;
+  `${say.torque(loNm, hiNm)} (${origin.document ? 'printed document' : 'advice only'})`;
 
 /**
  * Torques printed elsewhere for this very make of joint. Matched by kind, thread and make: where one of them is not
@@ -116,7 +116,9 @@ export function publishedLine(facts: JointFacts, say: Saying): WorkingLine | und
     ...line,
     text: `${row.variant}: ${row.prints.map((print) => printText(print, say)).join('; ')}`,
     ...(nm === undefined ? {} : { verdict: verdictOf(row, screw, nm) }),
-    warnings: [`To compare with, never in place of the mark on the part. ${strengths[strengthOf(row)]}.`],
+    warnings: [
+      `To compare with, never in place of the figure printed on the part. ${strengths[strengthOf(row)]}.`,
+    ],
     working: {
       result: bandOf(shown),
       unit: 'N·m',
@@ -136,5 +138,5 @@ const askWords = {
 const strengths: Record<BandStrength, string> = {
   A: 'Documents of two origins or more print it',
   B: 'One origin prints it',
-  C: 'No document prints it: it advises only',
+  C: 'No document prints it: advice only',
 };

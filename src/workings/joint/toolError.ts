@@ -47,5 +47,5 @@ export function toolError(
   if (own !== undefined) return { share, source: 'papers of the tool', known: 'seen' };
   return row
     ? { share, source: row.source, known: row.known }
-    : { share, source: 'kind of tool not written down, widest class taken', known: 'proposal' };
+    : { share, source: 'kind of tool not logged, widest class taken', known: 'proposal' };
 }

@@ -30,7 +30,7 @@ function checkWarnings(tool: ToolFacts, nowMs: number, say: Saying): string[] {
     'never-checked': ['It was never checked.'],
   }[state];
   return [
-    ...(tool.foundOut ? ['It was found to show wrong since its last check: take another tool.'] : []),
+    ...(tool.foundOut ? ['It was found out of calibration since its last check: take another tool.'] : []),
     ...(tool.dropped ? ['It was dropped since its last check.'] : []),
     ...words,
   ];

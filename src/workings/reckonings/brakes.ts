@@ -34,7 +34,7 @@ const mount: Reckoning = {
   asks: [
     lengthAsked('native', 'Rotor the mount takes bare', [120, 230]),
     lengthAsked('rotor', 'Rotor', [120, 230], {
-      hint: `Sizes one meets: ${rotorSizes.map(({ diameterMm }) => diameterMm).join(', ')} mm.`,
+      hint: `Usual sizes: ${rotorSizes.map(({ diameterMm }) => diameterMm).join(', ')} mm.`,
     }),
     lengthAsked('adapter', 'Adapter at hand: + on the rotor size', [0, 100], {
       first: '0',
@@ -109,7 +109,7 @@ const wear: Reckoning = {
     }),
     lengthAsked('minimum', 'Minimum printed on it', [0.5, 4], {
       optional: true,
-      hint: `Marks read on rotors: ${rotorMinimums.map(({ minimumMm }) => minimumMm).join(', ')} mm.`,
+      hint: `Minimums seen on rotors: ${rotorMinimums.map(({ minimumMm }) => minimumMm).join(', ')} mm.`,
     }),
     lengthAsked('unused', 'Its thickness where no pad runs', [0.5, 4], { optional: true }),
     lengthAsked('pad', 'Pad, without its plate', [0, 6], { optional: true }),
@@ -265,7 +265,7 @@ const stopping: Reckoning = {
         },
       ],
       remarks: [
-        'A yardstick for bikes on sale, not a test for the road.',
+        'For comparing with bikes on sale, not a test for the road.',
         ...(corrected.ok
           ? []
           : ['The speed is too far off for the distance to be corrected; only decelerations compare.']),

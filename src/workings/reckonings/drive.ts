@@ -62,7 +62,7 @@ const gearing: Reckoning = {
 const chain: Reckoning = {
   id: 'chain-length',
   label: 'Chain length',
-  about: 'Links for a distance between the axles, or where the axle stands for a chain you have.',
+  about: 'Links for a distance between the axles, or where the axle sits for a chain you have.',
   group: 'Drive',
   asks: [
     ringAsked,
@@ -91,7 +91,7 @@ const chain: Reckoning = {
         ...(pitches === undefined
           ? []
           : [
-              { label: 'Axle stands at, taut', working: axleFromPitchesWorking(drive, pitches) },
+              { label: 'Axle at, taut', working: axleFromPitchesWorking(drive, pitches) },
               { label: 'Set the axle at, with slack', working: axleSettingWorking(drive, pitches) },
             ]),
       ],

@@ -46,7 +46,7 @@ export const torqueFromFriction: Reckoning = {
     },
     {
       key: 'class',
-      label: 'Mark on the head',
+      label: 'Grade on the head',
       options: propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
       first: '8.8',
     },

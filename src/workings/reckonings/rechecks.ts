@@ -126,7 +126,7 @@ const recheck: Reckoning = {
       label: 'How it was looked at',
       options: [
         { value: 'tightening', label: 'Pulled towards the target' },
-        { value: 'loosening', label: 'Read where it gave in, loosening' },
+        { value: 'loosening', label: 'Read where it broke loose, loosening' },
       ],
       first: 'tightening',
     },
@@ -150,7 +150,7 @@ const recheck: Reckoning = {
     const movedAtNm = given.maybe('moved');
     const loosening = given.choice('way') === 'loosening';
     if (loosening && movedAtNm === undefined)
-      return { ok: false, reason: 'Loosening always moves it: type where it gave in.' };
+      return { ok: false, reason: 'Loosening always moves it: type where it broke loose.' };
     const reading = readRecheck(
       loosening
         ? {

@@ -63,7 +63,7 @@ const boltCircle: Reckoning = {
 const ringChainline: Reckoning = {
   id: 'ring-chainline',
   label: 'Chainline of a ring',
-  about: 'Where a ring stands, by a ruler from the seat tube.',
+  about: 'Where a ring sits, by a ruler from the seat tube.',
   group: 'Drive',
   asks: [
     lengthAsked('tube', 'Outside of the seat tube', [20, 80]),

@@ -46,8 +46,8 @@ const threadAsked: ChoiceAsked = {
 };
 const classAsked: ChoiceAsked = {
   key: 'class',
-  label: 'Mark on the head',
-  hint: 'No mark: take the first, the weakest an unmarked steel screw may be; A2-50 for stainless.',
+  label: 'Grade on the head',
+  hint: 'No grade: take the first, the weakest a steel screw without one may be; A2-50 for stainless.',
   options: propertyClasses.map((row) => ({ value: row.propertyClass, label: row.propertyClass })),
   first: '8.8',
 };
@@ -142,7 +142,7 @@ const preload: Reckoning = {
 const torqueFromPreload: Reckoning = {
   id: 'torque-from-preload',
   label: 'Torque from preload',
-  about: 'Which torque raises a preload. It never stands in for the mark on a part.',
+  about: 'Which torque raises a preload. It never replaces the figure printed on a part.',
   group: 'Screws',
   asks: [forceAsked('preload', 'Preload wanted', [50, 200_000]), threadAsked, ...frictionPair],
   compute(given) {

@@ -19,7 +19,7 @@ export function readLater(): void {
       await page.getByText(/^\d+ found in \d+ entries\.$/).waitFor();
       await page.getByLabel('Find words').fill('4,1');
       await page.getByText(/^1 found in/).waitFor();
-      await page.getByRole('button', { name: /Stem on steerer.*it moved.*4,1 N·m/ }).waitFor();
+      await page.getByRole('button', { name: /Stem on steerer.*moved before.*4,1 N·m/ }).waitFor();
       await page.getByLabel('Find words').fill('');
       await choose(page, 'Part', 'every part');
       await page.getByLabel('Find words').fill('creak uphill');

@@ -157,8 +157,8 @@ export function released(): void {
     test('[L1] hand-tight axle nuts stop the signature, and the sentence names them; [J4] nothing is written', async () => {
       const before = await journal(page);
       await sign();
-      await alert('Not signed. Mend these first:').waitFor();
-      const reasons = await alert('Not signed. Mend these first:').getByRole('listitem').allTextContents();
+      await alert('Not signed. Fix these first:').waitFor();
+      const reasons = await alert('Not signed. Fix these first:').getByRole('listitem').allTextContents();
       expect(reasons.toSorted()).toEqual([
         'Front axle nuts: hand-tight only',
         'Rotor on hub: threadlocker not cured',
@@ -186,7 +186,7 @@ export function released(): void {
       const words = release?.open.map((item) => item.words).toSorted();
       expect(words).toEqual([
         'Brake not bedded in: Rotor on hub',
-        'Saddle rails: torque without a source',
+        'Saddle rails: torque target without a source',
         'Step skipped: Bell on bar, fit: Part not here yet',
       ]);
       const signed = await unfold(page, 'Signed so far');

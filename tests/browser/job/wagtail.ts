@@ -115,7 +115,7 @@ export async function typePart(page: Page, part: PartTyped, then: 'open' | 'next
   }
   await press(page, then === 'open' ? 'Add it' : 'Add it, then another', true);
   if (then === 'open') await page.getByRole('heading', { level: 1, name: part.name }).waitFor();
-  else await page.getByText(`${part.name} is added. The next one:`).waitFor();
+  else await page.getByText(`${part.name} added. The next one:`).waitFor();
 }
 
 /** Writes a joint down through its form, and comes to its page. */

@@ -125,7 +125,7 @@ export function planned(): void {
 
       await change(/^Change step 1: Front tyre on rim/);
       await press(page, 'Move down');
-      await page.getByText(/^Step 2 of 16, behind “Rotor on hub: fit”/).waitFor();
+      await page.getByText(/^Step 2 of 16, after “Rotor on hub: fit”/).waitFor();
       await page.keyboard.press('Escape');
 
       const lines = await planLines(page);

@@ -44,7 +44,7 @@ async function typePart(page: Page, dice: Dice, { bikes }: Known, kept: Acknowle
   await page.getByLabel('Name', { exact: true }).pressSequentially(name, { delay: 4 });
   await page.getByLabel('Kind', { exact: true }).selectOption({ index: 1 });
   await page.getByRole('button', { name: 'Add it, then another', exact: true }).click();
-  await page.getByText(`${name} is added. The next one:`).waitFor();
+  await page.getByText(`${name} added. The next one:`).waitFor();
   kept.promise({ type: 'part-added', name });
 }
 

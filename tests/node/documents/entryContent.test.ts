@@ -18,7 +18,7 @@ const printed: Record<string, RegExp> = {
   worker: /the builder/,
   approval: /the whole build/,
   data: /5 N·m, printed on the part, Stem \(P-002\), face plate/,
-  inspection: /check before riding: Front wheel \(7 points\).*Cranks \(6 points, 1 not as it should be\)/,
+  inspection: /check before riding: Front wheel \(7 points\).*Cranks \(6 points, 1 not OK\)/,
   'inspection-date': /3 May 2026 at 11:00/,
   'time-then': /1 ride, 8 km, 30 minutes/,
   signer: /the builder/,

@@ -75,13 +75,13 @@ test('a cure stands on the sheet as its wait stands: longer for the cold, or cut
   await done(logbook, { type: 'change-wait', waitId, waitMs: 48 * HOUR_MS, why: 'cold in here' });
   const lockerAt = async (atMs: number) => textsOf(sheetLines(await asBuilt(atMs), circumstances), 'Locker');
   const fromMs = clock.nowMs;
-  expect(await lockerAt(fromMs + 30 * HOUR_MS)).toEqual([
-    expect.stringMatching(/to be left until 5 May 2026/),
-  ]);
+  expect(await lockerAt(fromMs + 30 * HOUR_MS)).toEqual([expect.stringMatching(/curing until 5 May 2026/)]);
   expect(await lockerAt(fromMs + 49 * HOUR_MS)).toEqual([expect.stringMatching(/cured since 5 May 2026/)]);
   clock.nowMs += 2 * HOUR_MS;
   await done(logbook, { type: 'end-wait', waitId, outcome: 'cut-short' });
-  expect(await lockerAt(fromMs + 49 * HOUR_MS)).toEqual([expect.stringMatching(/cure cut short 3 May 2026/)]);
+  expect(await lockerAt(fromMs + 49 * HOUR_MS)).toEqual([
+    expect.stringMatching(/cure ended early 3 May 2026/),
+  ]);
   logbook.close();
 });
 
@@ -95,7 +95,7 @@ test('target, applied and found stand as three values, each as it was typed', as
     movedAt: typed('4,1', 'N.m'),
   });
   const lines = sheetLines(await asBuilt(clock.nowMs), circumstances);
-  expect(textsOf(lines, 'Data used')[0]).toContain('5 N·m, printed on the part');
+  expect(textsOf(lines, 'Target')[0]).toContain('5 N·m, printed on the part');
   expect(textsOf(lines, 'Work done')[0]).toContain('5,2 N·m');
   expect(textsOf(lines, 'Found')[0]).toContain('moved before the target was reached at 4,1 N·m');
   // 43.11: later work ends what an earlier signature said.

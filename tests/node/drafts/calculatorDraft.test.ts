@@ -35,8 +35,8 @@ describe('the form of a working', () => {
     ['words', { torque: 'five' }, /digits/],
     ['two separators', { torque: '1.234,5' }, /One comma/],
     ['a torque of no bicycle', { torque: '4000' }, /Between 0.1 and 400 N·m/],
-    ['a length in newton metres', { lever: '210 Nm' }, /something else/],
-    ['less than nothing', { lever: '-5' }, /Cannot be negative/],
+    ['a length in newton metres', { lever: '210 Nm' }, /Wrong unit here/],
+    ['less than nothing', { lever: '-5' }, /Enter 0 or more/],
   ])('says what is wrong with %s, at the field', (_name, texts, words) => {
     const read = readFilled(wrench, filled({ ...whole, ...texts }));
     expect(read.ok ? '' : Object.values(read.wrong).join()).toMatch(words);
@@ -54,7 +54,7 @@ describe('the form of a working', () => {
     const spokes = asksOf('spoke-length');
     const first = firstFilled(spokes, []);
     const read = readFilled(spokes, { ...first, texts: { ...first.texts, holes: '16,5' } });
-    expect(read).toMatchObject({ ok: false, wrong: { holes: 'A whole number is wanted here.' } });
+    expect(read).toMatchObject({ ok: false, wrong: { holes: 'Type a whole number.' } });
   });
 
   test('reads a frost in either unit of temperature', () => {

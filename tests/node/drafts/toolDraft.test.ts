@@ -52,6 +52,6 @@ describe('the form of a tool', () => {
 
   test('the scale is told in the unit chosen', () => {
     expect(scaleText({ minNm: 2, maxNm: 24 }, 'N.m')).toBe('2 to 24 N·m');
-    expect(scaleText({}, 'N.m')).toBe('Scale not written down');
+    expect(scaleText({}, 'N.m')).toBe('Scale not known');
   });
 });

@@ -86,7 +86,7 @@ describe('a size no such part has, kept as it was typed', () => {
     ];
     const { toMeasure, findings, fitting } = checkPile(pile);
     expect(toMeasure.map(({ because }) => because)).toEqual([
-      'The outside diameter is written down as 286 mm, which cannot be. Such parts have 20 to 39 mm. Perhaps 28.6 mm was meant.',
+      'The outside diameter is entered as 286 mm, which cannot be. Such parts have 20 to 39 mm. Perhaps 28.6 mm was meant.',
       'The steerer has no size yet.',
     ]);
     expect([...findings, ...fitting]).toEqual([]);

@@ -106,7 +106,7 @@ describe('a compound in a bore', () => {
     expect(fit?.interferenceMm.lo).toBeCloseTo(-0.14, 9);
     expect(gapOf({ diameters: { bore: mm(40.08), outside: mm(40) } })).toBeCloseTo(0.08, 9);
     expect(fitText({ diameters: { bore: mm(29.9), outside: mm(30) } })).toBe(
-      'interference 0.1 mm, 0.04 to 0.16 mm as interference: holds by press',
+      'interference 0.10 mm, 0.04 to 0.16 mm as interference: holds by press',
     );
     expect(fitText({})).toBeUndefined();
     const { logbook, clock } = await aSleeve();
@@ -161,7 +161,7 @@ describe('a bond that has not set', () => {
     const waitId = on?.type === 'locker-applied' ? on.waitId : '';
     await done(logbook, { type: 'end-wait', waitId, outcome: 'cut-short' });
     expect(await logbook.run(cups)).toMatchObject({ refused: 'bond-not-set' });
-    expect(await stopping(logbook)).toEqual(['Sleeve in the shell: cure cut short']);
+    expect(await stopping(logbook)).toEqual(['Sleeve in the shell: cure ended early']);
     await done(logbook, { ...cups, jointId: 'post', bolts: 1, applied: nm(6) });
     logbook.close();
   });
@@ -193,7 +193,7 @@ describe('a bond that has not set', () => {
 
   test('[T9] a bond that was never made stops a release', async () => {
     const { logbook } = await aSleeve();
-    expect(await stopping(logbook)).toEqual(['Sleeve in the shell: no retaining compound put on']);
+    expect(await stopping(logbook)).toEqual(['Sleeve in the shell: no retaining compound applied']);
     logbook.close();
   });
 });

@@ -113,7 +113,7 @@ describe('fresh threadlocker', () => {
       'medium, on steel, without primer, at 22 °C, put on 3 May 2026 at 09:00, replaced since',
     );
     expect(text).toContain(
-      'high, on stainless, with primer, at 12 °C, put on 8 May 2026 at 09:05, to be left until',
+      'high, on stainless, with primer, at 12 °C, put on 8 May 2026 at 09:05, curing until',
     );
     logbook.close();
   });
@@ -125,7 +125,7 @@ describe('a bond that is gone', () => {
     await done(logbook, { type: 'find-torque', jointId, outcome: 'turned', way: 'mark' });
     clock.nowMs += MINUTE;
     await torque(logbook, jointId);
-    const broken = 'Stem on steerer: moved at a re-check, threadlocker not put on again since';
+    const broken = 'Stem on steerer: moved at a re-check, threadlocker not re-applied since';
     expect(await openWords(logbook, bikeId)).toMatchObject([{ words: broken, blocks: true }]);
     // A later look that finds everything as it was does not mend the bond.
     clock.nowMs += DAY;
@@ -143,7 +143,7 @@ describe('a bond that is gone', () => {
     await torque(logbook, jointId, 5.5);
     expect(await openWords(logbook, bikeId)).toMatchObject([
       {
-        words: 'Stem on steerer: tightened again after its cure, threadlocker not put on again since',
+        words: 'Stem on steerer: tightened again after its cure, threadlocker not re-applied since',
         blocks: true,
       },
     ]);

@@ -82,7 +82,7 @@ describe('what a bike has not got', () => {
     await part(logbook, 'caliper', 'caliper', 'front');
     expect(await logbook.run(sign)).toMatchObject({
       refused: 'must-not-be-deferred',
-      about: 'Pre-ride check not done: Front wheel: front brake, fitted since it was looked at',
+      about: 'Pre-ride check not done: Front wheel: front brake, fitted since the check',
     });
     logbook.close();
   });
@@ -93,7 +93,7 @@ describe('what a bike has not got', () => {
     await lookOver(logbook, clock, 'front-tyre');
     expect(await logbook.run(sign)).toMatchObject({ about: 'Not fitted: front tyre' });
     await lookOver(logbook, clock, 'front-brake', 'rear-brake');
-    expect(await logbook.run(sign)).toMatchObject({ about: 'No brake at all: neither wheel has one' });
+    expect(await logbook.run(sign)).toMatchObject({ about: 'No brake at all on either wheel' });
     await done(logbook, {
       ...{ type: 'add-part', partId: 'hub', place: { on: 'bike', bikeId: 'b1' }, label: 'hub', name: 'hub' },
       ...{ kind: 'rear-hub', origin: 'found' },

@@ -58,7 +58,7 @@ describe.each(['Pacific/Apia', 'America/Santiago', 'Asia/Kolkata', 'UTC'])('in %
     clock.nowMs = at(7, 0, 4);
     await look();
     await look();
-    expect(shown).toEqual(['The wait is over: Paint']);
+    expect(shown).toEqual(['Timer ended: Paint']);
     logbook.close();
   });
 });

@@ -114,10 +114,10 @@ describe('the release gate', () => {
     const glue = { type: 'start-wait', bikeId: 'b1', kind: 'adhesive', waitMs: 24 * HOUR } as const;
     await done(logbook, { ...glue, waitId: 'w1', title: 'Sleeve in the frame' });
     await done(logbook, { ...glue, waitId: 'w2', title: 'Cup', jointId: 'j' });
-    expect(await stopping(logbook)).toEqual(['Still waiting: Sleeve in the frame', 'Still waiting: Cup']);
+    expect(await stopping(logbook)).toEqual(['Timer running: Sleeve in the frame', 'Timer running: Cup']);
     await done(logbook, { type: 'end-wait', waitId: 'w2', outcome: 'cut-short' });
     clock.nowMs += 25 * HOUR;
-    expect(await stopping(logbook)).toEqual(['Stem on steerer: the time of its adhesive was cut short']);
+    expect(await stopping(logbook)).toEqual(['Stem on steerer: its adhesive timer was ended early']);
     await done(logbook, { ...glue, waitId: 'w3', title: 'Cup again', jointId: 'j' });
     clock.nowMs += 25 * HOUR;
     expect(await stopping(logbook)).toEqual([]);
@@ -132,7 +132,7 @@ describe('the release gate', () => {
       ...{ type: 'apply-locker', stepId: 's', grade: 'medium', surface: 'steel', primer: false },
       waitMs: 24 * HOUR,
     });
-    expect(await stopping(logbook)).toEqual(['Still waiting: Lever screw']);
+    expect(await stopping(logbook)).toEqual(['Timer running: Lever screw']);
     clock.nowMs += 25 * HOUR;
     expect(await stopping(logbook)).toEqual([]);
     logbook.close();

@@ -390,7 +390,7 @@ describe('release', () => {
         { type: 'mark-seal', jointId: 'b1-j1', mark: seated('uneven') },
         { type: 'mark-seal', jointId: 'b1-j1', mark: { mark: 'verdict', verdict: 'holds' } },
       ],
-      'Rear tyre: bead line uneven when it was last seated',
+      'Rear tyre: bead line uneven when last seated',
     ],
     [
       'adhesive that has not set on a joint that matters',
@@ -401,7 +401,7 @@ describe('release', () => {
           ...{ title: 'Epoxy', waitMs: MINUTE },
         } as Command,
       ],
-      'Still waiting: Epoxy',
+      'Timer running: Epoxy',
     ],
   ])('[L1] no release while there is %s', async (_what, joint, commands, words) => {
     const { logbook, clock } = await openTestLogbook();

@@ -93,7 +93,7 @@ test('what rides alone make due gets a latest-by date, and the event says that i
   expect(Math.abs((at?.getTime() ?? 0) - clock.nowMs - 14 * 24 * HOUR_MS)).toBeLessThan(24 * HOUR_MS);
   expect(event?.summary).toBe('Bike b1: Look at the braze');
   expect(event?.description).toContain('In 2 rides, if that comes sooner.');
-  expect(event?.description).toContain('The date is a guess');
+  expect(event?.description).toContain('The date is estimated');
   logbook.close();
 });
 

@@ -25,7 +25,7 @@ describe('noticeOf', () => {
     [{}, { title: 'Magpie', body: 'Re-check the seal: Rear tyre on rim', href: '#/seal/j1' }],
     [
       { kind: 'cure', title: 'medium' },
-      { body: 'Cured by the clock: medium', href: '#/bike/b1/w1' },
+      { body: 'Curing time over: medium', href: '#/bike/b1/w1' },
     ],
     [
       { is: 'recheck', kind: 'retorque', title: 'Stem', id: 'r1' },
@@ -33,7 +33,7 @@ describe('noticeOf', () => {
     ],
     [
       { is: 'defect', kind: 'ride-limited', title: 'Bell', id: 'd1' },
-      { body: 'A limit has come: Bell', href: '#/bike/b1/d1' },
+      { body: 'Limit reached: Bell', href: '#/bike/b1/d1' },
     ],
   ])('%j', (change, notice) => expect(noticeOf({ ...line, ...change })).toMatchObject(notice));
 
@@ -99,7 +99,7 @@ describe('[R1] announced once', () => {
       if (notice.body.endsWith('one')) throw new TypeError('not allowed');
       shown.push(notice.body);
     });
-    expect(shown).toEqual(['The wait is over: two']);
+    expect(shown).toEqual(['Timer ended: two']);
     expect(await logbook.read('due', { untilMs: clock.nowMs })).toHaveLength(2);
     logbook.close();
   });
@@ -131,7 +131,7 @@ test('a notice, the due list and the bike name a joint as it is named today', as
   clock.nowMs += 2000;
   const bodies: string[] = [];
   await announceDue(logbook, ({ body }) => void bodies.push(body));
-  expect(bodies).toEqual(['Cured by the clock: Stem clamp']);
+  expect(bodies).toEqual(['Curing time over: Stem clamp']);
   expect(await logbook.read('due', { untilMs: clock.nowMs })).toMatchObject([{ title: 'Stem clamp' }]);
   expect((await logbook.read('bike', { bikeId }))?.waits).toMatchObject([{ title: 'Stem clamp' }]);
   logbook.close();

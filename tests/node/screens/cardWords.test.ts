@@ -84,7 +84,7 @@ describe('the mark of a joint', () => {
       },
       { state: 'done', word: '5,2 N·m' },
     ],
-    ['a tyre on its rim', { kind: 'bead', fasteners: [] }, { state: undefined, word: 'No torque wanted' }],
+    ['a tyre on its rim', { kind: 'bead', fasteners: [] }, { state: undefined, word: 'No torque needed' }],
     ['a bearing without a torque', { kind: 'bottom-bracket' }, { state: undefined }],
     [
       'a bearing with a torque asked for',

@@ -18,7 +18,7 @@ test('a seal: the bike, then the thing', () => {
 });
 
 test('what cures by the clock asks for no look', () =>
-  expect(calendarWords({ ...seal, kind: 'cure' }, 'km').description).toMatch(/^Cured by the clock\./));
+  expect(calendarWords({ ...seal, kind: 'cure' }, 'km').description).toMatch(/^Curing time over\./));
 
 test('a tool has no bike', () =>
   expect(
@@ -30,7 +30,7 @@ test('with a date as well, rides only come sooner; without one the date is a gue
   expect(calendarWords(check, '[mi_i]').description).toContain('In 1 ride or 10 mi, if that comes sooner.');
   expect(calendarWords(check, 'km').description).not.toContain('guess');
   const { dueAtMs: _dueAtMs, ...undated } = check;
-  expect(calendarWords(undated, 'km').description).toContain('The date is a guess');
+  expect(calendarWords(undated, 'km').description).toContain('The date is estimated');
 });
 
 test.each([

@@ -27,7 +27,7 @@ describe('what is wrong with the logbook', () => {
     [{ ...whole, noEntry: [4, 5] }, '2 lines of the journal damaged', 'saved copy'],
     [{ ...whole, rows: ['bike/b1'] }, '1 row not as the journal says', 'sorting'],
     [{ ...whole, places: ['e1', 'e2'] }, '2 entries not found in the history', 'sorting'],
-    [{ ...whole, versionLost: true }, 'The note is missing which version sorted the logbook', 'sorting'],
+    [{ ...whole, versionLost: true }, 'Not known which version of the app sorted the logbook', 'sorting'],
     [{ ...whole, photosMissing: ['p1'] }, '1 photo missing', 'saved copy'],
     [{ ...whole, unfoldable: 'why' }, 'The journal cannot be sorted: why', 'second copy'],
   ])('in the store: %j', (store, words, by) => {
@@ -36,7 +36,7 @@ describe('what is wrong with the logbook', () => {
 
   test.each([
     [{ ...same, missing: ['e1'], missingPhotos: ['p1'] }, 'Only in the second copy: 1 entry and 1 photo'],
-    [{ ...same, differingPhotos: ['p1', 'p2'] }, 'Other than in the second copy: 2 photos'],
+    [{ ...same, differingPhotos: ['p1', 'p2'] }, 'Different in the second copy: 2 photos'],
     [{ ...same, unreadable: 1 }, '1 line of the second copy unreadable'],
   ])('against the second copy: %j', (copy, words) => {
     expect(flawsOf(whole, copy).map((flaw) => flaw.words)).toEqual([words]);

@@ -53,7 +53,7 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
               icon="drop"
               disabled={!command}
               under={
-                command ? `Starts a wait of ${spanText(command.waitMs)}` : 'Choose grade and surface first'
+                command ? `Starts a timer of ${spanText(command.waitMs)}` : 'Choose grade and surface first'
               }
               onPress={put}
             >

@@ -46,7 +46,7 @@ function Cure({ draft, nearDiscBrake, gapMm }: Pick<LockerFormProps, 'draft' | '
         label="Curing time"
         value={String(waitHours)}
         unit="h"
-        source={`By the curves it holds a ride after ${hours(rideHours)} and is ${full}. The curves are remembered, not measured: so the longer end, and never less than a day.`}
+        source={`By the curves it holds a ride after ${hours(rideHours)} and is ${full}. The curves are unverified, so the longer time is used, and never less than a day.`}
       />
       {advice.map((each) => (
         <p key={each} class="far">
@@ -78,7 +78,7 @@ export function LockerForm({
         {!screwed && (
           <p class="far">
             {gapMm === undefined
-              ? 'Bore and outside are not measured: the widest gap is counted. Measure both at the joint.'
+              ? 'Bore and outside are not measured: the widest gap is assumed. Measure both at the joint.'
               : `Gap by the measured diameters: ${numberText(Math.max(0, gapMm), 2)} mm.`}
           </p>
         )}

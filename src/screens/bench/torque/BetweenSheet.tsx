@@ -10,7 +10,7 @@ const choices = [
   {
     value: 'threadlocker',
     label: 'Threadlocker',
-    hint: 'Its cure is counted from now; grade and surface go on its own tile',
+    hint: 'Curing starts now; set grade and surface on its own tile',
   },
 ] as const satisfies readonly { value: BetweenKind; label: string; hint?: string }[];
 

@@ -29,7 +29,7 @@ export function TargetTorque({ ruling, parts, torqueUnit }: TorqueTargetProps) {
   if (!ruling.ok)
     return (
       <Notice kind="caution" title="No torque given, no source">
-        Look for a figure on both parts or ask the makers.
+        Look for a figure on both parts, or ask the makers.
       </Notice>
     );
   const { target, standing, overruled } = ruling;

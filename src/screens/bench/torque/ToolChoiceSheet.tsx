@@ -47,8 +47,8 @@ export function ToolChoiceSheet({ tools, toolId, onTool, onClose }: ToolChoiceSh
       }
     >
       {usable.length === 0 ? (
-        <Notice kind="empty" title="No tool written down yet">
-          Add your torque wrench under “All tools”. What is counted here stays.
+        <Notice kind="empty" title="No tools yet">
+          Add your torque wrench under “All tools”. Your bolt count stays.
         </Notice>
       ) : (
         <Choice
@@ -60,7 +60,7 @@ export function ToolChoiceSheet({ tools, toolId, onTool, onClose }: ToolChoiceSh
           }}
           options={[
             ...usable.map((tool) => ({ value: tool.toolId, label: tool.name, hint: toolLine(tool) })),
-            { value: NONE, label: 'None named', hint: 'By feel, or a tool not in the list' },
+            { value: NONE, label: 'None named', hint: 'By feel, or a tool not listed' },
           ]}
         />
       )}

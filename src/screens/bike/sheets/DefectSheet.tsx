@@ -46,7 +46,7 @@ export function DefectSheet({ bikeId, joints, unit, words, area, onClose, jointI
     const command = readDefect(draft, bikeId, decision, unit);
     setFarWrong(command ? undefined : 'Type a distance in digits, or leave it empty.');
     if (!command) return;
-    const entries = await run(command, { undo: 'Problem reported' });
+    const entries = await run(command, { undo: 'Problem logged' });
     if (!entries) return;
     clear();
     onClose();

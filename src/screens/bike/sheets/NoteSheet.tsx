@@ -28,7 +28,7 @@ export function NoteSheet({ about, name, onClose }: NoteSheetProps) {
     const photoIds = photos.map(({ photoId }) => photoId);
     const entries = await run(
       { type: 'add-note', words: draft.words, ...about, ...(photoIds.length > 0 ? { photoIds } : {}) },
-      { photos, undo: 'Note written down' },
+      { photos, undo: 'Note logged' },
     );
     if (!entries) return;
     clear();

@@ -27,7 +27,7 @@ export function TakeFromShelf({ bikeId, onClose }: { bikeId: Id; onClose: () => 
         {shelf.is === 'failed' && <Notice kind="error" title="The shelf could not be read. Try again." />}
         {shelf.is === 'there' && parts.length === 0 && (
           <Notice kind="empty" title="Nothing on the shelf">
-            Parts that come off a bike, or are added without one, lie there.
+            Parts taken off a bike, or added without one, are kept here.
           </Notice>
         )}
         {parts.length > 8 && (

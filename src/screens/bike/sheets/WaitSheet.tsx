@@ -33,14 +33,14 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
       <div class="stack">
         <SaveNotice save={save} />
         <Countdown
-          label={waitKind === 'cure' ? 'Cure' : 'Wait'}
+          label={waitKind === 'cure' ? 'Cure' : 'Timer'}
           dueAtMs={dueAtMs}
           nowMs={nowMs}
           sinceMs={startedAtMs}
         />
         {!over && reminders && <reminders.WhenOver wait={wait} />}
         {over ? (
-          <Button kind="main" wide icon="check" onPress={() => end('looked', `${title}: looked at`)}>
+          <Button kind="main" wide icon="check" onPress={() => end('looked', `${title}: checked`)}>
             Checked, cured
           </Button>
         ) : (
@@ -50,7 +50,7 @@ export function WaitSheet({ wait, jointName, onClose }: WaitSheetProps) {
                 If you end it early the joint stays listed as not cured until you re-apply threadlocker.
               </Notice>
             )}
-            <Button wide icon="stop" onPress={() => end('cut-short', `${title}: cut short`)}>
+            <Button wide icon="stop" onPress={() => end('cut-short', `${title}: ended early`)}>
               End early
             </Button>
           </>

@@ -59,7 +59,7 @@ export function ChainlinePicture({ line }: { line: Chainline }) {
         </text>
       </svg>
       <figcaption class="small">
-        From above, ring at the left. Sideways it is drawn larger, or no eye would see it.
+        From above, ring at the left. The sideways offset is drawn larger than it is.
       </figcaption>
     </figure>
   );

@@ -78,7 +78,7 @@ export function TargetFields({ targets, parts, unit, trouble, onTargets }: Targe
             maxLength={200}
           />
           <Button icon="cross" onPress={() => onTargets(targets.filter((_, index) => index !== at))}>
-            Leave this out
+            Remove this target
           </Button>
         </fieldset>
       ))}

@@ -165,7 +165,7 @@ export function ReadingPad(props: ReadingPadProps) {
         <div class="stack">
           <TextField
             label="Gauge"
-            hint="Name it, and take the same one each time: two gauges seldom agree."
+            hint="Name it, and use the same one each time: two gauges seldom agree."
             value={draft.gauge ?? ''}
             onInput={(gauge) => change({ gauge })}
             maxLength={60}

@@ -40,7 +40,7 @@ export function SeatedSheet({ sealantIn, save, onSeated, onClose }: SeatedSheetP
               disabled={!beadLine}
               onPress={() => tell('pressure')}
             >
-              {beadLine ? 'Type the pressure' : 'Look at the bead line'}
+              {beadLine ? 'Type the pressure' : 'Check the bead line'}
             </Button>
           }
         >
@@ -60,9 +60,9 @@ export function SeatedSheet({ sealantIn, save, onSeated, onClose }: SeatedSheetP
             value: 'uneven',
             label: 'Uneven',
             icon: 'warning',
-            hint: 'Let the air out, wet the bead, seat it again. More pressure is no cure.',
+            hint: 'Deflate, wet the bead, re-seat. More pressure will not help.',
           },
-          { value: 'not-looked', label: 'Not looked at', icon: 'question' },
+          { value: 'not-looked', label: 'Not checked', icon: 'question' },
         ]}
       />
       <Toggle label="Sealant is in it" on={wet} onToggle={setWet} />

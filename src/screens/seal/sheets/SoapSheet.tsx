@@ -38,7 +38,7 @@ export function SoapSheet({ save, onSoaped, onClose }: SoapSheetProps) {
         </div>
         <TextField
           label="Where exactly"
-          hint="Write it before the tap, if at all: left, opposite the valve."
+          hint="Optional, type it before you tap: left, opposite the valve."
           value={words}
           onInput={setWords}
           maxLength={200}

@@ -599,7 +599,7 @@ describe('measured beats printed, within the band of the caliper', () => {
 
   test('a table size from memory is used, and said to be so', () => {
     const verdict = mates(named('axle-slot', 'axle-14'), named('axle', 'axle-14'));
-    expect(verdict?.notes[0]).toContain('from memory');
+    expect(verdict?.notes[0]).toContain('unverified');
   });
 
   test('a plain shell and a bearing, both measured to hundredths', () => {

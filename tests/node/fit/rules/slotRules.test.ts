@@ -23,7 +23,7 @@ test('[F4] an axle slides in the slot that was filed as advised, and is not loos
         if (!advised) return;
         offered++;
         expect(meet(slot(advised.after), axle)?.meets).toBe('yes');
-        expect(advised.sideEffects.join()).toContain('of air is left');
+        expect(advised.sideEffects.join()).toContain('of play is left');
       },
     ),
   );

@@ -72,7 +72,7 @@ describe('what to file off the front of a slot', () => {
     if (!roomy.ok) throw new Error(roomy.reason);
     expect(filingWords(roomy, 0.75)).toEqual([
       'File 2.3 mm more off the front, both sides alike, for 86 links.',
-      'Of that 1.2 mm lets it in at all, 0.4 mm is for slack, 0.3 mm for what the reading may be off, 0.3 mm for the file.',
+      'Of that 1.2 mm is to get it in, 0.4 mm is for slack, 0.3 mm for the error of the reading, 0.3 mm for the file.',
       'Left in front of the axle: 0.4 to 1.6 mm.',
       'At the rear a chain worn by 0.75 % still has 9.8 mm.',
     ]);

@@ -32,10 +32,12 @@ function cut(parts: readonly PilePart[]) {
 describe('where the cut of a hub must fall', () => {
   test('by rotor gap, chainline and dish', () => {
     const { notes } = cut(pile(15.3));
-    expect(notes[0]).toBe('At most 13.3 mm may come off the left end, for the rotor keeps 2 mm of air.');
+    expect(notes[0]).toBe(
+      'At most 13.3 mm may come off the left end, so that the rotor keeps 2 mm of clearance.',
+    );
     expect(notes[1]).toContain('All 15 mm off the drive end: the rear chainline becomes 37.5 mm.');
     expect(notes[1]).toContain(
-      'The rotor keeps 15.3 mm to the frame end. The rim has to be pulled 7.5 mm away from',
+      'The rotor keeps 15.3 mm to the dropout. The rim has to be pulled 7.5 mm away from',
     );
     expect(notes[2]).toContain('the rear chainline becomes 30 mm. The rotor keeps 7.8 mm');
     expect(notes[2]).toContain('The rim stays where it is.');

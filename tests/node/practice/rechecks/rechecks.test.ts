@@ -45,7 +45,7 @@ describe('what is left before a re-check', () => {
     [{ km: 16.09344 }, '[mi_i]', 'In 10 mi'],
     [{ rides: 0 }, 'km', 'Before the next ride'],
     [{ days: 0.3 }, 'km', 'In 1 day'],
-    [{}, 'km', 'No span set'],
+    [{}, 'km', 'No interval set'],
   ] as const)('%j in %s is written %s', (left, unit, text) => {
     expect(leftText(left, unit)).toBe(text);
   });

@@ -30,16 +30,21 @@ const says: [EntryType, Partial<EntryBody>, string[]][] = [
   [
     'torque-applied',
     {},
-    ['Stem on steerer', 'Magpie', '5,2 N·m', '2 bolts', 'small wrench', 'check overdue', 'paint mark'],
+    ['Stem on steerer', 'Magpie', '5,2 N·m', '2 bolts', 'small wrench', 'check overdue', 'Paint mark'],
   ],
-  ['torque-applied', { tool: undefined }, ['No tool was named.']],
+  ['torque-applied', { tool: undefined }, ['Tool not named.']],
   ['torque-applied', { applied: typed('44 in·lb', '[in_i].[lbf_av]') }, ['tightened to 44 in·lb,']],
   ['torque-found', {}, ['moved', '4.2 N·m', '15°']],
   ['part-moved', {}, ['Fork (P-001)', 'on Ferry', 'in quarantine (a dent)', 'Condition: dented.']],
   [
     'part-changed',
     {},
-    ['cold-set for good', 'from 120 mm to 130,0 mm', 'Left: 5 mm, of each end.', 'every 30 days or 500 km'],
+    [
+      'permanently cold-set',
+      'from 120 mm to 130,0 mm',
+      'Left: 5 mm, of each end.',
+      'every 30 days or 500 km',
+    ],
   ],
   ['part-added', {}, ['Ridden before: not known.', 'Serial number: 4711.', 'bought used, flea market']],
   [
@@ -55,10 +60,10 @@ const says: [EntryType, Partial<EntryBody>, string[]][] = [
   [
     'part-described',
     { cleared: ['massG', 'unknown'] },
-    ['it is called Steel fork', 'Emptied, since it is not known: “Mass” and “Not known”.'],
+    ['now called Steel fork', 'Cleared, as not known: “Mass” and “Not known”.'],
   ],
-  ['tool-described', { cleared: ['lever'] }, ['Emptied', '“Length to the hand”']],
-  ['joint-described', { cleared: ['bar'] }, ['Note: tight fit. Emptied', '“Hands on the bar”']],
+  ['tool-described', { cleared: ['lever'] }, ['Cleared', '“Length to the hand”']],
+  ['joint-described', { cleared: ['bar'] }, ['Note: tight fit. Cleared', '“Hands on the bar”']],
   ['locker-applied', {}, ['without primer', '1 day']],
   ['bike-released', {}, ['NOT to be ridden by the builder', 'Open: Stem: threadlocker not cured.']],
   ['bike-released', { open: [] }, ['Nothing was open.']],

@@ -120,7 +120,7 @@ describe('preload', () => {
     for (const appliedNm of [0.5, 1, 2, 3, 5]) {
       const proof = line({ ...one, appliedNm }, 'proof');
       expect(proof?.text).toMatch(classes);
-      expect(proof?.verdict).toEqual({ tone: 'care', word: 'Mark on the head not known' });
+      expect(proof?.verdict).toEqual({ tone: 'care', word: 'Grade on the head not known' });
       expect(proof?.missing?.map(({ key }) => key)).toEqual(['property-class']);
     }
   });
@@ -247,8 +247,14 @@ describe('printed elsewhere', () => {
   });
 
   test.each([
-    ['a page without sources', 'bar-clamp', 5, { thread: 'M5' }, 'Inside a band that only advises'],
-    ['such a page for a through axle', 'thru-axle', 12, { thread: 'M12' }, 'Inside a band that only advises'],
+    ['a page without sources', 'bar-clamp', 5, { thread: 'M5' }, 'Inside a band that is advice only'],
+    [
+      'such a page for a through axle',
+      'thru-axle',
+      12,
+      { thread: 'M12' },
+      'Inside a band that is advice only',
+    ],
     [
       'a band that names no thread',
       'crank-pinch',
@@ -322,7 +328,7 @@ describe('the wrench', () => {
     ['5000 uses since', { ...tool, cyclesSinceCheck: 5000 }, /overdue/],
     ['never checked', { ...tool, lastCheckMs: undefined }, /never checked/],
     ['dropped', { ...tool, dropped: true }, /dropped/],
-    ['found out', { ...tool, foundOut: true }, /show wrong/],
+    ['found out', { ...tool, foundOut: true }, /out of calibration/],
     ['by hand', { name: 'hand', toolClass: 'by-hand' as const }, /By hand/],
   ])('%s is warned of', (_name, given, words) => {
     expect(line(joint({ tool: given }), 'wrench')?.warnings?.join(' ')).toMatch(words);
@@ -345,7 +351,7 @@ describe('cure, settling, re-check, rotor', () => {
     expect(cure?.text).toMatch(/20 °C taken/);
     expect(cure?.missing?.map(({ key }) => key)).toEqual(['temperature']);
     expect(line(joint({ locker: { ...locker, temperatureC: 2 } }), 'cure')?.text).toMatch(/under 5/);
-    expect(line(joint({ lockerMeant: true }), 'cure')?.text).toMatch(/not on yet/);
+    expect(line(joint({ lockerMeant: true }), 'cure')?.text).toMatch(/not applied yet/);
     expect(line(joint({ locker: { ...locker, grade: 'own mix' } }), 'cure')?.text).toMatch(/no table/);
   });
 

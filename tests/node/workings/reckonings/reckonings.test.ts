@@ -320,7 +320,7 @@ describe('refusals are sentences', () => {
       /inside one another/,
     ],
     ['settling', { preload: 5000, grip: 8, head: 5, hole: 6, faces: 1 }, {}, /smaller than the head/],
-    ['recheck-reading', { installed: 5 }, { way: 'loosening' }, /gave in/],
+    ['recheck-reading', { installed: 5 }, { way: 'loosening' }, /broke loose/],
     ['rotor-and-mount', { native: 160, rotor: 140, adapter: 0 }, {}, /smaller/],
     ['brake-wear', {}, {}, /Measure/],
     ['stopping-distance', { speed: 60, distance: 1 }, {}, /No bicycle/],
