@@ -304,6 +304,7 @@ export type Refusal =
   | 'not-a-torque-step'
   | 'nothing-to-plan'
   | 'split-into-one'
+  | 'out-of-order'
   | 'bolts-missing'
   | 'in-the-future'
   | 'undo-too-late'

@@ -33,11 +33,15 @@ export function headsetCap(parts: readonly TellingPart[]): HeadsetCap {
   return thread ? 'threaded-cap' : 'cap';
 }
 
-/** A sleeve in a bottom bracket shell is pressed; the cups, and what turns in them, have a joint of their own. */
-function sleeve(kind: Joined['kind'], parts: readonly TellingPart[]): { pressed?: true; bare?: true } {
+/**
+ * Whether a joint is a sleeve in a bottom bracket shell; the cups, and what turns in them, have a joint of their own.
+ * @param parts of the joint
+ * @example isSleeve('bottom-bracket', [{ kind: 'frame' }, { kind: 'sleeve' }]) //=> true
+ */
+export function isSleeve(kind: Joined['kind'], parts: readonly Pick<TellingPart, 'kind'>[]): boolean {
   const has = (...kinds: string[]) => parts.some((part) => kinds.includes(part.kind));
   const inShell = kind === 'bottom-bracket' && has('frame') && has('adapter', 'sleeve');
-  return inShell && !has('bottom-bracket') ? { pressed: true, bare: true } : {};
+  return inShell && !has('bottom-bracket');
 }
 
 /**
@@ -63,7 +67,7 @@ export function jointToBuild(
     bonded: isBonded({ between }),
     screwed: fasteners.length > 0,
     figure: targets.some(({ torque }) => torque !== undefined),
-    ...sleeve(kind, mine),
+    ...(isSleeve(kind, mine) ? { pressed: true, bare: true } : {}),
     dropIn: kind === 'headset' && dropsIn(mine),
     cap: headsetCap(parts),
     // A caliper that is pulled by a cable has that in a joint of its own.

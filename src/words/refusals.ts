@@ -42,6 +42,7 @@ const sentences: Record<Refusal, (about: string) => string> = {
   'not-a-torque-step': (about) => `${about} needs a torque value. Log the torque instead.`,
   'nothing-to-plan': () => 'Every joint of this bike is in the plan already.',
   'split-into-one': () => 'Give at least two names to split a step.',
+  'out-of-order': (about) => about,
   'bolts-missing': (about) =>
     `Only ${about || 'some'} bolts counted. Go round all of them, then log the last pass.`,
   'in-the-future': () => 'That is in the future. Choose a time up to now.',

@@ -1,5 +1,8 @@
 import { jointToBuild } from '../../planning/jointToBuild.ts';
+import { orderedJoints } from '../../planning/orderedJoints.ts';
+import { breachWords, newBreach, placeInOrder } from '../../planning/placeInOrder.ts';
 import { stepsFor } from '../../planning/stepOrder.ts';
+import { inWorkOrder, type JointsById } from '../../planning/workPairs.ts';
 import type { CommandOf } from '../commands.ts';
 import { stepsByChange } from '../cutSteps.ts';
 import type { EntryBody, Id, StepKind } from '../entries.ts';
@@ -28,14 +31,23 @@ function stepsOf(rows: Rows, bikeId: Id): StepRow[] {
   return stepList(rows.group('step', `step@${bikeId}`));
 }
 
-/** The rank behind a given step, or before all others. */
-function rankAfter(steps: StepRow[], afterStepId: Id | null | undefined): number {
-  if (steps.length === 0) return GAP;
-  if (afterStepId === null) return (steps[0]?.rank ?? GAP) - GAP;
+/** The place behind a given step, before all others, or at the end. */
+function indexAfter(steps: readonly StepRow[], afterStepId: Id | null | undefined): number {
+  if (afterStepId === null) return 0;
   const at = steps.findIndex((step) => step.stepId === afterStepId);
-  const before = steps[at === -1 ? steps.length - 1 : at];
-  const after = at === -1 ? undefined : steps[at + 1];
-  return after && before ? (before.rank + after.rank) / 2 : (before?.rank ?? 0) + GAP;
+  return at === -1 ? steps.length : at + 1;
+}
+
+/** The rank of what is put at a place of a list. */
+function rankAt(steps: readonly { rank: number }[], index: number): number {
+  const [before, after] = [steps[index - 1], steps[index]];
+  if (before && after) return (before.rank + after.rank) / 2;
+  return after ? after.rank - GAP : (before?.rank ?? 0) + GAP;
+}
+
+/** The joints of a bike as the order of work sees them. */
+function jointsInOrder(rows: Rows, bikeId: Id): JointsById {
+  return orderedJoints(rows.group('joint', `joint@${bikeId}`), rows.group('part', `part@${bikeId}`));
 }
 
 const together: readonly StepKind[] = ['fit', 'press', 'seat'];
@@ -70,14 +82,19 @@ export function planSteps(rows: Rows, command: CommandOf<'plan-steps'>, now: Cir
   const existing = stepsOf(rows, bikeId);
   const have = new Set(existing.map(taskOf));
   const toBuild = joints.map((joint) => jointToBuild(joint, joints, parts));
-  const planned = stepsFor(toBuild).filter((step) => !have.has(taskOf(step)));
+  const ordered = orderedJoints(joints, parts);
+  const planned = inWorkOrder(stepsFor(toBuild), ordered).filter((step) => !have.has(taskOf(step)));
   if (planned.length === 0) refuse('nothing-to-plan');
-  const start = existing.at(-1)?.rank ?? 0;
   const taken = titlesOf(existing);
-  return planned.map((step, index): EntryBody => {
+  const list: Pick<StepRow, 'kind' | 'jointId' | 'partId' | 'work' | 'title' | 'rank' | 'state'>[] = [
+    ...existing,
+  ];
+  return planned.map((step): EntryBody => {
     const title = freeName(step.title, taken);
     taken.push(title);
-    const rank = start + GAP * (index + 1);
+    const index = placeInOrder(list, step, list.length, ordered);
+    const rank = rankAt(list, index);
+    list.splice(index, 0, { ...step, title, rank, state: 'open' });
     return present({ type: 'step-added', stepId: now.newId(), bikeId, ...step, title, rank });
   });
 }
@@ -89,8 +106,15 @@ export function addStep(rows: Rows, command: CommandOf<'add-step'>, now: Circums
   const steps = stepsOf(rows, bikeId);
   const title = freeName(words(command.title, 'name-missing'), titlesOf(steps));
   if (jointId !== undefined) jointOf(rows, jointId);
-  const rank = rankAfter(steps, command.afterStepId);
-  return [present({ type: 'step-added', stepId, bikeId, kind, title, detail, jointId, partId, work, rank })];
+  const about = { kind, title, detail, jointId, partId, work };
+  const wanted = indexAfter(steps, command.afterStepId);
+  const joints = jointsInOrder(rows, bikeId);
+  const fitting = placeInOrder(steps, about, wanted, joints);
+  const breach = command.afterStepId === undefined ? undefined : newBreach(steps, about, wanted, joints);
+  // Where the list is the wrong way round already there is no better place.
+  if (breach && !newBreach(steps, about, fitting, joints)) refuse('out-of-order', breachWords(breach));
+  const index = command.afterStepId === undefined ? fitting : wanted;
+  return [present({ type: 'step-added', stepId, bikeId, ...about, rank: rankAt(steps, index) })];
 }
 
 export function describeStep(rows: Rows, command: CommandOf<'describe-step'>): Ruling {
@@ -103,10 +127,16 @@ export function describeStep(rows: Rows, command: CommandOf<'describe-step'>): R
 }
 
 export function moveStep(rows: Rows, command: CommandOf<'move-step'>): Ruling {
-  const { stepId, bikeId } = stepOf(rows, command.stepId);
+  const step = stepOf(rows, command.stepId);
+  const { stepId, bikeId } = step;
   if (command.afterStepId === stepId) refuse('nothing-changes');
-  const others = stepsOf(rows, bikeId).filter((step) => step.stepId !== stepId);
-  return [{ type: 'step-moved', stepId, bikeId, rank: rankAfter(others, command.afterStepId) }];
+  const all = stepsOf(rows, bikeId);
+  const from = all.findIndex((one) => one.stepId === stepId);
+  const others = all.filter((one) => one.stepId !== stepId);
+  const to = indexAfter(others, command.afterStepId);
+  const breach = newBreach(others, step, to, jointsInOrder(rows, bikeId), from);
+  if (breach) refuse('out-of-order', breachWords(breach));
+  return [{ type: 'step-moved', stepId, bikeId, rank: rankAt(others, to) }];
 }
 
 export function splitStep(rows: Rows, command: CommandOf<'split-step'>, now: Circumstances): Ruling {

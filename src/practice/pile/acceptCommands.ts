@@ -81,6 +81,17 @@ export function acceptCommands(finding: Finding, bridgeId: string, situation: Si
   });
   const joints = jointCommands(bridgeJoints(plan, bridge, idOf), finding, {
     ...situation,
+    coming: {
+      parts: adds.flatMap((add) =>
+        add.type === 'add-part' && add.partId ? { partId: add.partId, kind: add.kind } : [],
+      ),
+      // Each is put before all others, so that the last comes first.
+      steps: adds
+        .flatMap((add) =>
+          add.type === 'add-step' && add.stepId ? { ...add, stepId: add.stepId, state: 'open' as const } : [],
+        )
+        .reverse(),
+    },
     nameOf: (partId) => named.get(partId) ?? situation.parts.find((one) => one.partId === partId)?.name ?? '',
   });
   // A piece that lies between no two faces still needs a step of its own.
@@ -124,7 +135,7 @@ function addPlanned(planned: PlannedPart, { partId, label, end, situation }: Par
     },
     {
       type: 'add-step',
-      bikeId,
+      ...{ bikeId, stepId: newId() },
       kind: 'check',
       title: `Get or make: ${name}`,
       detail: planned.caution,

@@ -6,21 +6,24 @@ import type { Command } from '../../journal/commands.ts';
 import type { Between, Fastener, Id } from '../../journal/entries.ts';
 import type { JointRow } from '../../journal/rows.ts';
 import { jointToBuild } from '../../planning/jointToBuild.ts';
+import type { OrderedPart } from '../../planning/orderedJoints.ts';
 import { stepsFor, stepTitle } from '../../planning/stepOrder.ts';
-import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
+import type { JointKind } from '../../standards/jointKinds.ts';
 import { topicWords } from '../../words/fitWords.ts';
 import { mattersOnBike } from '../release/mattersOnBike.ts';
 import type { Situation } from './acceptCommands.ts';
 import type { JointToMake } from './bridgeJoints.ts';
-import { type Behind, beforeJoint, placeInBuildOrder } from './stepPlace.ts';
+import { putStep, type StepInList, type StepList } from './stepPlace.ts';
 
 interface Named extends Situation {
   nameOf: (partId: Id) => string;
+  /** Pieces that the bridge asks for, and the steps of getting them, which stand before all others. */
+  coming: { parts: OrderedPart[]; steps: StepInList[] };
 }
 
 interface Placing extends Named {
-  /** The last step of each joint made here, and behind what it was put. */
-  placed: { base: Behind | undefined; order: number; stepId: Id }[];
+  /** As it will be when what is asked so far is done. */
+  list: StepList;
 }
 
 /** A sleeve that does not come out again is held by a compound. Source: workshop articles on conversion sleeves. */
@@ -29,7 +32,13 @@ const bondedFor = (joint: JointToMake, permanent: boolean): JointToMake =>
 
 /** Joints made or extended for a bridge, each with the steps its work takes. */
 export function jointCommands(made: readonly JointToMake[], finding: Finding, named: Named): Command[] {
-  const now: Placing = { ...named, placed: [] };
+  const { steps, joints, parts, coming } = named;
+  const list = {
+    steps: [...coming.steps, ...steps],
+    joints: [...joints],
+    parts: [...parts, ...coming.parts],
+  };
+  const now: Placing = { ...named, list };
   const ends = finding.faces.map(({ partId }) => partId);
   const about = pileOf(now.parts).filter(({ partId }) => ends.includes(partId));
   const kinds = jointKindsOf(finding.topic, about);
@@ -70,7 +79,7 @@ export function jointCommands(made: readonly JointToMake[], finding: Finding, na
 const sameBetween = (one: Between, other: Between): boolean =>
   one.kind === other.kind && one.partId === other.partId;
 
-function extend(joint: JointRow, made: JointToMake, ends: readonly Id[], now: Named): Command[] {
+function extend(joint: JointRow, made: JointToMake, ends: readonly Id[], now: Placing): Command[] {
   const { jointId, name } = joint;
   const kept = joint.partIds.filter((partId) => !ends.includes(partId));
   const partIds = [...new Set([made.one, made.other, ...kept])];
@@ -84,17 +93,13 @@ function extend(joint: JointRow, made: JointToMake, ends: readonly Id[], now: Na
       ? `${pieces.join(', ')} between`
       : `${now.nameOf(made.other)} and ${now.nameOf(made.one)}`;
   const title = stepTitle(name, work);
-  const place = beforeJoint(now, jointId);
+  const { list } = now;
+  list.joints = list.joints.map((one) => (one.jointId === jointId ? { ...one, partIds, between } : one));
+  const step = { stepId: now.newId(), kind: 'fit' as const, title, jointId };
+  const afterStepId = putStep(list, step, 'there');
   return [
     { type: 'describe-joint', jointId, partIds, between },
-    {
-      type: 'add-step',
-      bikeId: now.bikeId,
-      kind: 'fit',
-      title,
-      jointId,
-      ...(place === undefined ? {} : { afterStepId: place }),
-    },
+    { type: 'add-step', bikeId: now.bikeId, ...step, afterStepId },
   ];
 }
 
@@ -119,7 +124,6 @@ function make(
   const { bikeId, newId } = now;
   const jointId = newId();
   const fasteners = sleeve ? [] : fastenersOf(kind);
-  const order = jointKindRow(kind).buildOrder;
   const planned = stepsFor([
     {
       ...jointToBuild(
@@ -133,22 +137,11 @@ function make(
       between: between.flatMap(({ partId }) => (partId ? now.nameOf(partId) : [])),
     },
   ]);
-  const base = placeInBuildOrder(now, order);
-  // What this bridge has already put there stays before it.
-  let place = now.placed.findLast((one) => one.base === base && one.order <= order)?.stepId ?? base;
-  const steps = planned.map((step): Command => {
-    const stepId = newId();
-    const afterStepId = place;
-    place = stepId;
-    return {
-      type: 'add-step',
-      bikeId,
-      stepId,
-      ...step,
-      ...(afterStepId === undefined ? {} : { afterStepId }),
-    };
+  now.list.joints.push({ jointId, kind, partIds: [one, other], between, state: 'open' });
+  const steps = planned.map((one): Command => {
+    const step = { stepId: newId(), ...one };
+    return { type: 'add-step', bikeId, ...step, afterStepId: putStep(now.list, step, 'new') };
   });
-  if (place) now.placed.push({ base, order, stepId: place });
   const joint: Command = {
     type: 'make-joint',
     jointId,

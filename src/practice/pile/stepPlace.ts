@@ -1,35 +1,55 @@
 import type { Id } from '../../journal/entries.ts';
 import type { JointRow, StepRow } from '../../journal/rows.ts';
+import { type OrderedPart, orderedJoints } from '../../planning/orderedJoints.ts';
+import { placeInOrder } from '../../planning/placeInOrder.ts';
+import type { OrderedStep } from '../../planning/workPairs.ts';
 import { jointKindRow } from '../../standards/jointKinds.ts';
 
-/** The list a new step is put into, in its order. */
+/** A joint as far as the place of its steps depends on it. */
+export type JointInList = Pick<JointRow, 'jointId' | 'kind' | 'partIds' | 'between' | 'state'>;
+
+/** A step that stands in the list, or will by the time the next one is put in. */
+export type StepInList = OrderedStep & Pick<StepRow, 'stepId'>;
+
+/** The list new steps are put into, in its order. */
 export interface StepList {
-  steps: readonly StepRow[];
-  joints: readonly JointRow[];
+  steps: StepInList[];
+  joints: JointInList[];
+  parts: readonly OrderedPart[];
 }
 
 /** What a step is put behind; null puts it before all others. */
 export type Behind = Id | null;
 
-/**
- * Behind which step the work on an existing joint begins: just before its first step not yet done.
- * @returns undefined when it has none, and the step goes to the end
- */
-export function beforeJoint({ steps }: StepList, jointId: Id): Behind | undefined {
-  const at = steps.findIndex((step) => step.jointId === jointId && step.state === 'open');
-  return at < 0 ? undefined : (steps[at - 1]?.stepId ?? null);
+/** Just before the first step of a joint that is not yet done; at the end where it has none. */
+function beforeJoint({ steps }: StepList, jointId: Id | undefined): number {
+  const at = steps.findIndex((step) => step.jointId === jointId && (step.state ?? 'open') === 'open');
+  return at < 0 ? steps.length : at;
+}
+
+/** Behind the last step of a joint that comes no later in a build. */
+function inBuildOrder({ steps, joints }: StepList, jointId: Id | undefined): number {
+  const orderOf = (id: Id | undefined): number => {
+    const joint = joints.find((one) => one.jointId === id);
+    return joint ? jointKindRow(joint.kind).buildOrder : Number.POSITIVE_INFINITY;
+  };
+  return steps.findLastIndex((step) => orderOf(step.jointId) <= orderOf(jointId)) + 1;
 }
 
 /**
- * Behind which step a new joint is built: the last of a joint that comes no later in a build.
- * @param order build order of the new joint, see `jointKinds`
- * @returns undefined when the list is empty
+ * Puts a step of a bridge where it belongs: into the work on its joint, or where such a joint comes in a build, as near
+ * to that as the order of work allows.
+ * @param list takes the step in
+ * @param joint whether the joint was there before
+ * @returns what it is put behind
  */
-export function placeInBuildOrder({ steps, joints }: StepList, order: number): Behind | undefined {
-  const orderOf = (step: StepRow): number => {
-    const joint = joints.find(({ jointId }) => jointId === step.jointId);
-    return joint ? jointKindRow(joint.kind).buildOrder : Number.POSITIVE_INFINITY;
-  };
-  if (steps.length === 0) return undefined;
-  return steps.findLast((step) => orderOf(step) <= order)?.stepId ?? null;
+export function putStep(list: StepList, step: StepInList, joint: 'there' | 'new'): Behind {
+  const wanted = (joint === 'there' ? beforeJoint : inBuildOrder)(list, step.jointId);
+  const joints = orderedJoints(
+    list.joints.map((one) => ({ ...one, locked: undefined })),
+    list.parts,
+  );
+  const at = placeInOrder(list.steps, step, wanted, joints);
+  list.steps.splice(at, 0, step);
+  return list.steps[at - 1]?.stepId ?? null;
 }

@@ -15,9 +15,10 @@ import { go, hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { AddStepSheet } from './AddStepSheet.tsx';
 import { EmptyPlan } from './EmptyPlan.tsx';
+import { MoveStep } from './MoveStep.tsx';
 import { StepSheet } from './StepSheet.tsx';
 
-type Opened = { sheet: 'step'; stepId: string } | { sheet: 'add'; afterStepId?: string };
+type Opened = { sheet: 'step' | 'move'; stepId: string } | { sheet: 'add'; afterStepId?: string };
 
 /** The list of steps of a bike: its order, what is in it, and the way to the bench at any of them. */
 export function Plan({ bikeId }: { bikeId: string }) {
@@ -35,7 +36,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
       </Screen>
     );
 
-  const { bike, steps, joints } = value;
+  const { bike, steps, joints, parts } = value;
   const toBench = async ({ stepId, state }: StepRow) => {
     if (state === 'open' && bike.openStepId !== stepId && !(await run({ type: 'open-step', stepId }))) return;
     // Chosen here and now, the bench need not ask what became of it.
@@ -45,7 +46,10 @@ export function Plan({ bikeId }: { bikeId: string }) {
   };
   const planSteps = () => void run({ type: 'plan-steps', bikeId }, { undo: 'Steps added from the joints' });
   const count = (state: StepRow['state']) => steps.filter((step) => step.state === state).length;
-  const step = opened?.sheet === 'step' ? steps.find(({ stepId }) => stepId === opened.stepId) : undefined;
+  const step =
+    opened && opened.sheet !== 'add' ? steps.find(({ stepId }) => stepId === opened.stepId) : undefined;
+  if (step && opened?.sheet === 'move')
+    return <MoveStep step={step} steps={steps} joints={joints} parts={parts} onClose={close} />;
   const row = (index: number) => {
     const one = steps[index];
     if (!one) return null;
@@ -62,14 +66,24 @@ export function Plan({ bikeId }: { bikeId: string }) {
           onPress={() => void toBench(one)}
           current={one.stepId === bike.openStepId && one.state === 'open'}
         />
-        <button
-          type="button"
-          class="plan-change"
-          aria-label={`Change step ${index + 1}: ${one.title}`}
-          onClick={() => setOpened({ sheet: 'step', stepId: one.stepId })}
-        >
-          <Icon name="pencil" sizePx={26} />
-        </button>
+        <div class="plan-beside">
+          <button
+            type="button"
+            class="plan-change"
+            aria-label={`Move step ${index + 1}: ${one.title}`}
+            onClick={() => setOpened({ sheet: 'move', stepId: one.stepId })}
+          >
+            <Icon name="order" sizePx={26} />
+          </button>
+          <button
+            type="button"
+            class="plan-change"
+            aria-label={`Change step ${index + 1}: ${one.title}`}
+            onClick={() => setOpened({ sheet: 'step', stepId: one.stepId })}
+          >
+            <Icon name="pencil" sizePx={26} />
+          </button>
+        </div>
       </div>
     );
   };
@@ -121,6 +135,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
           step={step}
           steps={steps}
           onBench={() => void toBench(step)}
+          onMove={() => setOpened({ sheet: 'move', stepId: step.stepId })}
           onAddBehind={() => setOpened({ sheet: 'add', afterStepId: step.stepId })}
           onClose={close}
         />

@@ -18,12 +18,13 @@ export interface StepSheetProps {
   step: StepRow;
   steps: readonly StepRow[];
   onBench: () => void;
+  onMove: () => void;
   onAddBehind: () => void;
   onClose: () => void;
 }
 
-/** What can be done with one step of the plan: its place, its words, and whether it stays. */
-export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSheetProps) {
+/** What can be done with one step of the plan: its words, and whether it stays. */
+export function StepSheet({ step, steps, onBench, onMove, onAddBehind, onClose }: StepSheetProps) {
   const [asking, setAsking] = useState<'skip' | 'drop' | 'reopen' | 'split' | 'rename'>();
   const { run, save, clear } = useRun();
   const { stepId, title, state } = step;
@@ -41,10 +42,6 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
     onClose();
     return true;
   };
-  const moveTo = (afterStepId: string | null) => {
-    if (!busy) void run({ type: 'move-step', stepId, afterStepId });
-  };
-
   const reason = { save, onClose: () => setAsking(undefined) };
   if (asking === 'skip')
     return (
@@ -127,16 +124,8 @@ export function StepSheet({ step, steps, onBench, onAddBehind, onClose }: StepSh
         </p>
         <SaveLine save={save} />
         <div class="plan-acts">
-          <Button
-            size="greasy"
-            icon="up"
-            disabled={!before}
-            onPress={() => moveTo(steps[index - 2]?.stepId ?? null)}
-          >
-            Move up
-          </Button>
-          <Button size="greasy" icon="down" disabled={!after} onPress={() => after && moveTo(after.stepId)}>
-            Move down
+          <Button size="greasy" icon="order" onPress={onMove}>
+            Move
           </Button>
           <Button size="greasy" icon="plus" onPress={onAddBehind}>
             Add after
