@@ -5,7 +5,6 @@ import { Screen as Card, UndoPlace } from '../controls/frames/Screen.tsx';
 import { UndoBar } from '../controls/frames/UndoBar.tsx';
 import type { Settings } from '../journal/entries.ts';
 import type { DueLine, Logbook, LogbookState } from '../logbook.ts';
-import { sentenceOf } from '../words/refusals.ts';
 import { Closed } from './Closed.tsx';
 import { Crash } from './Crash.tsx';
 import { Door, type Undoable, UndoSlot } from './door.tsx';
@@ -103,7 +102,7 @@ export function App({ logbook, safety, watchBeside }: AppProps) {
     setUndoable(undefined);
     try {
       const result = await logbook.run({ type: 'undo', entryIds: undoable.entryIds });
-      if ('refused' in result) setNotice(sentenceOf(result));
+      if ('refused' in result) setNotice((await import('../words/refusals.ts')).sentenceOf(result));
     } catch {
       setNotice('Not undone: the logbook could not be reached. Correct the entry in the history.');
     }

@@ -4,7 +4,6 @@ import type { Command, Refused } from '../journal/commands.ts';
 import type { Entry } from '../journal/entries.ts';
 import type { Logbook, NoQuestion, Photo, ViewName, Views } from '../logbook.ts';
 import { historyPlace } from '../words/history/historyPlace.ts';
-import { sentenceOf } from '../words/refusals.ts';
 import { madePhotos } from './draft.ts';
 import { hrefOf } from './route.ts';
 
@@ -109,6 +108,7 @@ export function useRun(): {
         }
         const result = await logbook.run(command, photos);
         if ('refused' in result) {
+          const { sentenceOf } = await import('../words/refusals.ts');
           setSave({ is: 'refused', refused: result.refused, sentence: sentenceOf(result) });
           return undefined;
         }

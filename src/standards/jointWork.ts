@@ -71,7 +71,7 @@ export const jointWork: Readonly<Record<JointKind, JointWorkRow>> = {
         'dish',
         'check',
         'dish',
-        'Turn the wheel round in the frame or on a gauge: the rim stands in the middle both ways.',
+        'Turn the wheel round in the frame or on a gauge: the rim sits in the middle both ways.',
       ),
     ],
     countsToo: 'A tension meter on each side',

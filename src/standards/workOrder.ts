@@ -73,7 +73,7 @@ export const workOrder: readonly WorkPair[] = [
   ),
   atOne('torque', ['turns', 'cable', 'pads'], 'Tightening moves it: it is judged when it is tight.'),
   atOne('tension', ['true', 'dish'], 'A wheel that is not tight does not stay true.'),
-  atOne('true', 'dish', 'Where the rim stands is read on a wheel that runs true.'),
+  atOne('true', 'dish', 'Dish is read on a wheel that runs true.'),
   atOne('bleed', 'pads', 'Bleeding moves the pads.'),
 
   pair('end', ['spokes'], ['bead'], 'The tyre and its tape cover the nipples: lace, tension and true first.'),
@@ -107,7 +107,7 @@ export const workOrder: readonly WorkPair[] = [
   ),
   pair('bike', ['fork'], ['front-axle'], 'The wheel is hung in a fork that is in the frame.'),
   pair('bike', [stems, 'together'], ['bar-clamp'], 'The bar goes into the stem.'),
-  pair('bike', ['bar-clamp'], ['lever-clamp', 'torque'], 'Levers are set to a bar that stands as it stays.'),
+  pair('bike', ['bar-clamp'], ['lever-clamp', 'torque'], 'Levers are set on a bar that will not move again.'),
   pair('bike', ['lever-clamp', 'together'], ['grip'], 'A grip closes the way a lever slides on.'),
 
   pair('share', ['sleeve'], ['bottom-bracket'], 'The cups go into the sleeve, and load it.'),
@@ -131,11 +131,11 @@ export const workOrder: readonly WorkPair[] = [
     'end',
     [axleJoints],
     ['caliper', ['torque', 'pads']],
-    'The caliper is set to a rotor that stands where it stays.',
+    'The caliper is set to a rotor in its final place.',
   ),
   pair('end', ['lever-clamp'], ['caliper', 'bleed'], 'A brake is bled with the lever where it stays.'),
   pair('end', ['lever-clamp'], ['cable-anchor'], 'The cable is cut to a lever that stays where it is.'),
-  pair('end', ['caliper', 'torque'], ['cable-anchor'], 'The cable pulls the caliper: it is held first.'),
+  pair('end', ['caliper', 'torque'], ['cable-anchor'], 'The cable pulls on the caliper, so the caliper is tight first.'),
   pair('end', ['cable-anchor'], ['caliper', 'pads'], 'The cable sets where the pads rest.'),
   pair('end', [axleJoints], ['mudguard', 'torque'], 'A guard is set to the tyre that turns in it.'),
 ];

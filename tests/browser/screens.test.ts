@@ -230,7 +230,7 @@ describe.each([
     await goTo(hash);
     await page.getByRole('button', { name: opener }).first().click();
     await page.locator('.keypad-keys').waitFor();
-    await page.getByRole('region', { name: 'What waits' }).getByRole('link').waitFor();
+    await page.getByRole('region', { name: 'Timers' }).getByRole('link').waitFor();
     expect(await keysOutOfReach()).toEqual([]);
     expect(await overflow()).toBe(0);
   });

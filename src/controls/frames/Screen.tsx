@@ -76,7 +76,7 @@ export function Screen({
           {title}
         </h1>
         {waits && (
-          <section class="screen-waits" aria-label="What waits">
+          <section class="screen-waits" aria-label="Timers">
             {waits}
           </section>
         )}

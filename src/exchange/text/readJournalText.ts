@@ -56,7 +56,7 @@ async function* checkedPieces(source: ByteSource): AsyncGenerator<Piece> {
   let lines: string[] = [];
   let first = 1;
   for await (const { text, number } of linesIn(source)) {
-    if (ended) refuseFile('damaged', `line ${number} stands after the end`);
+    if (ended) refuseFile('damaged', `line ${number} comes after the end`);
     const check = checkIn(text);
     if (!check) {
       lines.push(text);

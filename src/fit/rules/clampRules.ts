@@ -23,7 +23,7 @@ export const clampRules: readonly Rule[] = [
     hole: ['steerer-inside', 'boreMm', 'steerer bore'],
     rod: ['quill', 'diameterMm', 'quill'],
     gap: [0, 0.3],
-    risk: 'A quill that rattles, or stands above its minimum-insertion line, splits the steerer or pulls out.',
+    risk: 'A quill that rattles, or shows its minimum-insertion line, splits the steerer or pulls out.',
     ...proposal,
   }),
   capRule,
@@ -40,7 +40,7 @@ export const clampRules: readonly Rule[] = [
       sharing.has(bar.nominal['diameterMm'] ?? 0) &&
       !clamp.measured['boreMm'] &&
       !bar.measured['diameterMm']
-        ? { meets: 'yes', because: 'A 25.8 and a 26.0 bar are held by the same stems.' }
+        ? { meets: 'yes', because: 'The same stems clamp a 25.8 and a 26.0 bar.' }
         : undefined,
   }),
   sizedRule({

@@ -13,14 +13,14 @@ const REAM_MOST_MM = 0.25;
 function railsInHead(head: Face, saddle: Face): Judgement {
   const [headRow, saddleRow] = [standardOf(head), standardOf(saddle)];
   if (!headRow || !saddleRow)
-    return unknown('Not known yet: how the saddle is held.', [
+    return unknown('Not known yet: how the saddle is clamped.', [
       ...(headRow ? [] : [askFor(head, 'standard')]),
       ...(saddleRow ? [] : [askFor(saddle, 'standard')]),
     ]);
   if (headRow.id !== saddleRow.id)
     return {
       meets: 'no',
-      because: `The saddle is held by ${saddleRow.label}, the post head is made for ${headRow.label}.`,
+      because: `The saddle is clamped by ${saddleRow.label}, the post head is made for ${headRow.label}.`,
     };
   for (const key of ['railMm', 'railHeightMm']) {
     const room = readingOf(head, key);

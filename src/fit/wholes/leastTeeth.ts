@@ -72,7 +72,7 @@ function ring(part: PilePart): Finding[] {
         outcome: 'fits',
         because: `${words} as a rule; rings of ${least.rareTeethCount} exist.`,
         notes: [
-          'Unusual: its bolts thread into the ring or it stands off the plane. Lay the chain on and turn it over every bolt.',
+          'Unusual: its bolts thread into the ring or it sits out of the plane. Lay the chain on and turn it over every bolt.',
         ],
         ...rest,
       }),

@@ -15,7 +15,7 @@ export function steererFindings(parts: readonly PilePart[]): Finding[] {
   if (!steerer || !tube || !upper || !lower || !clamp) return [];
   const faces = [steerer.ref, tube.ref, upper.ref, lower.ref, clamp.ref];
   const rest = {
-    risk: 'A steerer that is not held over the whole clamp can come out of the stem.',
+    risk: 'A steerer that the stem does not clamp over its whole height can come out of the stem.',
     source: steererGap.source,
     known: steererGap.known,
   };

@@ -88,7 +88,7 @@ const screwRows: readonly MeasureRow[] = [
   },
   {
     key: 'female',
-    label: 'Screwed into',
+    label: 'Threaded into',
     hint: 'A magnet at the mouth of the hole.',
     options: named(
       ['steel', 'Steel'],

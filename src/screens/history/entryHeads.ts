@@ -56,7 +56,7 @@ export const entryHeads: Record<EntryType, EntryTitle> = {
   'wheel-taken-apart': head('parts', 'part', 'Wheel taken apart'),
   'tool-added': head('notes', 'settings', 'New tool'),
   'tool-described': head('notes', 'settings', 'Tool edited'),
-  'tool-put-away': head('notes', 'settings', 'Tool put away'),
+  'tool-put-away': head('notes', 'settings', 'Tool archived'),
   'tool-found-out': head('notes', 'warning', 'Tool out of calibration'),
   'defect-found': head('riding', 'warning', 'Problem'),
   'defect-closed': head('riding', 'check', 'Problem fixed'),

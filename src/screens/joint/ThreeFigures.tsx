@@ -74,7 +74,7 @@ export function appliedText({ atMs, bolts, passes, tool, marked, between }: Appl
 export function foundWord({ outcome, movedAt, turnedDeg }: Found): string {
   if (outcome === 'held') return 'Held';
   const at = movedAt ? ` at ${quantityText(movedAt)}` : '';
-  const by = turnedDeg === undefined ? '' : `, ${turnedDeg}° before it held`;
+  const by = turnedDeg === undefined ? '' : `, ${turnedDeg}° before it was tight`;
   return `${outcome === 'moved' ? 'Moved' : 'Turned'}${at}${by}`;
 }
 

@@ -160,7 +160,7 @@ export function TorqueEntry({ joint, unit: chosen, temperatureUnit, stepWaits, o
           error={wrong}
         />
         {stepWaits && (
-          <Notice kind="note" title="A step for this joint waits in the plan">
+          <Notice kind="note" title="A step for this joint is open in the plan">
             Logging here does not tick off the step. Log it at the bench instead.
           </Notice>
         )}

@@ -68,7 +68,7 @@ export function LookCheck(props: RecheckProps & { byHand?: true }) {
           }
         >
           <Button size="greasy" icon="warning" onPress={() => setFinding(true)}>
-            Finding
+            Problem
           </Button>
         </BenchActs>
       }

@@ -39,7 +39,7 @@ export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
         outcome: 'finding',
         ...(photoIds.length > 0 ? { photoIds } : {}),
       },
-      { photos, undo: `Finding: ${title}` },
+      { photos, undo: `Problem: ${title}` },
     );
     if (!entries) return;
     gathered.clear();
@@ -57,7 +57,7 @@ export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
   return (
     <Sheet
       open
-      title={`Finding: ${title}`}
+      title={`Problem: ${title}`}
       onClose={onClose}
       actions={
         <>
@@ -70,7 +70,7 @@ export function RecheckProblemSheet(props: RecheckProblemSheetProps) {
             under="Can it be ridden?"
             onPress={keep}
           >
-            {words === '' ? 'Say what you found' : 'Log the finding'}
+            {words === '' ? 'Say what you found' : 'Log the problem'}
           </Button>
         </>
       }

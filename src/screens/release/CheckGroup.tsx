@@ -108,10 +108,10 @@ export function CheckGroup(props: CheckGroupProps) {
       {asked && (
         <AskSheet
           draft={`check:${bikeId}:${group.id}:${asked.id}`}
-          title="Finding"
+          title="Problem"
           label={`What did you find? ${asked.words}`}
           first={wordsFor(asked)}
-          act="Keep the finding"
+          act="Keep the problem"
           save={wordless ? wordsMissing : { is: 'idle' }}
           onWords={async (words) => {
             setWordless(words === '');

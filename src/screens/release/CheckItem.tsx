@@ -34,7 +34,7 @@ export function CheckItem({ item, answer, onOk, onFinding, onAbsent, onDefect }:
           OK
         </Button>
         <Button size="greasy" icon="warning" pressed={bad} onPress={onFinding}>
-          Finding
+          Problem
         </Button>
         {onAbsent && (
           <Button size="greasy" icon={absent ? 'minus' : 'ring'} pressed={absent} onPress={onAbsent}>

@@ -31,7 +31,7 @@ export const sealTexts: Record<SealNext, SealText> = {
   'laid-left': {
     icon: 'down',
     order: 'Lay it on its left side',
-    how: 'Flat on a bucket, left side down, so that the sealant stands against that wall.',
+    how: 'Flat on a bucket, left side down, so that the sealant pools against that wall.',
   },
   'laid-right': {
     icon: 'down',

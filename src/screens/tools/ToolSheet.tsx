@@ -49,13 +49,13 @@ export function ToolSheet({ tool, unit, onClose }: ToolSheetProps) {
     return (
       <AskSheet
         draft={`tool-away:${toolId}`}
-        title={`Put away: ${name}`}
+        title={`Archive: ${name}`}
         label="Why"
         offers={['Broken', 'Lost', 'Given away']}
         act="Put it away"
         save={save}
         onWords={async (why) => {
-          const entries = await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} put away` });
+          const entries = await run({ type: 'put-tool-away', toolId, why }, { undo: `${name} archived` });
           if (entries) onClose();
           return entries !== undefined;
         }}

@@ -90,7 +90,7 @@ export function Tools() {
         )}
       />
       {away.length > 0 && (
-        <Fold label="Put away" end={away.length}>
+        <Fold label="Archived" end={away.length}>
           {away.map(({ toolId, name, putAway }) => (
             <ListRow
               key={toolId}

@@ -47,7 +47,7 @@ export const brakeAdapters: readonly AdapterRow[] = [
       { kind: 'rotor-seat', standard: 'six-bolt' },
     ],
     reversible: true,
-    caution: 'The rotor moves outward by the plate: check the pads stand over it.',
+    caution: 'The rotor moves outward by the plate: check that the pads cover it.',
     source: 'rider’s page comparing rotor mounts',
     known: 'seen',
   },

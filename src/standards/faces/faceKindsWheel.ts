@@ -51,7 +51,7 @@ export const wheelFaces = {
           'type',
           'type',
           ['solid', 'hollow', 'bolts', 'through'],
-          'Solid: nuts; hollow: thin skewer; bolts: screwed into the axle; thru-axle: pulls out sideways.',
+          'Solid: nuts; hollow: thin skewer; bolts: threaded into the axle; thru-axle: pulls out sideways.',
         ),
       ],
     },

@@ -43,7 +43,7 @@ export const spacings: readonly InterfaceRow[] = [
   spacing('rear-135', 135, 'mountain bike, 5 × 135', overview),
   spacing('rear-141', 141, '141 mm, wide hub, open slots', overview),
   spacing('rear-142', 142, '12 × 142 thru-axle', overview, {
-    remark: 'The inner faces stand at 135 with a pocket of 3.5 on each side (from memory).',
+    remark: 'The inner faces are 135 apart, with a pocket of 3.5 on each side (from memory).',
   }),
   spacing('rear-148', 148, '12 × 148 through', overview),
   spacing('rear-157', 157, '12 × 157 through', "a bottom bracket vendor's mountain bike overview"),

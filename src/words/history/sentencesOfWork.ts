@@ -97,7 +97,7 @@ export const sentencesOfWork: Sentences<
     return `Tool ${called(names).tool(toolId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
   'tool-put-away': ({ toolId, why }, names) =>
-    `Tool ${called(names).tool(toolId)} put away.${remark('Why', why)}`,
+    `Tool ${called(names).tool(toolId)} archived.${remark('Why', why)}`,
   'tool-found-out': ({ toolId, why }, names) =>
     `Tool ${called(names).tool(toolId)} found out of calibration; the joints tightened with it since its last check need a re-check.${remark('Found', why)}`,
   'recheck-set': (entry, names) =>

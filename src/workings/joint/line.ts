@@ -84,7 +84,7 @@ const asks = {
     'Grade on the screw head',
     'Raised or stamped on the head: 8.8, 10.9, 12.9, A2-70; or that there is none.',
   ],
-  female: ['What it is screwed into', 'A magnet at the mouth of the hole, or the part maker’s document.'],
+  female: ['What it is threaded into', 'A magnet at the mouth of the hole, or the part maker’s document.'],
   'on-thread': ['What is on the threads', 'Take one screw out and look; wipe it on a white cloth.'],
   grip: [
     'Clamped length',

@@ -21,7 +21,7 @@ export function stoppingLine({ kind }: JointFacts, say: Saying): WorkingLine | u
     id: 'stopping',
     label: 'Stopping distance',
     text:
-      `Bikes on sale stand within ${say.number(least)} to ${say.number(most)} m from ${say.number(first.fromKmh)} km/h, ` +
+      `Bikes on sale stop within ${say.number(least)} to ${say.number(most)} m from ${say.number(first.fromKmh)} km/h, ` +
       `dry, both brakes; under about ${say.number(Math.round(liftsM))} m a bike goes over its front wheel`,
     working: {
       result: liftsM,

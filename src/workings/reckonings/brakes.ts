@@ -64,7 +64,7 @@ const mount: Reckoning = {
           working: worked(rotorMm - nativeMm, 'mm', 'rotor − bare mount', inputs, 'geometry', 'exact'),
         },
         {
-          label: 'Pads stand off the track by',
+          label: 'Gap between pads and track',
           working: worked(
             off,
             'mm',

@@ -26,7 +26,7 @@ import {
 export const torqueFromFriction: Reckoning = {
   id: 'torque-from-friction',
   label: 'Tightening and loosening torque',
-  about: 'What a preload takes to raise and to undo, from friction, and the most the screw itself stands.',
+  about: 'What a preload takes to raise and to undo, from friction, and the most the screw itself can take.',
   group: 'Screws',
   asks: [
     {
@@ -82,7 +82,7 @@ export const torqueFromFriction: Reckoning = {
     return {
       ok: true,
       results: [
-        { label: 'The screw itself stands', working: { ...most, known } },
+        { label: 'Limit of the screw itself', working: { ...most, known } },
         ...atPreload,
         {
           label: 'Loosening, share of the tightening torque',
@@ -101,7 +101,7 @@ export const torqueFromFriction: Reckoning = {
           ),
         },
       ],
-      remarks: ['The part it goes into may stand far less: the figure printed on the part goes first.'],
+      remarks: ['The part it goes into may take far less: the figure printed on the part goes first.'],
     };
   },
 };

@@ -81,7 +81,7 @@ const ringChainline: Reckoning = {
             'mm',
             'tube / 2 + gap',
             [input('tube', tubeMm, 'mm'), input('gap', gapMm, 'mm')],
-            'definition; the tube stands in the middle of the bike',
+            'definition; the tube sits in the middle of the bike',
             'exact',
           ),
         },

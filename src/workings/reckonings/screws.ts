@@ -79,7 +79,7 @@ const screwAsked: ChoiceAsked = {
 };
 const femaleAsked: ChoiceAsked = {
   key: 'female',
-  label: 'Screwed into',
+  label: 'Threaded into',
   options: [
     { value: 'aluminium', label: 'Aluminium' },
     { value: 'steel', label: 'Steel' },
@@ -335,8 +335,8 @@ const engagement: Reckoning = {
         { label: 'Rule of thumb', working: shop },
         { label: 'Screw breaks first from', working: { ...full, known } },
         {
-          label: 'Share of the ordinary torque this thread stands',
-          working: worked(rule.torqueShare, '', 'by what it is screwed into', [], rule.source, rule.known),
+          label: 'Share of the usual torque this thread can take',
+          working: worked(rule.torqueShare, '', 'by what it is threaded into', [], rule.source, rule.known),
         },
         ...strips,
       ],

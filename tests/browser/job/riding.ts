@@ -86,7 +86,7 @@ export function sealed(): void {
       ];
       for (const hash of everywhere) {
         await goTo(page, `#/${hash}`);
-        const strip = page.getByRole('region', { name: 'What waits' });
+        const strip = page.getByRole('region', { name: 'Timers' });
         await expect
           .poll(() => strip.textContent(), { message: hash, timeout: SLOW_MS })
           .toMatch(/Seal: .*Wagtail.*\d+ min left/);

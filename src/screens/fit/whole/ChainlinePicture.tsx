@@ -18,7 +18,7 @@ const SPREAD_MOST = 56;
 
 function chainlineAlt({ frontMm, rearMm, offsetMm, angleDeg }: Chainline): string {
   const angle = angleDeg === null ? '' : `, the chain slants by ${numberText(angleDeg, 2)} degrees`;
-  return `From above: the ring runs ${mmToTenth(frontMm)} from the middle of the bike, the sprocket ${mmToTenth(rearMm)}; they stand ${mmToTenth(Math.abs(offsetMm))} apart${angle}`;
+  return `From above: the ring runs ${mmToTenth(frontMm)} from the middle of the bike, the sprocket ${mmToTenth(rearMm)}; they are ${mmToTenth(Math.abs(offsetMm))} apart${angle}`;
 }
 
 /** Ring, chain and sprocket from above, front at the left; sideways drawn larger than along. */

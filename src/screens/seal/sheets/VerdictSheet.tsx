@@ -42,7 +42,7 @@ export function VerdictSheet({ save, onVerdict, onClose }: VerdictSheetProps) {
     >
       <div class="stack">
         <Choice<VerdictMark['verdict']>
-          label="Your judgement of this tyre"
+          label="Your verdict on this tyre"
           value={verdict}
           onChoose={setVerdict}
           options={[

@@ -203,7 +203,7 @@ describe('what a builder wants beside the first figure', () => {
 
   test('thread engagement says whether it reaches, and the share of torque aluminium stands', () => {
     const short = run('thread-engagement', { engaged: 8 }, { thread: 'M5', female: 'aluminium' });
-    expect(result(short, 'Share of the ordinary torque this thread stands')).toBe(0.7);
+    expect(result(short, 'Share of the usual torque this thread can take')).toBe(0.7);
     expect(remarks(short)).toContain('It is short');
     const strips = run('thread-engagement', { engaged: 5 }, { thread: 'M5', female: 'aluminium' });
     expect(remarks(strips)).toContain('Too short');
