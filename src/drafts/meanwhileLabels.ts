@@ -58,5 +58,8 @@ export const wheelLabels: Partial<Record<keyof WheelDraft, string>> = {
   target: 'Target tension',
   limit: 'Rim maker’s maximum',
   gauge: 'Table of your gauge',
+  ends: 'Ends of the spoke',
+  sounds: 'What you pluck',
+  pitches: 'Known tensions',
   note: 'Note',
 };

@@ -1,9 +1,10 @@
 import { readingOf } from '../fit/faces/reading.ts';
-import type { WheelAbout, WheelSideAbout } from '../journal/aboutWheels.ts';
+import type { WheelAbout, WheelEar, WheelSideAbout } from '../journal/aboutWheels.ts';
 import type { Described, Id, WheelPart } from '../journal/entries.ts';
 import type { PartRow, WheelRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
 import { type ForceUnit, type LengthUnit, type Typed, unitLabel, unitsOf } from '../mechanics/units.ts';
+import { USUAL_EAR } from '../mechanics/wheels/spokeByEar.ts';
 import { quantityRefusals } from '../words/quantityRefusals.ts';
 import { describedAnew } from './describedAnew.ts';
 
@@ -44,6 +45,9 @@ export interface WheelDraft {
   limit: string;
   forceUnit: ForceUnit;
   gauge: { reading: string; tension: string }[];
+  ends: WheelEar['ends'];
+  sounds: WheelEar['sounds'];
+  pitches: { reading: string; tension: string }[];
   note: string;
 }
 
@@ -55,7 +59,7 @@ export const emptyWheel: WheelDraft = {
   ...{ name: '', position: '', hub: '', rim: '', spokes: '', nipples: '', drilling: 'even' },
   ...{ pairGap: '', pairsLean: 'together', head: 'elbow', left: noSide, drive: noSide, firstSide: 'drive' },
   ...{ erds: [''], erdEnd: 'nipple-slot', erdToEnd: '', hubHole: '', rimOffset: '', stagger: '' },
-  ...{ target: '', limit: '', forceUnit: 'N', gauge: [], note: '' },
+  ...{ target: '', limit: '', forceUnit: 'N', gauge: [], ...USUAL_EAR, pitches: [], note: '' },
 };
 
 /** A quantity as text that reads back as itself, whatever unit the field begins with. */
@@ -112,6 +116,12 @@ export function draftOfWheel(wheel: WheelAbout): WheelDraft {
       reading: bareText(reading),
       tension: bareText(tensionN),
     })),
+    ends: (wheel.ear ?? USUAL_EAR).ends,
+    sounds: (wheel.ear ?? USUAL_EAR).sounds,
+    pitches: (wheel.ear?.known ?? []).map(({ hz, tensionN }) => ({
+      reading: bareText(hz),
+      tension: bareText(tensionN),
+    })),
     note: wheel.note ?? '',
   };
 }
@@ -160,6 +170,16 @@ function fieldReader() {
 const known = <T extends object>(from: { [K in keyof T]: T[K] | undefined }): Partial<T> =>
   Object.fromEntries(Object.entries(from).filter(([, value]) => value !== undefined)) as Partial<T>;
 
+/** How the wheel is listened to; nothing where that is the usual way and no tension is known. */
+function earOf(
+  { ends, sounds }: WheelDraft,
+  rows: readonly { reading: number; tensionN: number }[],
+): WheelEar | undefined {
+  const known = rows.map(({ reading, tensionN }) => ({ hz: reading, tensionN }));
+  if (known.length > 0) return { ends, sounds, known };
+  return ends === USUAL_EAR.ends && sounds === USUAL_EAR.sounds ? undefined : { ends, sounds };
+}
+
 /**
  * What was typed of a wheel, as the logbook takes it; empty fields stay unknown.
  * @param others parts of the wheel that the form does not ask for, as its tyre: they stay
@@ -187,14 +207,16 @@ export function readWheelForm(draft: WheelDraft, others: readonly WheelPart[] = 
   const force = (field: WheelField, text: string) =>
     typed<ForceUnit>(field, text, unitsOf.force, draft.forceUnit);
   const erds = draft.erds.flatMap((text, at) => length(`erds.${at}`, text) ?? []);
-  const gauge = draft.gauge.flatMap((row, at) => {
-    if (row.reading.trim() === '' && row.tension.trim() === '') return [];
-    const reading = number(`gauge.${at}`, row.reading);
-    const tensionN = number(`gauge.${at}`, row.tension);
-    if (reading !== undefined && tensionN !== undefined && reading > 0) return [{ reading, tensionN }];
-    wrong[`gauge.${at}`] ??= 'Enter a reading above 0 and its tension.';
-    return [];
-  });
+  const rowsOf = (name: 'gauge' | 'pitches') =>
+    draft[name].flatMap((row, at) => {
+      if (row.reading.trim() === '' && row.tension.trim() === '') return [];
+      const reading = number(`${name}.${at}`, row.reading);
+      const tensionN = number(`${name}.${at}`, row.tension);
+      if (reading !== undefined && tensionN !== undefined && reading > 0) return [{ reading, tensionN }];
+      wrong[`${name}.${at}`] ??= 'Enter a reading above 0 and its tension.';
+      return [];
+    });
+  const gauge = rowsOf('gauge');
   if (draft.name.trim() === '') wrong['name'] = 'Enter a name.';
   const kept = others.filter(({ as }) => !['hub', 'rim', 'spokes', 'nipples'].includes(as));
   const parts = [
@@ -221,6 +243,7 @@ export function readWheelForm(draft: WheelDraft, others: readonly WheelPart[] = 
       target: force('target', draft.target),
       limit: force('limit', draft.limit),
       gauge: gauge.length > 0 ? gauge : undefined,
+      ear: earOf(draft, rowsOf('pitches')),
       note: draft.note.trim() || undefined,
     }),
   };
@@ -229,7 +252,7 @@ export function readWheelForm(draft: WheelDraft, others: readonly WheelPart[] = 
 
 const unknowable = [
   ...(['position', 'pairGapDeg', 'pairsLean', 'erds', 'erdEnd', 'erdToEnd', 'hubHole'] as const),
-  ...(['rimOffset', 'stagger', 'target', 'limit', 'gauge', 'note'] as const),
+  ...(['rimOffset', 'stagger', 'target', 'limit', 'gauge', 'ear', 'note'] as const),
 ];
 
 /** What the form changes about a wheel that is known. @example changedWheel(wheel, { ...wheel }) //=> {} */

@@ -135,7 +135,12 @@ export const workOrder: readonly WorkPair[] = [
   ),
   pair('end', ['lever-clamp'], ['caliper', 'bleed'], 'A brake is bled with the lever where it stays.'),
   pair('end', ['lever-clamp'], ['cable-anchor'], 'The cable is cut to a lever that stays where it is.'),
-  pair('end', ['caliper', 'torque'], ['cable-anchor'], 'The cable pulls on the caliper, so the caliper is tight first.'),
+  pair(
+    'end',
+    ['caliper', 'torque'],
+    ['cable-anchor'],
+    'The cable pulls on the caliper, so the caliper is tight first.',
+  ),
   pair('end', ['cable-anchor'], ['caliper', 'pads'], 'The cable sets where the pads rest.'),
   pair('end', [axleJoints], ['mudguard', 'torque'], 'A guard is set to the tyre that turns in it.'),
 ];

@@ -3,6 +3,7 @@ import type { PluckFault } from '../../mechanics/sound/pluck.ts';
 import type { PluckSeries } from '../../mechanics/sound/pluckSeries.ts';
 import type { SpokeEar } from '../../mechanics/wheels/spokeByEar.ts';
 import { COMPARED_PERCENT } from '../../mechanics/wheels/spokePitch.ts';
+import type { CalibrationByEar } from '../../mechanics/wheels/spokePitchCalibration.ts';
 
 /** What is said while the phone listens to spokes. */
 
@@ -43,6 +44,31 @@ export function seriesSentence(series: PluckSeries): string {
     ? `${apart} Check that the spoke touches nothing and pluck at one place.`
     : `${apart} Pluck again.`;
 }
+
+/** What is plucked, and how the ends of the spoke are held, as the form of a wheel asks for them. */
+export const soundsWords: Record<SpokeEar['sounds'], string> = {
+  free: 'The whole spoke',
+  pair: 'The spoke with its partner',
+  outer: 'The part beyond the crossing',
+};
+export const endsWords: Record<SpokeEar['ends'], { label: string; hint: string }> = {
+  'clamped-pinned': {
+    label: 'Tight at the hub, free to tilt at the nipple',
+    hint: 'Usual for elbow spokes.',
+  },
+  'pinned-pinned': { label: 'Free to tilt at both ends', hint: 'Long thin spokes, or a loose hub hole.' },
+  'clamped-clamped': {
+    label: 'Tight at both ends',
+    hint: 'Straight pull, or a nipple that grips the spoke.',
+  },
+};
+
+/** Why known tensions make no calibration yet. */
+export const calibrationRefusals: Record<Extract<CalibrationByEar, { ok: false }>['reason'], string> = {
+  'one-tension': 'Two known tensions are needed.',
+  'tensions-too-close': 'Too close together: make the higher one at least a quarter more than the lower.',
+  'pitch-against-tension': 'A higher tension must sound higher. Check the rows.',
+};
 
 export const soundsDetails: Record<SpokeEar['sounds'], string> = {
   free: 'Lift the spoke clear of its partner, or it touches none.',

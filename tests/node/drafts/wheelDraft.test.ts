@@ -28,6 +28,13 @@ describe('the form of a wheel', () => {
         rimOffset: { value: -3, unit: 'mm' as const, typed: '-3' },
       },
       ...{ hubHole: mm(2.6), gauge: [{ reading: 1, tensionN: 1200 }], note: 'spare' },
+      ear: {
+        ...({ ends: 'pinned-pinned', sounds: 'outer' } as const),
+        known: [
+          { hz: 479.23, tensionN: 600 },
+          { hz: 597.45, tensionN: 1000 },
+        ],
+      },
     };
     const read = readWheelForm(draftOfWheel(full), full.parts);
     expect(read).toEqual({ ok: true, about: full });
@@ -47,6 +54,15 @@ describe('the form of a wheel', () => {
     const emptied = readWheelForm({ ...draftOfWheel(dishedRear), erds: [''] });
     if (!emptied.ok) throw new Error('refused');
     expect(changedWheel(row, emptied.about).cleared).toEqual(['erds', 'erdEnd']);
+  });
+
+  test('the usual way to listen is not kept, another is, and back to the usual clears it', () => {
+    const usual = readWheelForm(draftOfWheel(dishedRear), dishedRear.parts);
+    expect(usual.ok && usual.about.ear).toBeUndefined();
+    const outer = readWheelForm({ ...draftOfWheel(dishedRear), sounds: 'outer' }, dishedRear.parts);
+    expect(outer.ok && outer.about.ear).toEqual({ ends: 'clamped-pinned', sounds: 'outer' });
+    if (!usual.ok || !outer.ok) throw new Error('both can be read');
+    expect(changedWheel({ ...row, ...outer.about }, usual.about)).toEqual({ cleared: ['ear'] });
   });
 
   test('each field that cannot be taken has its sentence', () => {

@@ -4,14 +4,14 @@ import { Fold } from '../../../controls/lists/Fold.tsx';
 import { numberText } from '../../../mechanics/numberText.ts';
 import { convert, unitsOf } from '../../../mechanics/units.ts';
 import { tensionPresets } from '../../../standards/wheels/tensionPresets.ts';
+import { EarFields } from './EarFields.tsx';
+import { PairRows } from './PairRows.tsx';
 import type { SideFieldsProps } from './SideFields.tsx';
 
 /** What the spokes are to have, what the rim allows, and the table of the gauge. */
 export function TensionFields({ draft, wrong, change }: Omit<SideFieldsProps, 'side'>) {
   const { forceUnit, gauge } = draft;
   const force = (kgf: number) => numberText(convert(kgf, 'kgf', forceUnit), 0);
-  const putRow = (at: number, changed: Partial<(typeof gauge)[number]>) =>
-    change({ gauge: gauge.map((row, index) => (index === at ? { ...row, ...changed } : row)) });
   return (
     <>
       <NumberField
@@ -55,26 +55,15 @@ export function TensionFields({ draft, wrong, change }: Omit<SideFieldsProps, 's
             The rows printed for this spoke thickness. Between two rows the tension goes with one over the
             reading.
           </p>
-          {gauge.map((row, at) => (
-            <div class="wheel-row" key={at}>
-              <NumberField
-                label={`Reading ${at + 1}`}
-                typed={row.reading}
-                onTyped={(reading) => putRow(at, { reading })}
-                error={wrong[`gauge.${at}`]}
-              />
-              <NumberField
-                label="Tension, N"
-                typed={row.tension}
-                onTyped={(tension) => putRow(at, { tension })}
-              />
-            </div>
-          ))}
-          <Button icon="plus" onPress={() => change({ gauge: [...gauge, { reading: '', tension: '' }] })}>
-            Add a row
-          </Button>
+          <PairRows
+            rows={gauge}
+            label="Reading"
+            wrong={(at) => wrong[`gauge.${at}`]}
+            onRows={(rows) => change({ gauge: rows })}
+          />
         </div>
       </Fold>
+      <EarFields draft={draft} wrong={wrong} change={change} />
     </>
   );
 }
