@@ -17,6 +17,11 @@ const softSteel = {
   known: 'seen',
 } as const;
 
+const stainlessSteel = {
+  source: 'ISO 3506-1 mechanical properties of A2 and A4, on a supplier’s page and a fastener seller’s chart',
+  known: 'seen',
+} as const;
+
 /** Screw classes by the mark on the head. Aluminium and titanium screws have no row on purpose: no table holds for them. */
 export const propertyClasses: readonly PropertyClassRow[] = [
   { propertyClass: '4.6', screw: 'steel', proofMPa: 225, yieldMPa: 240, tensileMPa: 400, ...softSteel },
@@ -49,39 +54,11 @@ export const propertyClasses: readonly PropertyClassRow[] = [
     source: 'ISO 898-1:1999 mechanical properties, course page',
     known: 'seen',
   },
-  {
-    propertyClass: 'A2-50',
-    screw: 'stainless',
-    yieldMPa: 210,
-    tensileMPa: 500,
-    source: 'ISO 3506-1: 500 on a fastener supplier’s page; 210 from memory',
-    known: 'memory',
-  },
-  {
-    propertyClass: 'A2-70',
-    screw: 'stainless',
-    yieldMPa: 450,
-    tensileMPa: 700,
-    source:
-      'ISO 3506-1: 700 on a fastener supplier’s page; 450 from memory, confirmed by a published torque table',
-    known: 'memory',
-  },
-  {
-    propertyClass: 'A4-70',
-    screw: 'stainless',
-    yieldMPa: 450,
-    tensileMPa: 700,
-    source: 'ISO 3506-1, as A2-70',
-    known: 'memory',
-  },
-  {
-    propertyClass: 'A2-80',
-    screw: 'stainless',
-    yieldMPa: 600,
-    tensileMPa: 800,
-    source: 'ISO 3506-1',
-    known: 'memory',
-  },
+  { propertyClass: 'A2-50', screw: 'stainless', yieldMPa: 210, tensileMPa: 500, ...stainlessSteel },
+  { propertyClass: 'A2-70', screw: 'stainless', yieldMPa: 450, tensileMPa: 700, ...stainlessSteel },
+  { propertyClass: 'A4-70', screw: 'stainless', yieldMPa: 450, tensileMPa: 700, ...stainlessSteel },
+  { propertyClass: 'A2-80', screw: 'stainless', yieldMPa: 600, tensileMPa: 800, ...stainlessSteel },
+  { propertyClass: 'A4-80', screw: 'stainless', yieldMPa: 600, tensileMPa: 800, ...stainlessSteel },
 ];
 
 const byClass = new Map(propertyClasses.map((row) => [row.propertyClass, row]));

@@ -7,6 +7,15 @@ export interface LineVerdict {
   word: string;
 }
 
+/**
+ * A verdict on figures of which one is in no document: never green.
+ * @example withoutDocument({ tone: 'good', word: 'Ordinary' }).tone //=> 'care'
+ */
+export const withoutDocument = (verdict: LineVerdict): LineVerdict =>
+  verdict.tone === 'good'
+    ? { tone: 'care', word: `${verdict.word}, by figures no document prints` }
+    : verdict;
+
 /** Something a computation would need, and how a hand finds it out. */
 export interface MissingInput {
   key: MissingKey;

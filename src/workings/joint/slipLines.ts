@@ -14,7 +14,15 @@ import type { JointKind } from '../../standards/jointKinds.ts';
 import { clampFriction } from '../../standards/screws/friction.ts';
 import { jointTests } from '../../standards/screws/torqueTests.ts';
 import type { JointFacts } from './jointFacts.ts';
-import { bandText, type MissingInput, missing, type Saying, type WorkingLine, weakest } from './line.ts';
+import {
+  bandText,
+  type MissingInput,
+  missing,
+  type Saying,
+  type WorkingLine,
+  weakest,
+  withoutDocument,
+} from './line.ts';
 import { type JointPreload, waitsFor } from './preload.ts';
 
 /** Both hands pulling hard; our suggestion, no published figure for a rider. */
@@ -157,7 +165,7 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
     id: 'margin',
     label: 'Slip margin',
     text: `${bandText(ratio, say)} times the ${say.number(demand.nm, 0)} N·m asked of it`,
-    verdict: margins[verdict],
+    verdict: preload.unprinted || face.origins === 0 ? withoutDocument(margins[verdict]) : margins[verdict],
     raises: raises(facts, tubeMm, say),
     warnings: ['A test load is for comparing parts on sale. It is not a tightening torque; do not try it.'],
     working: { ...marginWorking(slipNm, demand.nm, demand.source), known },

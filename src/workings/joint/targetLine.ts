@@ -11,6 +11,7 @@ import {
 } from '../../standards/screws/torqueBands.ts';
 import type { JointFacts, ScrewFacts } from './jointFacts.ts';
 import { type LineVerdict, missing, type Saying, type WorkingLine } from './line.ts';
+import { onlyScrew } from './onlyScrew.ts';
 
 /** Why no torque is named for a joint with a changed part; nothing where none was changed. */
 export const changedText = ({ changed }: Pick<JointFacts, 'changed'>): string | undefined =>
@@ -96,9 +97,9 @@ export function publishedLine(facts: JointFacts, say: Saying): WorkingLine | und
   const bands = bandsFor(facts.kind);
   if (bands.length === 0 || facts.changed.length > 0) return undefined;
   const line = { id: 'published', label: 'Printed elsewhere' };
-  const [screw] = facts.screws;
-  if (facts.screws.some(({ thread }) => thread !== screw?.thread))
-    return { ...line, text: 'Not compared: screws of several sizes share the joint.' };
+  const screw = facts.screws.length === 0 ? undefined : onlyScrew(facts.screws);
+  if (typeof screw === 'string')
+    return { ...line, text: `Not compared: screws of several ${screw} share the joint.` };
   const match = bandFor(facts.kind, { ...screw });
   if (match.is === 'none')
     return { ...line, text: `No figure is known for ${screw?.variant ?? 'this joint'} on ${screw?.thread}.` };

@@ -23,15 +23,21 @@ export function scaleOf({ minNm = 0, maxNm }: ToolFacts): { minNm: number; maxNm
  * The error to reckon with at a torque, as a fraction: what its papers say, else its class, else the widest
  * class; the scatter of a hand where it promises nothing there.
  * @param torqueNm N·m, > 0
+ * @returns `printed`: whether its papers or a document print the figure
  * @example toolError({ name: 'small', toolClass: 'click', minNm: 2, maxNm: 24 }, 5).share //=> 0.04
  */
 export function toolError(
   tool: ToolFacts | undefined,
   torqueNm: number,
-): { share: number; source: string; known: Known } {
+): { share: number; source: string; known: Known; printed: boolean } {
   const hand = toolClasses.find(({ scatter }) => scatter !== undefined);
-  const byHand = { share: hand?.scatter ?? 0.35, known: 'memory' as const };
-  if (!tool) return { share: UNKNOWN_SHARE, source: 'no tool named, widest class taken', known: 'proposal' };
+  const byHand = {
+    share: hand?.scatter ?? 0.35,
+    known: hand?.known ?? 'memory',
+    printed: hand !== undefined && hand.origins > 0,
+  };
+  const widest = { share: UNKNOWN_SHARE, known: 'proposal', printed: false } as const;
+  if (!tool) return { ...widest, source: 'no tool named, widest class taken' };
   const row = classOf(tool);
   if (row && !row.tolerance) return { ...byHand, source: row.source };
   const { maxNm, tolerancePercent } = tool;
@@ -44,8 +50,8 @@ export function toolError(
     const fit = toolAtSetting({ ...scale, tolerance }, torqueNm);
     if (!fit.ok) return { ...byHand, source: 'its scale promises nothing at this torque: as by feel' };
   }
-  if (own !== undefined) return { share, source: 'papers of the tool', known: 'seen' };
+  if (own !== undefined) return { share, source: 'papers of the tool', known: 'seen', printed: true };
   return row
-    ? { share, source: row.source, known: row.known }
-    : { share, source: 'kind of tool not logged, widest class taken', known: 'proposal' };
+    ? { share, source: row.source, known: row.known, printed: row.origins > 0 }
+    : { ...widest, share, source: 'kind of tool not logged, widest class taken' };
 }

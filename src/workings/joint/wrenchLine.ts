@@ -2,7 +2,7 @@ import { wrenchWorking } from '../../mechanics/screws/torqueWorkings.ts';
 import { type ToolDoubt, toolAtSetting, toolCheckState } from '../../mechanics/screws/wrenchFitness.ts';
 import { given, type Working } from '../../mechanics/working.ts';
 import type { JointFacts, ToolFacts } from './jointFacts.ts';
-import { missing, type Saying, type WorkingLine } from './line.ts';
+import { missing, type Saying, type WorkingLine, withoutDocument } from './line.ts';
 import { waitsFor } from './preload.ts';
 import { changedText } from './targetLine.ts';
 import { classOf, scaleOf } from './toolError.ts';
@@ -13,6 +13,7 @@ const doubts: Record<ToolDoubt, string> = {
   'below-a-fifth-of-full-scale': 'Under a fifth of its full scale nothing is promised: take a smaller tool.',
 };
 const YEARLY = { months: 12, cycles: 5000 };
+const onItsScale = { tone: 'good', word: 'On its scale, check current' } as const;
 const DAYS_IN_MONTH = 30.4375;
 
 /** What is to be minded about a tool, apart from its scale. */
@@ -75,6 +76,7 @@ export function wrenchLine(facts: JointFacts, say: Saying): WorkingLine | undefi
   const onScale = scaleOf(tool);
   const tolerance = classOf(tool)?.tolerance ?? { upTo10Nm: 0.06, above10Nm: 0.06, usableFrom: 0.2 };
   const fits = onScale ? [loNm, hiNm].map((nm) => toolAtSetting({ ...onScale, tolerance }, nm)) : [];
+  const printed = tool.tolerancePercent !== undefined || (classOf(tool)?.origins ?? 0) > 0;
   const scale = new Set(fits.flatMap((fit) => (fit.ok ? [] : [doubts[fit.reason]])));
   const checks = checkWarnings(tool, nowMs, say);
   const way = extension ? `, with ${say.number(extension.lengthMm, 0)} mm between` : '';
@@ -87,7 +89,9 @@ export function wrenchLine(facts: JointFacts, say: Saying): WorkingLine | undefi
         ? { tone: 'stop', word: 'Wrong tool for it' }
         : checks.length > 0
           ? { tone: 'care', word: 'Check the tool' }
-          : { tone: 'good', word: 'On its scale, check current' },
+          : printed
+            ? onItsScale
+            : withoutDocument(onItsScale),
     ...(scale.size + checks.length > 0 ? { warnings: [...scale, ...checks] } : {}),
     working,
     ...(unranged ? { missing: [missing('tool-range')] } : {}),
