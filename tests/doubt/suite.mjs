@@ -27,7 +27,28 @@ expect.poll = (read) =>
         },
     },
   );
-export const vi = { spyOn, restoreAllMocks };
+let forgetSources = () => undefined;
+/** The runner says how the files of src are evaluated anew. */
+export function onResetModules(forget) {
+  forgetSources = forget;
+}
+/** What the globals were before a test stood in for them. */
+const globals = new Map();
+export const vi = {
+  spyOn,
+  restoreAllMocks,
+  stubGlobal(name, value) {
+    if (!globals.has(name)) globals.set(name, globalThis[name]);
+    globalThis[name] = value;
+  },
+  unstubAllGlobals() {
+    for (const [name, value] of globals) globalThis[name] = value;
+    globals.clear();
+  },
+  resetModules() {
+    forgetSources();
+  },
+};
 
 const group = () => ({ steps: [], beforeAll: [], afterAll: [], beforeEach: [], afterEach: [] });
 let open = group();

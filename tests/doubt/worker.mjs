@@ -62,6 +62,11 @@ function put(path, text) {
   }
 }
 
+suite.onResetModules(() => {
+  for (const [id, module] of runner.evaluatedModules.idToModuleMap)
+    if (id.startsWith(`${top}src/`)) runner.evaluatedModules.invalidateModule(module);
+});
+
 const run = (file) => {
   const path = `${top}${file}`;
   forget(path);

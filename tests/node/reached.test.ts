@@ -6,15 +6,6 @@ const top = fileURLToPath(new URL('../..', import.meta.url));
 
 /** What is left over, by its subject; a subject leaves the list when all of it is shown or deleted. */
 const waiting: Record<string, readonly RegExp[]> = {
-  // The pages of a wheel are built and go other ways; each of these is held by a worked example from outside.
-  wheels: [
-    /^src\/mechanics\/wheels\/hubShortening\.ts dishlessCut$/,
-    /^src\/mechanics\/wheels\/lacing\.ts (holeAngleDeg|pairedCrossingAnglesDeg|twoToOne)$/,
-    /^src\/mechanics\/wheels\/spokeLengthCorrections\.ts evenDiameterMm$/,
-    /^src\/mechanics\/wheels\/spokeLengthErd\.ts (erdFromNipplesMm|erdFromRodsMm)$/,
-    /^src\/mechanics\/wheels\/spokeTensionNipple\.ts tensionPerTurnN$/,
-  ],
-  sealing: [/^src\/mechanics\/tyres\/(rimTape|tyreVolume)\.ts /],
   // The screen for files is being built; its reading and writing landed first.
   files: [/^src\/exchange\//, /^src\/words\/fileRefusals\.ts /],
 };

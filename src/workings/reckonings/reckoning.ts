@@ -1,6 +1,7 @@
 import type { Band } from '../../mechanics/band.ts';
 import { type AnyUnit, convert, type SameKind, unitsOf } from '../../mechanics/units.ts';
 import type { Working } from '../../mechanics/working.ts';
+import { beadSeatsMm } from '../../standards/tyres/beadSeats.ts';
 
 /** A measured figure a computation asks for. */
 export interface NumberAsked {
@@ -137,3 +138,12 @@ export const forceAsked = asking(forces);
 export const temperatureAsked = asking(unitsOf.temperature);
 /** A count, a ratio, or a figure whose unit has no choice and stands behind the label. */
 export const bareAsked = asking([]);
+
+/** The bead seat a tyre and its rim share. */
+export const beadSeatAsked: ChoiceAsked = {
+  key: 'seat',
+  label: 'Bead seat, mm',
+  hint: 'The three-digit number printed on tyre and rim.',
+  options: beadSeatsMm.map((mm) => ({ value: String(mm), label: String(mm) })),
+  first: '584',
+};

@@ -6,6 +6,7 @@ import { recheckReckonings } from './rechecks.ts';
 import type { Reckoning } from './reckoning.ts';
 import { screwReckonings } from './screws.ts';
 import { tyreReckonings } from './tyres.ts';
+import { wheelSizeReckonings } from './wheelSizes.ts';
 import { wheelReckonings } from './wheels.ts';
 
 /** Every computation that can be done on its own, in the order of the list. */
@@ -17,5 +18,6 @@ export const reckonings: readonly Reckoning[] = [
   ...brakeReckonings,
   ...tyreReckonings,
   ...wheelReckonings,
+  ...wheelSizeReckonings,
   ...driveReckonings,
 ];

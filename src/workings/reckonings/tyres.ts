@@ -4,11 +4,11 @@ import {
   lowestPressureBar,
   pressureCeiling,
 } from '../../mechanics/tyres/pressureCeiling.ts';
-import { sealantDose, tyreVolumeL } from '../../mechanics/tyres/tyreVolume.ts';
+import { sealantDose, sealantFilmMm, tyreVolumeL } from '../../mechanics/tyres/tyreVolume.ts';
 import { given as input } from '../../mechanics/working.ts';
-import { beadSeatsMm } from '../../standards/tyres/beadSeats.ts';
 import { pressureElsewhere } from './pressureElsewhere.ts';
 import {
+  beadSeatAsked,
   type Calculated,
   type ChoiceAsked,
   lengthAsked,
@@ -16,15 +16,9 @@ import {
   type Reckoning,
   worked,
 } from './reckoning.ts';
+import { rimTape } from './rimTape.ts';
 import { valve } from './valve.ts';
 
-const beadSeatAsked: ChoiceAsked = {
-  key: 'seat',
-  label: 'Bead seat, mm',
-  hint: 'The three-digit number printed on tyre and rim.',
-  options: beadSeatsMm.map((mm) => ({ value: String(mm), label: String(mm) })),
-  first: '584',
-};
 const widthAsked = lengthAsked('width', 'Width of the tyre', [18, 130], {
   hint: 'The number before the dash.',
 });
@@ -112,10 +106,20 @@ const volume: Reckoning = {
   label: 'Tyre volume and sealant',
   about: 'How much air a tyre holds, and how much sealant a size needs that no bottle lists.',
   group: 'Tyres',
-  asks: [widthAsked, beadSeatAsked, markedAsked],
+  asks: [
+    widthAsked,
+    beadSeatAsked,
+    markedAsked,
+    lengthAsked('band', 'Sealant spreads over', [3, 130], {
+      optional: true,
+      hint: 'Width of the wet band inside the tread.',
+    }),
+  ],
   compute(given) {
     const [widthMm, beadSeatMm] = [given.number('width'), Number(given.choice('seat'))];
     const dose = sealantDose(widthMm, beadSeatMm, given.choice('marked') === 'no');
+    const bandMm = given.maybe('band');
+    const firstMl = dose.firstMl.mid;
     const inputs = [input('W', widthMm, 'mm'), input('D', beadSeatMm, 'mm')];
     return {
       ok: true,
@@ -136,10 +140,25 @@ const volume: Reckoning = {
           label: 'Sealant, top-up',
           working: { ...dose.working, result: dose.topUpMl, formula: `half of: ${dose.working.formula}` },
         },
+        ...(bandMm === undefined
+          ? []
+          : [
+              {
+                label: 'Sealant standing on the tread',
+                working: worked(
+                  sealantFilmMm(firstMl, widthMm, beadSeatMm, bandMm),
+                  'mm',
+                  'V / (π·(D + 2·W)·band)',
+                  [...inputs, input('V', firstMl, 'mL'), input('band', bandMm, 'mm')],
+                  'volume over area; the first fill, before any of it dries',
+                  'proposal',
+                ),
+              },
+            ]),
       ],
       remarks: ['The bottle goes first where it lists the size.'],
     };
   },
 };
 
-export const tyreReckonings: readonly Reckoning[] = [ceiling, volume, pressureElsewhere, valve];
+export const tyreReckonings: readonly Reckoning[] = [ceiling, volume, pressureElsewhere, valve, rimTape];

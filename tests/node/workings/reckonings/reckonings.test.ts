@@ -39,7 +39,12 @@ describe('the list of workings', () => {
         'tyre-volume',
         'pressure-elsewhere',
         'valve',
+        'rim-tape',
         'spoke-length',
+        'rim-diameter',
+        'hub-cut',
+        'nipple-turn',
+        'uneven-holes',
         'gearing',
         'chain-length',
       ],
@@ -289,6 +294,183 @@ describe('what a builder wants beside the first figure', () => {
 function gear(ring: number, sprocket: number) {
   return { ring, sprocket, width: 47, seat: 584, crank: 170, cadence: 80 };
 }
+
+// Geometry and Hooke’s law, worked out by hand beside each figure.
+describe('before a wheel is laced or taped', () => {
+  test.each([
+    [
+      'two rods of 200 with 184 between are 584',
+      'rim-diameter',
+      { each: 200, between: 184 },
+      { way: 'rods' },
+      'Diameter',
+      584,
+      0,
+    ],
+    [
+      '560 between nipples of 12 are 584',
+      'rim-diameter',
+      { each: 12, between: 560 },
+      { way: 'nipples' },
+      'Diameter',
+      584,
+      0,
+    ],
+    // 135 to 120 with flanges at 34 and 20: 15/2 − 7 and 15/2 + 7; both flanges then stand at 27.
+    [
+      'a hub of 135 for 120, left end',
+      'hub-cut',
+      { now: 135, wanted: 120, left: 34, drive: 20 },
+      {},
+      'Off the left end',
+      0.5,
+      1e-9,
+    ],
+    [
+      'a hub of 135 for 120, drive end',
+      'hub-cut',
+      { now: 135, wanted: 120, left: 34, drive: 20 },
+      {},
+      'Off the drive end',
+      14.5,
+      1e-9,
+    ],
+    [
+      'a hub of 135 for 120, flanges',
+      'hub-cut',
+      { now: 135, wanted: 120, left: 34, drive: 20 },
+      {},
+      'Each flange to the middle then',
+      27,
+      1e-9,
+    ],
+    // 2 mm of 200 GPa: E·A 628 319 N; a pitch of 25.4/56 over 290 mm.
+    [
+      'a turn of a plain 2 mm spoke of 290',
+      'nipple-turn',
+      { length: 290, thin: 2, thick: 2, tension: 1000 },
+      {},
+      'A turn adds at most',
+      982.7,
+      60,
+    ],
+    [
+      'that spoke is as stiff as itself',
+      'nipple-turn',
+      { length: 290, thin: 2, thick: 2, tension: 1000 },
+      {},
+      'As stiff as a plain spoke of',
+      2,
+      1e-9,
+    ],
+    // 24 spokes, 12 a side, 2 crossings: 60°, pairs of 15° where even ones stand 30° apart: 7.5° either way.
+    [
+      'pairs of 15° lean together',
+      'uneven-holes',
+      { spokes: 24, crosses: 2, gap: 15 },
+      { drilling: 'paired' },
+      'Pair leans together',
+      52.5,
+      1e-9,
+    ],
+    [
+      'pairs of 15° lean apart',
+      'uneven-holes',
+      { spokes: 24, crosses: 2, gap: 15 },
+      { drilling: 'paired' },
+      'Pair leans apart',
+      67.5,
+      1e-9,
+    ],
+    // 24 spokes two to one: 16 on the many side, 2 crossings 45°, pair 15° where even ones stand 22.5° apart.
+    [
+      'two to one leans together',
+      'uneven-holes',
+      { spokes: 24, crosses: 2 },
+      { drilling: 'two-to-one' },
+      'Pair leans together',
+      41.25,
+      1e-9,
+    ],
+    [
+      '350° and 50° are 60° apart',
+      'uneven-holes',
+      { spokes: 24, crosses: 2, rim: 350, hub: 50 },
+      { drilling: 'degrees' },
+      'Angle',
+      60,
+      1e-9,
+    ],
+    // Assembly article: inner width and 2 to 5 more; 2 · π · 622 and 25 cm; flanks of 4 over 4 deep are 5.657 long.
+    [
+      'tape for 23 inside',
+      'rim-tape',
+      { inner: 23, turns: 2, flank: 0, depth: 0 },
+      { seat: '622' },
+      'Tape as wide as',
+      26.5,
+      1e-9,
+    ],
+    [
+      'two turns round 622',
+      'rim-tape',
+      { inner: 23, turns: 2, flank: 0, depth: 0 },
+      { seat: '622' },
+      'Length to cut',
+      4.158,
+      0.001,
+    ],
+    [
+      'a well of 25 with flanks of 4 over 4',
+      'rim-tape',
+      { inner: 25, turns: 2, flank: 4, depth: 4 },
+      { seat: '622' },
+      'Well along its profile',
+      28.314,
+      0.001,
+    ],
+  ] as const)('%s', (_what, id, figures, choices, label, expected, tolerance) => {
+    expect(Math.abs(result(run(id, { ...figures }, { ...choices }), label) - expected)).toBeLessThanOrEqual(
+      tolerance,
+    );
+  });
+
+  test('sealant is shown standing on the tread only where its width is given', () => {
+    const at = (band?: number) =>
+      run('tyre-volume', { width: 28, ...(band ? { band } : {}) }, { seat: '622', marked: 'yes' });
+    const labels = (outcome: Calculated) => (outcome.ok ? outcome.results.map(({ label }) => label) : []);
+    expect(labels(at())).not.toContain('Sealant standing on the tread');
+    // 50.3 mL over π · 678 · 10 mm².
+    expect(result(at(10), 'Sealant standing on the tread')).toBeCloseTo(2.36, 2);
+  });
+
+  test.each([
+    ['a rod of a nipple', 'rim-diameter', { each: 12, between: 560 }, { way: 'rods' }],
+    ['a nipple of a rod', 'rim-diameter', { each: 200, between: 184 }, { way: 'nipples' }],
+    ['100 mm off a hub', 'hub-cut', { now: 180, wanted: 80, left: 34, drive: 20 }, {}],
+    ['flanges 120 apart', 'hub-cut', { now: 190, wanted: 135, left: 120, drive: 0 }, {}],
+    ['a spoke thicker in its middle', 'nipple-turn', { length: 290, thin: 2.3, thick: 2, tension: 1000 }, {}],
+    ['pairs without their gap', 'uneven-holes', { spokes: 24, crosses: 2 }, { drilling: 'paired' }],
+    [
+      'pairs wider than even holes',
+      'uneven-holes',
+      { spokes: 24, crosses: 2, gap: 31 },
+      { drilling: 'paired' },
+    ],
+    ['22 spokes in pairs', 'uneven-holes', { spokes: 22, crosses: 2, gap: 5 }, { drilling: 'paired' }],
+    ['32 spokes two to one', 'uneven-holes', { spokes: 32, crosses: 2 }, { drilling: 'two-to-one' }],
+    [
+      'nine crossings on eight holes',
+      'uneven-holes',
+      { spokes: 16, crosses: 9, gap: 5 },
+      { drilling: 'paired' },
+    ],
+    ['one angle alone', 'uneven-holes', { spokes: 24, crosses: 2, rim: 10 }, { drilling: 'degrees' }],
+    ['flanks wider than the rim', 'rim-tape', { inner: 20, turns: 2, flank: 11, depth: 4 }, { seat: '622' }],
+  ] as const)('%s is refused', (_what, id, figures, choices) =>
+    expect(run(id, { ...figures }, { ...choices })).toMatchObject({ ok: false }),
+  );
+});
 
 describe('refusals are sentences', () => {
   test.each([
