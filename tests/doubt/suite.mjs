@@ -28,6 +28,7 @@ expect.poll = (read) =>
     },
   );
 let forgetSources = () => undefined;
+let modulesReset = false;
 /** The runner says how the files of src are evaluated anew. */
 export function onResetModules(forget) {
   forgetSources = forget;
@@ -46,6 +47,7 @@ export const vi = {
     globals.clear();
   },
   resetModules() {
+    modulesReset = true;
     forgetSources();
   },
 };
@@ -132,5 +134,9 @@ export async function runFile(load) {
   }
   const whole = open;
   open = group();
-  return runGroup(whole, { beforeEach: [], afterEach: [] });
+  const failure = await runGroup(whole, { beforeEach: [], afterEach: [] });
+  // What was evaluated under other globals must not stay for the next file.
+  if (modulesReset) forgetSources();
+  modulesReset = false;
+  return failure;
 }
