@@ -144,7 +144,7 @@ const volume: Reckoning = {
           ? []
           : [
               {
-                label: 'Sealant standing on the tread',
+                label: 'Depth of sealant on the tread',
                 working: worked(
                   sealantFilmMm(firstMl, widthMm, beadSeatMm, bandMm),
                   'mm',

@@ -25,7 +25,7 @@ const rimDiameter: Reckoning = {
       label: 'Measured with',
       options: [
         { value: 'rods', label: 'Two rods or old spokes' },
-        { value: 'nipples', label: 'Nipples standing in the rim' },
+        { value: 'nipples', label: 'Nipples in the rim' },
       ],
       first: 'rods',
     },
@@ -75,7 +75,7 @@ const hubCut: Reckoning = {
       return { ok: false, reason: 'That is more than any axle is cut or lengthened.' };
     const cut = dishlessCut({ leftFlangeMm, driveFlangeMm }, nowMm - wantedMm);
     if (Math.max(Math.abs(cut.leftMm), Math.abs(cut.driveMm)) > 60)
-      return { ok: false, reason: 'These flanges stand too far apart for a wheel without dish.' };
+      return { ok: false, reason: 'These flanges are too far apart for a wheel without dish.' };
     const hub = { overLocknutMm: nowMm, chainlineMm: null, rotorGapMm: null, leftFlangeMm, driveFlangeMm };
     const inputs = [
       input('now', nowMm, 'mm'),
@@ -121,7 +121,7 @@ const nippleTurn: Reckoning = {
   asks: [
     lengthAsked('length', 'Length of the spoke', [80, 400]),
     lengthAsked('thin', 'Diameter of its middle', [1, 4], { first: '2' }),
-    lengthAsked('thick', 'Diameter of its ends', [1, 4], { first: '2', hint: 'The same for a plain spoke.' }),
+    lengthAsked('thick', 'Diameter of its ends', [1, 4], { first: '2', hint: 'Same for a plain spoke.' }),
     forceAsked('tension', 'Tension', [0, 3000], { first: '1000' }),
   ],
   compute(given) {
@@ -163,7 +163,7 @@ const nippleTurn: Reckoning = {
 const unevenHoles: Reckoning = {
   id: 'uneven-holes',
   label: 'Spoke angle on an uneven rim',
-  about: 'The angle between the two holes of a spoke where rim holes stand in pairs or in threes.',
+  about: 'The angle between the two holes of a spoke where rim holes come in pairs or in threes.',
   group: 'Wheels',
   asks: [
     {
@@ -179,8 +179,8 @@ const unevenHoles: Reckoning = {
     bareAsked('spokes', 'Spokes in all', [8, 72], { whole: true, first: '24' }),
     bareAsked('crosses', 'Crossings', [0, 9], { whole: true, first: '2' }),
     bareAsked('gap', 'Between the holes of a pair', [0.5, 90], { mark: '°', optional: true }),
-    bareAsked('rim', 'Rim hole stands at', [0, 360], { mark: '°', optional: true }),
-    bareAsked('hub', 'Hub hole stands at', [0, 360], { mark: '°', optional: true }),
+    bareAsked('rim', 'Rim hole at', [0, 360], { mark: '°', optional: true }),
+    bareAsked('hub', 'Hub hole at', [0, 360], { mark: '°', optional: true }),
   ],
   compute(given) {
     const [spokes, crosses] = [given.number('spokes'), given.number('crosses')];
@@ -201,7 +201,7 @@ const unevenHoles: Reckoning = {
     const { many, pairGapDeg } = side;
     if (pairGapDeg === undefined) return { ok: false, reason: 'Give the angle between the holes of a pair.' };
     if (pairGapDeg > 360 / many)
-      return { ok: false, reason: 'The holes of a pair stand nearer than even ones.' };
+      return { ok: false, reason: 'The holes of a pair are nearer than even ones.' };
     if (many > 36 || many < 4 || (crosses * 360) / many > 180)
       return { ok: false, reason: 'That many crossings do not go on this flange.' };
     const { narrowDeg, wideDeg } = pairedCrossingAnglesDeg(crosses, many, pairGapDeg);

@@ -439,9 +439,9 @@ describe('before a wheel is laced or taped', () => {
     const at = (band?: number) =>
       run('tyre-volume', { width: 28, ...(band ? { band } : {}) }, { seat: '622', marked: 'yes' });
     const labels = (outcome: Calculated) => (outcome.ok ? outcome.results.map(({ label }) => label) : []);
-    expect(labels(at())).not.toContain('Sealant standing on the tread');
+    expect(labels(at())).not.toContain('Depth of sealant on the tread');
     // 50.3 mL over π · 678 · 10 mm².
-    expect(result(at(10), 'Sealant standing on the tread')).toBeCloseTo(2.36, 2);
+    expect(result(at(10), 'Depth of sealant on the tread')).toBeCloseTo(2.36, 2);
   });
 
   test.each([
