@@ -3,8 +3,16 @@ import type { WheelAbout, WheelEar, WheelSideAbout } from '../journal/aboutWheel
 import type { Described, Id, WheelPart } from '../journal/entries.ts';
 import type { PartRow, WheelRow } from '../journal/rows.ts';
 import { parseNumber, parseTyped } from '../mechanics/quantity.ts';
-import { type ForceUnit, type LengthUnit, type Typed, unitLabel, unitsOf } from '../mechanics/units.ts';
+import {
+  convert,
+  type ForceUnit,
+  type LengthUnit,
+  type Typed,
+  unitLabel,
+  unitsOf,
+} from '../mechanics/units.ts';
 import { USUAL_EAR } from '../mechanics/wheels/spokeByEar.ts';
+import { erdFromNipplesMm, erdFromRodsMm } from '../mechanics/wheels/spokeLengthErd.ts';
 import { quantityRefusals } from '../words/quantityRefusals.ts';
 import { describedAnew } from './describedAnew.ts';
 
@@ -38,6 +46,10 @@ export interface WheelDraft {
   erds: string[];
   erdEnd: NonNullable<WheelAbout['erdEnd']>;
   erdToEnd: string;
+  /** Two rods in opposite holes, or two nipples: length of one, and the gap between them. */
+  erdBy: 'rods' | 'nipples';
+  erdPiece: string;
+  erdGap: string;
   hubHole: string;
   rimOffset: string;
   stagger: string;
@@ -59,6 +71,7 @@ export const emptyWheel: WheelDraft = {
   ...{ name: '', position: '', hub: '', rim: '', spokes: '', nipples: '', drilling: 'even' },
   ...{ pairGap: '', pairsLean: 'together', head: 'elbow', left: noSide, drive: noSide, firstSide: 'drive' },
   ...{ erds: [''], erdEnd: 'nipple-slot', erdToEnd: '', hubHole: '', rimOffset: '', stagger: '' },
+  ...{ erdBy: 'rods', erdPiece: '', erdGap: '' },
   ...{ target: '', limit: '', forceUnit: 'N', gauge: [], ...USUAL_EAR, pitches: [], note: '' },
 };
 
@@ -106,6 +119,7 @@ export function draftOfWheel(wheel: WheelAbout): WheelDraft {
     erds: wheel.erds?.length ? wheel.erds.map((erd) => asText(erd, 'mm')) : [''],
     erdEnd: wheel.erdEnd ?? 'nipple-slot',
     erdToEnd: asText(wheel.erdToEnd, 'mm'),
+    ...{ erdBy: 'rods', erdPiece: '', erdGap: '' },
     hubHole: asText(wheel.hubHole, 'mm'),
     rimOffset: asText(wheel.rimOffset, 'mm'),
     stagger: asText(wheel.stagger, 'mm'),
@@ -295,4 +309,34 @@ export function filledFromParts(draft: WheelDraft, parts: readonly PartRow[]): W
     erds: draft.erds.some((erd) => erd !== '') ? draft.erds : [size(draft.rim, 'rim-holes', 'erdMm')],
     hubHole: draft.hubHole || size(draft.hub, 'hub-holes', 'holeMm'),
   };
+}
+
+/**
+ * The effective rim diameter by two pieces in opposite holes, as text for its field.
+ * @returns the diameter in mm, a sentence where a figure cannot be, or nothing while one is missing
+ * @example erdByPieces({ erdBy: 'rods', erdPiece: '200', erdGap: '184' }) //=> { ok: true, mm: 584 }
+ */
+export function erdByPieces({
+  erdBy,
+  erdPiece,
+  erdGap,
+}: Pick<WheelDraft, 'erdBy' | 'erdPiece' | 'erdGap'>):
+  | { ok: true; mm: number }
+  | { ok: false; sentence: string }
+  | undefined {
+  if (erdPiece.trim() === '' || erdGap.trim() === '') return undefined;
+  const [piece, gap] = [erdPiece, erdGap].map((text) => parseTyped(text, unitsOf.length, 'mm'));
+  if (!piece?.ok || !gap?.ok) return { ok: false, sentence: 'Enter both lengths in mm or inches.' };
+  const [pieceMm, gapMm] = [piece, gap].map(({ quantity: { value, unit } }) => convert(value, unit, 'mm'));
+  try {
+    const mm = erdBy === 'rods' ? erdFromRodsMm(pieceMm!, gapMm!) : erdFromNipplesMm(gapMm!, pieceMm!);
+    return { ok: true, mm };
+  } catch {
+    const most =
+      erdBy === 'rods' ? '20 to 400 mm with up to 700 mm between' : '5 to 30 mm with 60 to 800 mm between';
+    return {
+      ok: false,
+      sentence: `A ${erdBy === 'rods' ? 'rod' : 'nipple'} is ${most}. Check both figures.`,
+    };
+  }
 }

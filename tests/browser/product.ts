@@ -110,6 +110,8 @@ export interface PhoneOptions {
   zone?: string;
   /** Language of the phone, as a BCP 47 tag; the decimal sign follows it. */
   locale?: string;
+  /** A sound file that the microphone hears, over and over; the phone says yes when it is asked for. */
+  heard?: string;
 }
 
 export function newProfile(): string {
@@ -134,6 +136,13 @@ export async function openPhone(origin: string, options: PhoneOptions = {}): Pro
       '--disable-component-update',
       '--disable-sync',
       '--no-first-run',
+      ...(options.heard
+        ? [
+            '--use-fake-device-for-media-stream',
+            '--use-fake-ui-for-media-stream',
+            `--use-file-for-fake-audio-capture=${options.heard}`,
+          ]
+        : []),
     ],
   });
   const strays: string[] = [];

@@ -3,6 +3,7 @@ import {
   changedWheel,
   draftOfWheel,
   emptyWheel,
+  erdByPieces,
   filledFromParts,
   readWheelForm,
 } from '../../../src/drafts/wheelDraft.ts';
@@ -54,6 +55,15 @@ describe('the form of a wheel', () => {
     const emptied = readWheelForm({ ...draftOfWheel(dishedRear), erds: [''] });
     if (!emptied.ok) throw new Error('refused');
     expect(changedWheel(row, emptied.about).cleared).toEqual(['erds', 'erdEnd']);
+  });
+
+  test('two rods or two nipples in opposite holes give the rim diameter', () => {
+    expect(erdByPieces({ erdBy: 'rods', erdPiece: '200', erdGap: '184' })).toEqual({ ok: true, mm: 584 });
+    // Twice the piece and the gap, by hand: 2 × 12 + 560.
+    expect(erdByPieces({ erdBy: 'nipples', erdPiece: '12', erdGap: '560' })).toEqual({ ok: true, mm: 584 });
+    expect(erdByPieces({ erdBy: 'rods', erdPiece: '200', erdGap: '' })).toBeUndefined();
+    expect(erdByPieces({ erdBy: 'nipples', erdPiece: '200', erdGap: '184' })?.ok).toBe(false);
+    expect(erdByPieces({ erdBy: 'rods', erdPiece: 'a', erdGap: '184' })?.ok).toBe(false);
   });
 
   test('the usual way to listen is not kept, another is, and back to the usual clears it', () => {

@@ -6,9 +6,7 @@ import { Fold } from '../../../controls/lists/Fold.tsx';
 import type { ErdEnd } from '../../../journal/aboutWheels.ts';
 import { drillingWords, erdEndWords } from '../../../words/wheel/wheelWords.ts';
 import type { SideFieldsProps } from './SideFields.tsx';
-
-/** Several measurements show whether the rim is round. */
-const MOST_ERDS = 4;
+import { MOST_ERDS, TwoPieces } from './TwoPieces.tsx';
 
 /** The rim: where spokes end, how its holes lie. */
 export function RimFields({ draft, wrong, change }: Omit<SideFieldsProps, 'side'>) {
@@ -22,9 +20,7 @@ export function RimFields({ draft, wrong, change }: Omit<SideFieldsProps, 'side'
         <NumberField
           key={at}
           label={erds.length > 1 ? `Effective rim diameter ${at + 1}` : 'Effective rim diameter (ERD)'}
-          hint={
-            at === 0 ? 'Two rods in opposite holes: both lengths plus the gap. Repeat a quarter turn on.' : ''
-          }
+          hint={at === 0 ? 'By two rods, below. Repeat a quarter turn on.' : ''}
           typed={erd}
           unit="mm"
           onTyped={(typed) => put(at, typed)}
@@ -36,6 +32,7 @@ export function RimFields({ draft, wrong, change }: Omit<SideFieldsProps, 'side'
           Measure at another place
         </Button>
       )}
+      <TwoPieces draft={draft} change={change} />
       <SelectField
         label="Measured to"
         options={(Object.keys(erdEndWords) as ErdEnd[]).map((value) => ({
