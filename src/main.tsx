@@ -54,7 +54,8 @@ function safetyOf(logbook: Logbook): Safety {
     });
     return loaded;
   };
-  return { heldBefore, safeguards };
+  const mirrorHeld = async () => (await import('./beside.ts')).mirrorHeld();
+  return { heldBefore: () => heldBefore(mirrorHeld), safeguards };
 }
 
 /** The script may run before the page has been read to its end. */

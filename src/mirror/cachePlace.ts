@@ -1,6 +1,6 @@
 import { joined, type MirrorPlace, onOwnLine } from './files.ts';
+import { MIRROR } from './mark.ts';
 
-const MIRROR_CACHE = 'pinchbolt-mirror';
 /** A file is a row of pieces, since a kept answer cannot be added to: `/:mirror/journal-1/0000`, and so on. */
 const ADDRESS = /^\/:mirror\/([\w-]+)\/(\d+)$/;
 /** The last piece is written again for each addition until it is this long. */
@@ -14,7 +14,7 @@ const addressOf = (name: string, piece: number) => `/:mirror/${name}/${String(pi
  */
 export async function cachePlace(caches: CacheStorage | undefined): Promise<MirrorPlace | undefined> {
   try {
-    return caches && piecesInCache(await caches.open(MIRROR_CACHE));
+    return caches && piecesInCache(await caches.open(MIRROR));
   } catch {
     return undefined;
   }

@@ -1,3 +1,5 @@
+import { MIRROR } from './mark.ts';
+
 /** Writes files of the mirror. Each promise resolves when the bytes are flushed. */
 export interface Files {
   /** Adds bytes at the end of a file, on a line of their own also where the end of the file was torn off. */
@@ -21,7 +23,7 @@ export interface MirrorPlace extends Files {
 export async function mirrorFolder(): Promise<FileSystemDirectoryHandle | undefined> {
   try {
     const top = await navigator.storage.getDirectory();
-    return await top.getDirectoryHandle('pinchbolt-mirror', { create: true });
+    return await top.getDirectoryHandle(MIRROR, { create: true });
   } catch {
     return undefined;
   }

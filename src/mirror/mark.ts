@@ -10,6 +10,8 @@ export interface LogbookMark {
 export const MARK_KEY = 'pinchbolt:mark';
 export const MARK_CACHE = 'pinchbolt-mark';
 export const MARK_PATH = '/:mark';
+/** Where the mirror lies: a folder of private files, or a part of the cache storage under the same name. */
+export const MIRROR = 'pinchbolt-mirror';
 
 const parsed = (text: string | null | undefined): LogbookMark | undefined => {
   try {
@@ -42,27 +44,23 @@ export async function readMark(): Promise<LogbookMark | undefined> {
   return here && there ? (here.atMs < there.atMs ? there : here) : (here ?? there);
 }
 
-/** Whether private files hold lines of a mirror. Makes none. */
+/** Whether there is a place where a mirror may lie. Makes none. */
 async function hasMirror(): Promise<boolean> {
   try {
-    const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('pinchbolt-mirror');
-    for await (const one of (folder as unknown as { values(): AsyncIterable<FileSystemHandle> }).values()) {
-      if (one.kind !== 'file' || !one.name.startsWith('journal-')) continue;
-      // More than its beginning and one level.
-      if ((await (one as FileSystemFileHandle).getFile()).size > 250) return true;
-    }
+    await (await navigator.storage.getDirectory()).getDirectoryHandle(MIRROR);
+    return true;
   } catch {
-    // There are none.
+    return globalThis.caches?.has(MIRROR).catch(() => false) ?? false;
   }
-  return false;
 }
 
 /**
  * Whether this phone held a logbook with entries: asked where the store is empty, before the first screen greets.
+ * @param linesLeft whether a mirror that is there holds an entry; on a first visit there is none, and it is not asked
  * @returns the mark; one of no entries where only a second copy tells of it; undefined on a first day
  */
-export async function heldBefore(): Promise<LogbookMark | undefined> {
+export async function heldBefore(linesLeft: () => Promise<boolean>): Promise<LogbookMark | undefined> {
   const mark = await readMark();
   if (mark) return mark.entries > 0 ? mark : undefined;
-  return (await hasMirror()) ? { entries: 0, atMs: 0 } : undefined;
+  return (await hasMirror()) && (await linesLeft()) ? { entries: 0, atMs: 0 } : undefined;
 }

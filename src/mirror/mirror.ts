@@ -65,7 +65,7 @@ export type Turns = <T>(work: () => Promise<T>) => Promise<T>;
 
 const LOCK = 'pinchbolt-mirror';
 /** The file of lines by the number of its making; the highest whole one counts. */
-const JOURNAL = /^journal-(\d+)$/;
+export const JOURNAL = /^journal-(\d+)$/;
 const PHOTO = 'photo-';
 /** Longer than a line that tells the level. */
 const TAIL_BYTES = 1024;
@@ -202,7 +202,7 @@ export async function sha256Hex(bytes: ArrayBuffer): Promise<string> {
   return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-async function photoBytes(place: MirrorPlace, hash: string): Promise<ArrayBuffer | undefined> {
+export async function photoBytes(place: MirrorPlace, hash: string): Promise<ArrayBuffer | undefined> {
   try {
     const bytes = await (await place.whole(`${PHOTO}${hash}`))?.arrayBuffer();
     return bytes && (await sha256Hex(bytes)) === hash ? bytes : undefined;

@@ -40,12 +40,13 @@ export function shippedFiles(dist: string, left: readonly string[]): Record<stri
 /**
  * Builds the service worker as one classic script and hands it the list of shipped files. The version is a hash of
  * all their bytes, and the same build always gives the same worker. Beside it go
- * the rescue page, which the worker also carries in itself, and the headers for the usual servers.
+ * the rescue page, which the worker also carries in itself, its script for the second copy, and the headers for the usual servers.
  * @param dist folder of the built page, where the worker is put as well
  * @param source path of the worker's source
  */
 export async function shipWorker(dist: string, source: string): Promise<void> {
-  const rescue = await rescueFiles(join(dirname(source), 'rescue'));
+  const { secondCopy, ...rescue } = await rescueFiles(join(dirname(source), 'rescue'));
+  writeFileSync(join(dist, 'second-copy.js'), secondCopy);
   const page = readFileSync(join(dist, 'index.html'), 'utf8');
   const headers = headersFor(contentPolicy([...sheetsOf(page), ...sheetsOf(rescue.page)]));
   const beside = { 'rescue.html': rescue.page, 'rescue.js': rescue.script, ...hostFiles(headers) };

@@ -1,3 +1,5 @@
+import { dayOfName, offerFile, onTap } from './tap.ts';
+
 // Stands by itself: it must work whatever has become of the app, so nothing of the app is used here. What it knows
 // of the store are three names: the database, its store of journal lines, and its store of photos.
 const DATABASE = 'pinchbolt';
@@ -81,30 +83,10 @@ function photoLine(row: unknown): Promise<string> {
   });
 }
 
-function offerFile(blob: Blob, name: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-}
-
-/** What a button does, and the line that says how it went. */
-function onTap(button: string, line: string, work: (say: (words: string) => void) => Promise<void>): void {
-  const place = document.getElementById(line) as HTMLElement;
-  const say = (words: string) => {
-    place.textContent = words;
-  };
-  document.getElementById(button)?.addEventListener('click', () => {
-    say('One moment…');
-    work(say).catch((thrown: Error) => say(thrown.message));
-  });
-}
-
 function saves(store: string, what: string, lineOf: (row: unknown) => Promise<string>): void {
   onTap(store, 'saved', async (say) => {
     const { blob, kept, lost } = await linesOf(store, lineOf);
-    offerFile(blob, `pinchbolt-${store}-${new Date().toISOString().slice(0, 10)}.jsonl`);
+    offerFile(blob, `pinchbolt-${store}-${dayOfName()}.jsonl`);
     say(`${what} in the file: ${kept}.${lost > 0 ? ` Not readable: ${lost}.` : ''}`);
   });
 }

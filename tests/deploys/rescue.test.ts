@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { eachOnItsOwnPhone, phone, served } from '../browser/ownPhone.ts';
 import { firstVisit, throwAwayFiles } from '../browser/product.ts';
+import { opened, whole } from '../node/exchange/aCopy.ts';
 
 eachOnItsOwnPhone();
 
@@ -45,6 +46,15 @@ const putPhoto = () =>
     db.close();
   });
 
+/** Bytes of lines in the second copy. */
+const secondCopyBytes = () =>
+  phone.page.evaluate(async () => {
+    const top = await navigator.storage.getDirectory();
+    const folder = await top.getDirectoryHandle('pinchbolt-mirror').catch(() => undefined);
+    const file = await folder?.getFileHandle('journal-1').catch(() => undefined);
+    return (await file?.getFile())?.size ?? 0;
+  });
+
 async function saved(button: string): Promise<{ name: string; lines: unknown[] }> {
   const [download] = await Promise.all([
     phone.page.waitForEvent('download'),
@@ -75,6 +85,31 @@ describe('the rescue page', () => {
     // RFC 4648, section 4: 0x00 0x7f 0xff is AH//.
     const photo = { photoId: 'p1', type: 'image/jpeg', widthPx: 1, heightPx: 1, base64: 'AH//' };
     expect(photos.lines).toEqual([photo]);
+  });
+
+  test('saves the second copy where the store is gone, as a copy that the app restores', async () => {
+    await firstVisit(phone, served.origin);
+    await startBike('Lapwing');
+    const stored = (await storedLines()) as { entry: unknown }[];
+    await expect.poll(secondCopyBytes).toBeGreaterThan(400);
+    await phone.page.goto(`${served.origin}/second-copy.js`);
+    await phone.page.evaluate(
+      () =>
+        new Promise((done) => {
+          indexedDB.deleteDatabase('pinchbolt').onsuccess = done;
+        }),
+    );
+    await served.stop();
+    await phone.page.goto(`${served.origin}/rescue.html`);
+    const [download] = await Promise.all([
+      phone.page.waitForEvent('download'),
+      phone.page.getByRole('button', { name: 'Save the second copy' }).click(),
+    ]);
+    const { entries } = await whole(await opened(new Blob([readFileSync(await download.path())])));
+    expect(entries).toEqual(stored.map(({ entry }) => entry));
+    expect(
+      await phone.page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name)),
+    ).not.toContain('pinchbolt');
   });
 
   test('lies on the server as well, for a phone whose worker is gone', async () => {

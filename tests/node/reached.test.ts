@@ -10,7 +10,10 @@ const waiting: Record<string, readonly RegExp[]> = {
   files: [/^src\/exchange\//, /^src\/words\/fileRefusals\.ts /],
 };
 
-const begun = ['src/main.tsx', 'src/mirror/worker.ts', 'sw/index.ts', 'src/prelude.ts', 'src/linker.ts'];
+const begun = [
+  ...['src/main.tsx', 'src/mirror/worker.ts', 'sw/index.ts', 'sw/rescue/secondCopy.ts'],
+  ...['src/prelude.ts', 'src/linker.ts'],
+];
 const left = unreachedExports(top, begun);
 
 test('the product reaches every export, but for what waits for its page', () => {

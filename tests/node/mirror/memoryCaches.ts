@@ -3,6 +3,8 @@ export interface MemoryCaches {
   storage: CacheStorage;
   /** The bytes of each kept answer of the mirror, by path. */
   kept: Map<string, Uint8Array>;
+  /** Whether the part of the mirror was ever opened. */
+  made: boolean;
   /** From now on nothing can be put, as on a full phone. */
   full: boolean;
 }
@@ -23,8 +25,15 @@ export function memoryCaches(): MemoryCaches {
     keys: async () => [...kept.keys()].map((path) => ({ url: `https://bench.example${path}` })),
   };
   const memory: MemoryCaches = {
-    storage: { open: async () => cache } as unknown as CacheStorage,
+    storage: {
+      async open() {
+        memory.made = true;
+        return cache;
+      },
+      has: async () => memory.made,
+    } as unknown as CacheStorage,
     kept,
+    made: false,
     full: false,
   };
   return memory;
