@@ -13,7 +13,7 @@ import { unlockSound } from './sensing/unlockSound.ts';
 import { missingWords } from './words/safetyWords.ts';
 import { workerName } from './workerName.ts';
 
-export { mirrorHeld, safeguardsOf } from './safety.ts';
+export { heldHere, safeguardsOf } from './safety.ts';
 
 const BEAT_MS = 10_000;
 const LAST_SEEN = 'clock:last-seen';

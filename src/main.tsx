@@ -1,7 +1,7 @@
 import './late.css';
 import { render } from 'preact';
 import { type Logbook, logbookFor, openDrafts } from './logbook.ts';
-import { heldBefore } from './mirror/mark.ts';
+import { leftTrace } from './mirror/trace.ts';
 import { App, type Beside } from './screens/App.tsx';
 import { keepDraftsIn } from './screens/draft.ts';
 import { routeOf } from './screens/route.ts';
@@ -54,8 +54,8 @@ function safetyOf(logbook: Logbook): Safety {
     });
     return loaded;
   };
-  const mirrorHeld = async () => (await import('./beside.ts')).mirrorHeld();
-  return { heldBefore: () => heldBefore(mirrorHeld), safeguards };
+  const heldBefore = async () => ((await leftTrace()) ? (await import('./beside.ts')).heldHere() : undefined);
+  return { heldBefore, safeguards };
 }
 
 /** The script may run before the page has been read to its end. */

@@ -2,6 +2,7 @@ import { onlyHere, savedCopy } from './exchange/copy/savedCopy.ts';
 import { isDemo } from './journal/demoIds.ts';
 import type { Logbook } from './logbook.ts';
 import { linesLeft } from './mirror/copyLeft.ts';
+import { heldBefore } from './mirror/mark.ts';
 import { openMirror } from './mirror/mirror.ts';
 import { keepSecondCopy } from './mirror/secondCopy.ts';
 import url from './mirror/worker.ts?worker&url';
@@ -9,11 +10,12 @@ import type { Safeguards } from './screens/safety.tsx';
 import { onlyHereWords, secondCopyWords } from './words/safetyWords.ts';
 import { workerName } from './workerName.ts';
 
-/** Whether a second copy with entries lies on the phone, whatever the store holds. */
-export async function mirrorHeld(): Promise<boolean> {
-  const files = await navigator.storage?.getDirectory?.().catch(() => undefined);
-  return linesLeft(files, globalThis.caches);
-}
+/** What tells that this phone held a logbook, by the mark or by a second copy with entries. */
+export const heldHere = () =>
+  heldBefore(async () => {
+    const files = await navigator.storage?.getDirectory?.().catch(() => undefined);
+    return linesLeft(files, globalThis.caches);
+  });
 
 /** The second copy of this page's logbook, written by a worker of its own, and what is known of saved copies. */
 export function safeguardsOf(logbook: Logbook): Safeguards {

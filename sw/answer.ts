@@ -1,5 +1,7 @@
+import { SHARE_PATH } from '../src/exchange/copy/sharedFile.ts';
 import { olderFile, shippedFile, tidyUp } from './cache.ts';
 import { answerWith, isShipped, PAGE } from './files.ts';
+import { receive } from './receive.ts';
 
 /** Put in by the build: the page that saves the logbook when the app does not start, and its script. */
 declare const __RESCUE__: { page: string; script: string };
@@ -12,7 +14,9 @@ const RESCUE_SCRIPT = '/rescue.js';
 export function respond(sw: ServiceWorkerGlobalScope, event: FetchEvent): void {
   const { request } = event;
   const url = new URL(request.url);
-  if (request.method !== 'GET' || url.origin !== sw.location.origin) return;
+  if (url.origin !== sw.location.origin) return;
+  if (request.method === 'POST' && url.pathname === SHARE_PATH) event.respondWith(receive(request));
+  if (request.method !== 'GET') return;
   const answer =
     rescue(url.pathname) ?? (request.mode === 'navigate' ? page(url, request) : file(url, request));
   event.respondWith(answer);

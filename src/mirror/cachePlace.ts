@@ -1,5 +1,5 @@
 import { joined, type MirrorPlace, onOwnLine } from './files.ts';
-import { MIRROR } from './mark.ts';
+import { MIRROR } from './trace.ts';
 
 /** A file is a row of pieces, since a kept answer cannot be added to: `/:mirror/journal-1/0000`, and so on. */
 const ADDRESS = /^\/:mirror\/([\w-]+)\/(\d+)$/;

@@ -3,8 +3,8 @@ import type { Entry, Id } from '../journal/entries.ts';
 import { cachePlace } from './cachePlace.ts';
 import { type MirrorPlace, placeInFiles } from './files.ts';
 import { readLines } from './lines.ts';
-import { MIRROR } from './mark.ts';
 import { type Content, JOURNAL, type MirroredPhoto, photoBytes } from './mirror.ts';
+import { MIRROR } from './trace.ts';
 
 /** What a second copy holds, as it lies there. */
 export interface CopyLeft {

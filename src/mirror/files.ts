@@ -1,4 +1,4 @@
-import { MIRROR } from './mark.ts';
+import { MIRROR } from './trace.ts';
 
 /** Writes files of the mirror. Each promise resolves when the bytes are flushed. */
 export interface Files {

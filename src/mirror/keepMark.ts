@@ -1,4 +1,5 @@
-import { type LogbookMark, MARK_CACHE, MARK_KEY, MARK_PATH } from './mark.ts';
+import { type LogbookMark, MARK_PATH } from './mark.ts';
+import { MARK_CACHE, MARK_KEY } from './trace.ts';
 
 /** Writes the mark to both places. A place that is not there is passed over. */
 export async function keepMark(mark: LogbookMark): Promise<void> {

@@ -1,3 +1,5 @@
+import { MARK_CACHE, MARK_KEY } from './trace.ts';
+
 /** That there was a logbook on this phone, written down outside the store that may be lost. */
 export interface LogbookMark {
   entries: number;
@@ -7,11 +9,8 @@ export interface LogbookMark {
   atMs: number;
 }
 
-export const MARK_KEY = 'pinchbolt:mark';
-export const MARK_CACHE = 'pinchbolt-mark';
+/** Its one address in the cache storage. */
 export const MARK_PATH = '/:mark';
-/** Where the mirror lies: a folder of private files, or a part of the cache storage under the same name. */
-export const MIRROR = 'pinchbolt-mirror';
 
 const parsed = (text: string | null | undefined): LogbookMark | undefined => {
   try {
@@ -44,23 +43,13 @@ export async function readMark(): Promise<LogbookMark | undefined> {
   return here && there ? (here.atMs < there.atMs ? there : here) : (here ?? there);
 }
 
-/** Whether there is a place where a mirror may lie. Makes none. */
-async function hasMirror(): Promise<boolean> {
-  try {
-    await (await navigator.storage.getDirectory()).getDirectoryHandle(MIRROR);
-    return true;
-  } catch {
-    return globalThis.caches?.has(MIRROR).catch(() => false) ?? false;
-  }
-}
-
 /**
  * Whether this phone held a logbook with entries: asked where the store is empty, before the first screen greets.
- * @param linesLeft whether a mirror that is there holds an entry; on a first visit there is none, and it is not asked
+ * @param linesLeft whether a mirror holds an entry
  * @returns the mark; one of no entries where only a second copy tells of it; undefined on a first day
  */
 export async function heldBefore(linesLeft: () => Promise<boolean>): Promise<LogbookMark | undefined> {
   const mark = await readMark();
   if (mark) return mark.entries > 0 ? mark : undefined;
-  return (await hasMirror()) && (await linesLeft()) ? { entries: 0, atMs: 0 } : undefined;
+  return (await linesLeft()) ? { entries: 0, atMs: 0 } : undefined;
 }

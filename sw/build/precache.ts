@@ -14,8 +14,8 @@ function filesBelow(folder: string): string[] {
   });
 }
 
-/** Beginning of a hash, long enough that no wrong file has the same by chance: 48 bits. */
-const HASH_SIGNS = 8;
+/** Beginning of a hash, long enough that no wrong file has the same by chance: 42 bits, one in four million million. */
+const HASH_SIGNS = 7;
 
 /**
  * What the worker puts by, sorted by path, so that the same files give the same list on every system. The page goes

@@ -7,6 +7,7 @@ import { copyLeft, linesLeft } from '../../../src/mirror/copyLeft.ts';
 import { heldBefore } from '../../../src/mirror/mark.ts';
 import { openMirror } from '../../../src/mirror/mirror.ts';
 import { keepSecondCopy } from '../../../src/mirror/secondCopy.ts';
+import { leftTrace } from '../../../src/mirror/trace.ts';
 import { memory, opened, photoOf, whole } from '../exchange/aCopy.ts';
 import { done, openTestLogbook } from '../logbook/openTestLogbook.ts';
 import { type MemoryCaches, memoryCaches } from './memoryCaches.ts';
@@ -126,12 +127,8 @@ describe('[K5] an empty store without a mark', () => {
       configurable: true,
       value: { storage: { getDirectory } },
     });
-    let looked = 0;
-    const found = await heldBefore(async () => {
-      looked += 1;
-      return linesLeft(top, storage);
-    });
-    return { found, looked };
+    const trace = await leftTrace();
+    return { trace, found: trace ? await heldBefore(() => linesLeft(top, storage)) : undefined };
   }
 
   test.each([
@@ -141,17 +138,20 @@ describe('[K5] an empty store without a mark', () => {
     const places: Places = make();
     await aSecondCopy(places);
     const storage = places.caches?.storage ?? memoryCaches().storage;
-    const { found } = await asked(places.folder && topWith(places.folder), storage);
-    expect(found).toEqual({ entries: 0, atMs: 0 });
+    const found = await asked(places.folder && topWith(places.folder), storage);
+    expect(found).toEqual({ trace: true, found: { entries: 0, atMs: 0 } });
   });
 
   test('beside a second copy of no entries is one', async () => {
     const caches = memoryCaches();
     await caches.storage.open('pinchbolt-mirror');
-    expect(await asked(undefined, caches.storage)).toEqual({ found: undefined, looked: 1 });
+    expect(await asked(undefined, caches.storage)).toEqual({ trace: true, found: undefined });
   });
 
-  test('on a first visit nothing more is loaded to find that out', async () => {
-    expect(await asked(topWith(undefined), memoryCaches().storage)).toEqual({ found: undefined, looked: 0 });
+  test('on a first visit there is no trace, and nothing more is loaded to find that out', async () => {
+    expect(await asked(topWith(undefined), memoryCaches().storage)).toEqual({
+      trace: false,
+      found: undefined,
+    });
   });
 });

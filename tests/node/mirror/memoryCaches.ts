@@ -31,6 +31,7 @@ export function memoryCaches(): MemoryCaches {
         return cache;
       },
       has: async () => memory.made,
+      keys: async () => (memory.made ? ['pinchbolt-mirror'] : []),
     } as unknown as CacheStorage,
     kept,
     made: false,

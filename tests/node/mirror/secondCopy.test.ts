@@ -25,7 +25,6 @@ function placesOfMark() {
       open: async () => ({
         put: async (path: string, response: Response) => void kept.set(path, await response.text()),
       }),
-      has: async () => false,
       match: async (path: string) => (kept.has(path) ? new Response(kept.get(path)) : undefined),
     },
   });
