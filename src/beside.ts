@@ -1,3 +1,4 @@
+import { FOLDER_NOTE } from './exchange/copy/folderNote.ts';
 import { isDemo } from './journal/demoIds.ts';
 import type { DueLine, Logbook } from './logbook.ts';
 import { owedOf } from './reminders/owed.ts';
@@ -132,6 +133,20 @@ async function followLogbook(
   await copy.follow();
 }
 
+/** Refreshes the copy in the folder that the person chose, where there is one: at the start, and when they come back. */
+async function keepFolder(logbook: Logbook, safety: Safety): Promise<void> {
+  if (!('showDirectoryPicker' in globalThis)) return;
+  const look = async () => {
+    if (!(await logbook.copies.noted(FOLDER_NOTE))) return;
+    const { refreshFolder } = await import('./screens/settings/SettingsPage.tsx');
+    await refreshFolder(logbook, await safety.safeguards());
+  };
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void look().catch(() => {});
+  });
+  await look();
+}
+
 /**
  * Looks for a clock that was set: while the page is open by two clocks, across a restart by the last beat. Whether
  * the waits move with it is asked once, on every page and after every reload until one of them has answered.
@@ -216,6 +231,7 @@ export function runBeside(logbook: Logbook, safety: Safety, draw: (beside: Besid
   keepPlaces();
   void askToKeep(logbook).catch(() => {});
   void followLogbook(logbook, safety, (missing) => tell({ missing })).catch(() => {});
+  void keepFolder(logbook, safety).catch(() => {});
   void registerWorker(
     (update) => tell({ update }),
     (lookForUpdate) => tell({ lookForUpdate }),

@@ -75,6 +75,10 @@ export interface CopyDoor {
   /** How many entries there are, those up to a number where one is given, and how many photos. */
   counts(upToSeq?: number): Promise<{ entries: number; photos: number }>;
   photoIds(): Promise<Id[]>;
+  /** What was noted on this phone under a name: no entry, and in no copy. */
+  noted<T>(name: string): Promise<T | undefined>;
+  /** Notes something on this phone; nothing takes the note away. */
+  note(name: string, value: unknown): Promise<void>;
   /** Puts back what no longer says what it said when it was written; all of it, or nothing. */
   mend(mending: Mending): Promise<void>;
   /** Takes in all of them that are new, or nothing; tells how many were new. */
@@ -260,6 +264,9 @@ export function logbookFor(options: Options): Logbook {
     seqUnder: (entryId) => inCopies((store, db) => store.seqUnder(db, entryId)),
     counts: (upToSeq) => inCopies((store, db) => store.counts(db, upToSeq)),
     photoIds: () => inCopies((store, db) => store.photoIds(db)),
+    noted: <T>(name: string) =>
+      inCopies((store, db) => store.noteOnPhone(db, name)) as Promise<T | undefined>,
+    note: (name, value) => inCopies((store, db) => store.setNoteOnPhone(db, name, value)),
     async mend(mending) {
       await inCopies((store, db) => store.mend(db, mending));
       homes.clear();

@@ -55,6 +55,18 @@ export async function entriesUnder(db: Database, ids: readonly Id[]): Promise<Ma
 export const photoUnder = (db: Database, photoId: Id): Promise<Photo | undefined> =>
   db.get('photos', photoId);
 
+/** What was noted beside the journal under a name. */
+export async function noteOnPhone(db: Database, name: string): Promise<unknown> {
+  return (await db.get('meta', name))?.value;
+}
+
+/** Notes something beside the journal; nothing takes the note away. */
+export async function setNoteOnPhone(db: Database, name: string, value: unknown): Promise<void> {
+  const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
+  await (value === undefined ? tx.store.delete(name) : tx.store.put({ name, value }));
+  await tx.done;
+}
+
 /** Keeps a photo unless one is there under its id. On its own it does nothing: an entry has to name it. */
 export async function keepPhoto(db: Database, photo: Photo): Promise<void> {
   const tx = db.transaction('photos', 'readwrite', { durability: 'strict' });

@@ -1,3 +1,4 @@
+import { whenText } from './dayText.ts';
 import { countWords, listWords } from './phrases.ts';
 
 /**
@@ -27,4 +28,24 @@ export function wouldAddWords({ newEntries, newPhotos, newBikes }: NewInCopy): s
   if (newEntries + newPhotos === 0) return 'Nothing new in this copy';
   const bikes = newBikes.length > 0 ? `; new bikes: ${listWords(newBikes)}` : '';
   return `This copy adds ${copyCounts({ entries: newEntries, photos: newPhotos })}${bikes}`;
+}
+
+const DAY_MS = 86_400_000;
+
+/**
+ * The copy in the folder that the person chose, with its age.
+ * @param nowMs clock, ms UTC
+ * @example folderWords({ name: 'Backups' }, 0).title //=> 'Copy in the folder Backups'
+ */
+export function folderWords(
+  { name, atMs, failed }: { name: string; atMs?: number; failed?: string },
+  nowMs: number,
+  zone?: string,
+): { title: string; detail: string } {
+  const title = `Copy in the folder ${name}`;
+  const days = atMs === undefined ? 0 : Math.floor((nowMs - atMs) / DAY_MS);
+  const age = days > 0 ? `, ${countWords(days, 'day')} ago` : '';
+  const saved = atMs === undefined ? 'Not saved yet.' : `Saved ${whenText(atMs, zone)}${age}.`;
+  const last = failed === undefined ? '' : ` The last try failed: ${failed}`;
+  return { title, detail: `${saved}${last}` };
 }

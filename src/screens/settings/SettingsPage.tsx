@@ -19,6 +19,8 @@ import { type ChangeProps, UnitsSection } from './UnitsSection.tsx';
 
 // Where the store does not open, the check saves the second copy with the same script.
 export { ofSecondCopy } from '../../exchange/copy/ofSecondCopy.ts';
+// Beside the screens it is loaded only where a folder was chosen.
+export { refreshFolder } from './copies/folder.ts';
 export { saveArchive } from './copies/saveArchive.ts';
 
 /** What is set once for every bike, and what this phone can do. */

@@ -187,3 +187,18 @@ test('[K2] the line that says the demo was taken out names the phone as well', a
   expect(entries).toEqual([expect.objectContaining({ type: 'demo-removed', phone: 'Bench', zone: 'UTC' })]);
   logbook.close();
 });
+
+test('a note on this phone lies beside the journal: no entry, no harm to the check, and sorting anew leaves it', async () => {
+  const { logbook } = await openTestLogbook();
+  await done(logbook, { type: 'start-bike', name: 'Wagtail' });
+  expect(await logbook.copies.noted('copy-folder')).toBeUndefined();
+  await logbook.copies.note('copy-folder', { files: ['a.zip'], atMs: 5 });
+  expect(await logbook.copies.noted('copy-folder')).toEqual({ files: ['a.zip'], atMs: 5 });
+  const before = await logbook.check();
+  await logbook.sortAnew(() => {});
+  expect(await logbook.copies.noted('copy-folder')).toEqual({ files: ['a.zip'], atMs: 5 });
+  expect(await logbook.check()).toEqual(before);
+  expect(await logbook.copies.counts()).toEqual({ entries: 1, photos: 0 });
+  await logbook.copies.note('copy-folder', undefined);
+  expect(await logbook.copies.noted('copy-folder')).toBeUndefined();
+});

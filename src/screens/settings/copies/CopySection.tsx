@@ -3,6 +3,7 @@ import { Ruler } from '../../../controls/figures/Ruler.tsx';
 import { ListRow } from '../../../controls/lists/ListRow.tsx';
 import { hrefOf } from '../../route.ts';
 import { useCopyState } from '../../safety.tsx';
+import { FolderCopy } from './FolderCopy.tsx';
 import { HandOverBike } from './HandOverBike.tsx';
 import { RestoreCopy } from './RestoreCopy.tsx';
 import { SaveCopy } from './SaveCopy.tsx';
@@ -22,6 +23,7 @@ export function CopySection() {
       )}
       <div class="settings-demo stack">
         <SaveCopy />
+        <FolderCopy />
         <RestoreCopy />
         <HandOverBike />
         <Button wide icon="lookup" href={hrefOf({ at: 'check' })}>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { filesFromOutside } from '../../../../src/screens/settings/copies/fromOutside.ts';
+import { filesFromOutside } from '../../../../../src/screens/settings/copies/fromOutside.ts';
 
 type Launch = { files?: readonly FileSystemFileHandle[] };
 
