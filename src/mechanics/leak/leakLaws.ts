@@ -46,7 +46,7 @@ export const lawShapes: Readonly<Record<LeakLaw, LawShape>> = {
   crack: {
     of: (bar) => bar ** (1 - CRACK),
     slope: (bar) => (1 - CRACK) * bar ** -CRACK,
-    bar: (measure) => (measure <= 0 ? 0 : measure ** (1 / (1 - CRACK))),
+    bar: (measure) => Math.max(0, measure) ** (1 / (1 - CRACK)),
   },
 };
 

@@ -50,7 +50,7 @@ export function pressureCeiling(
   | { ok: true; ceilingBar: number; decidedBy: CeilingGround; working: Working }
   | { ok: false; reason: CeilingRefusal } {
   const { tyreMaxBar, tyreWidthMm, straightSide, markedTubeless, withoutTube } = parts;
-  positive({ tyreWidthMm, tyreMaxBar: tyreMaxBar ?? 1 });
+  positive({ tyreWidthMm, ...(tyreMaxBar === undefined ? {} : { tyreMaxBar }) });
   // Plain straight-side rims are for stiff beads only; a folding or stretchy bead walks off.
   if (straightSide && !markedTubeless) return { ok: false, reason: 'straight-side-needs-a-tubeless-tyre' };
   if (tyreMaxBar === undefined) return { ok: false, reason: 'no-limit-printed' };

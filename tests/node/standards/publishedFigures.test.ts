@@ -27,3 +27,12 @@ test('each figure stands once and names its section', () => {
   expect(new Set(publishedFigures.map((row) => row.id)).size).toBe(publishedFigures.length);
   for (const row of publishedFigures) expect(row.source).toMatch(/^16 CFR 1512\.\d+/);
 });
+
+// Printed without inches, or only as a count: typed again from the rule.
+test.each([
+  ['post-mark', 2],
+  ['lean', 25],
+  ['chain-strength', 8010],
+  ['toe-clearance', 89],
+  ['road-test-distance', 6.4],
+])('%s is %d in the rule', (id, value) => expect(publishedFigure(id).value).toBe(value));
