@@ -96,7 +96,7 @@ export function fixRow(rootId: Id, corrections: readonly Entry[]): FixRow | unde
   const last = sorted.at(-1);
   if (!last) return undefined;
   return {
-    ...{ key: `fix/${rootId}`, is: 'fix', entryId: rootId, lastMs: last.happenedAtMs, lastId: last.id },
+    ...{ key: `fix/${rootId}`, is: 'fix', entryId: rootId, lastMs: standing(last).ms, lastId: last.id },
     fixes: sorted
       .filter(({ corrects }) => corrects === rootId)
       .map((one) => ({

@@ -4,7 +4,7 @@ import type { Command, Refusal, Refused } from '../commands.ts';
 import type { Described, Entry, EntryBody, Id, Unknowable } from '../entries.ts';
 import { begunKey, factKeys, splitKey } from '../facts.ts';
 import type { OpenInPile } from '../fitAtHand.ts';
-import type { Rows } from '../fold.ts';
+import { type Rows, rootOf } from '../fold.ts';
 import { phoneName } from '../phoneName.ts';
 import type { BikeRow, JointRow, PartRow, RowKind, StepRow } from '../rows.ts';
 
@@ -112,6 +112,12 @@ function newestIn(rows: Rows, bodies: readonly EntryBody[]): number {
   const begun = new Set(bodies.map((body) => begunKey(body as Entry)));
   const keys = new Set(bodies.flatMap((body) => factKeys(body as Entry)));
   const held = [...keys].flatMap((key) => (begun.has(key) ? [] : (rows.get(...splitKey(key))?.lastMs ?? [])));
+  // A correction comes after those that the same entry has.
+  for (const body of bodies) {
+    const root = body.type === 'entry-corrected' && rootOf(rows, body as Entry);
+    const fix = root && rows.get('fix', root.id);
+    if (fix) held.push(fix.lastMs);
+  }
   // A ride counts for every task and every limit of its bike that is open.
   for (const body of bodies) {
     if (body.type !== 'ride-logged') continue;

@@ -169,4 +169,29 @@ export const keptSequences: readonly { what: string; acts: Act[] }[] = [
       look,
     ),
   },
+  {
+    what: 'an entry struck out that was corrected while the clock stood ahead, and the correction of it too',
+    acts: sequence(
+      run(start('b')),
+      run(add('p', 'b')),
+      run({
+        ...{ type: 'correct', entryId: { from: [2, 0, 'id'] }, reason: 'earlier' },
+        becomes: { happenedAtMs: { from: [2, 0, 'happenedAtMs'], plus: -HOUR } },
+      }),
+      { act: 'set-clock', byMs: -2 * DAY },
+      run({
+        ...{ type: 'correct', entryId: { from: [2, 0, 'id'] }, reason: 'never there' },
+        becomes: null,
+      }),
+      { act: 'set-clock', byMs: -2 * DAY },
+      run(
+        {
+          ...{ type: 'correct', entryId: { from: [5, 0, 'id'] }, reason: 'it was' },
+          becomes: null,
+        },
+        1,
+      ),
+      look,
+    ),
+  },
 ];
