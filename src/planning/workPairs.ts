@@ -16,15 +16,21 @@ export type OrderedStep = Pick<StepRow, 'kind' | 'jointId' | 'partId' | 'work' |
 
 export type JointsById = ReadonlyMap<string, OrderedJoint>;
 
-interface StepPlace {
+export interface StepPlace {
   place: WorkPlace;
   doing: Worked;
   joint?: OrderedJoint;
   partId?: string;
 }
 
-/** Where and what a step does; nothing where the order does not know it. */
-function placeOf({ kind, jointId, partId, work }: OrderedStep, joints: JointsById): StepPlace | undefined {
+/**
+ * Where and what a step does; nothing where the order does not know it.
+ * @example workPlaceOf({ kind: 'cut', title: 'Slot' }, new Map()) //=> undefined
+ */
+export function workPlaceOf(
+  { kind, jointId, partId, work }: OrderedStep,
+  joints: JointsById,
+): StepPlace | undefined {
   if (jointId === undefined)
     return kind === 'check' && partId !== undefined ? { place: 'piece', doing: 'get', partId } : undefined;
   const joint = joints.get(jointId);
@@ -75,7 +81,7 @@ export function pairBetween(
   after: OrderedStep,
   joints: JointsById,
 ): WorkPair | undefined {
-  const [one, other] = [placeOf(before, joints), placeOf(after, joints)];
+  const [one, other] = [workPlaceOf(before, joints), workPlaceOf(after, joints)];
   if (!one || !other) return undefined;
   return byBefore.get(one.place)?.find((pair) => applies(pair, one, other));
 }
@@ -85,7 +91,7 @@ export function pairBetween(
  * @example orderedBefore([], new Map()) //=> []
  */
 export function orderedBefore(steps: readonly OrderedStep[], joints: JointsById): number[][] {
-  const placed = steps.map((step) => placeOf(step, joints));
+  const placed = steps.map((step) => workPlaceOf(step, joints));
   return placed.map((after) =>
     placed.flatMap((before, at) =>
       before && after && byBefore.get(before.place)?.some((pair) => applies(pair, before, after)) ? at : [],

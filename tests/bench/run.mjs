@@ -1,4 +1,5 @@
 // Measures against floors taken in the same run. Prints one JSON object.
+import { benchDay } from './day.mjs';
 import { benchEar } from './ear.mjs';
 import { benchExchange } from './exchange.mjs';
 import { benchFit } from './fit.mjs';
@@ -13,6 +14,7 @@ const parts = {
   seal: benchSeal,
   wheels: benchWheels,
   ear: benchEar,
+  day: benchDay,
 };
 const only = process.env.BENCH_ONLY;
 if (only && !(only in parts)) throw new Error(`BENCH_ONLY is one of ${Object.keys(parts).join(', ')}`);

@@ -14,6 +14,7 @@ import { useLogbook, useRun, useView } from '../door.tsx';
 import { go, hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { AddStepSheet } from './AddStepSheet.tsx';
+import { Day } from './Day.tsx';
 import { EmptyPlan } from './EmptyPlan.tsx';
 import { MoveStep } from './MoveStep.tsx';
 import { StepSheet } from './StepSheet.tsx';
@@ -36,7 +37,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
       </Screen>
     );
 
-  const { bike, steps, joints, parts } = value;
+  const { bike, steps, joints, parts, waits } = value;
   const toBench = async ({ stepId, state }: StepRow) => {
     if (state === 'open' && bike.openStepId !== stepId && !(await run({ type: 'open-step', stepId }))) return;
     // Chosen here and now, the bench need not ask what became of it.
@@ -120,6 +121,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
             {count('skipped') > 0 && <strong>, {count('skipped')} skipped</strong>}, {count('done')} done of{' '}
             {steps.length}
           </p>
+          <Day {...{ steps, joints, parts, waits }} onBegin={(one) => void toBench(one)} />
           <WindowedList
             label="Steps"
             count={steps.length}
