@@ -38,7 +38,6 @@ export const drawings = {
   next: 'M14 5l7 7-7 7M21 12H3',
   up: 'M5 10l7-7 7 7M12 3v18',
   down: 'M5 14l7 7 7-7M12 21V3',
-  order: 'M7 4v16M3.5 8 7 4l3.5 4M17 20V4M13.5 16l3.5 4 3.5-4',
   more: 'M9 5l7 7-7 7',
   plus: 'M12 4v16M4 12h16',
   minus: 'M4 12h16',

@@ -16,6 +16,7 @@ import { Waits } from '../Waits.tsx';
 import { AddStepSheet } from './AddStepSheet.tsx';
 import { Day } from './Day.tsx';
 import { EmptyPlan } from './EmptyPlan.tsx';
+import { MoveMark } from './MoveMark.tsx';
 import { MoveStep } from './MoveStep.tsx';
 import { StepSheet } from './StepSheet.tsx';
 
@@ -74,7 +75,7 @@ export function Plan({ bikeId }: { bikeId: string }) {
             aria-label={`Move step ${index + 1}: ${one.title}`}
             onClick={() => setOpened({ sheet: 'move', stepId: one.stepId })}
           >
-            <Icon name="order" sizePx={26} />
+            <MoveMark />
           </button>
           <button
             type="button"

@@ -124,7 +124,7 @@ export function StepSheet({ step, steps, onBench, onMove, onAddBehind, onClose }
         </p>
         <SaveLine save={save} />
         <div class="plan-acts">
-          <Button size="greasy" icon="order" onPress={onMove}>
+          <Button size="greasy" icon="up" onPress={onMove}>
             Move
           </Button>
           <Button size="greasy" icon="plus" onPress={onAddBehind}>
