@@ -53,6 +53,7 @@ const { serveDist, openPhone, firstVisit } = await vite.ssrLoadModule('/tests/br
 const served = await serveDist();
 const phone = await openPhone(served.origin);
 const { page } = phone;
+const session = await page.context().newCDPSession(page);
 /** What is wrong → where. */
 const wrong = new Map();
 let looks = 0;
@@ -69,11 +70,15 @@ async function goTo(hash) {
   await page.waitForTimeout(250);
 }
 
+/** As the phone's setting does it: layouts that ask in em change along. */
+async function textAt(percent) {
+  const size = Math.round((16 * percent) / 100);
+  await session.send('Page.setFontSizes', { fontSizes: { standard: size, fixed: size } });
+}
+
 async function look(name) {
   for (const text of TEXTS) {
-    await page.evaluate((percent) => {
-      document.documentElement.style.fontSize = `${percent}%`;
-    }, text);
+    await textAt(text);
     for (const [width, height] of SIZES) {
       await page.setViewportSize({ width, height });
       await page.evaluate(() => {
@@ -93,9 +98,7 @@ async function look(name) {
       }
     }
   }
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = '';
-  });
+  await textAt(100);
 }
 
 /** Step by step to the first one with bolts to count. */

@@ -22,14 +22,15 @@ export function troubles() {
     if (box.scrollWidth > box.clientWidth + 1)
       found.push(`sheet scrolls sideways by ${box.scrollWidth - box.clientWidth}`);
 
-  // The figure and the question stand whole above what is pressed.
+  // The figure and the question stand whole above what is pressed; a foot that moves along covers nothing.
   const foot = scope.querySelector('.screen-foot, .sheet-foot');
   const beside =
     foot &&
     getComputedStyle(foot).borderLeftStyle === 'solid' &&
     foot.getBoundingClientRect().top < innerHeight / 3;
   const edge = foot && !beside && shown(foot) ? foot.getBoundingClientRect().top : innerHeight;
-  if (scrollY === 0)
+  const covers = foot && getComputedStyle(foot).position === 'sticky';
+  if (scrollY === 0 && (covers || !foot))
     for (const figure of scope.querySelectorAll('.worktop .big-line, .bench-ask, .keypad-shown')) {
       const { bottom, right } = figure.getBoundingClientRect();
       if (bottom > Math.min(edge, innerHeight) + 1)
@@ -55,7 +56,7 @@ export function troubles() {
     const holder = node.parentElement;
     if (!holder || !shown(holder) || holder.closest('.unseen, textarea, script, style, noscript, .late'))
       continue;
-    for (const { 0: word, index } of (node.textContent ?? '').matchAll(/[\p{L}\p{N}]{3,}/gu)) {
+    for (const { 0: word, index } of (node.textContent ?? '').matchAll(/(?<!\u00ad)[\p{L}\p{N}]{3,}/gu)) {
       const range = document.createRange();
       range.setStart(node, index);
       range.setEnd(node, index + word.length);

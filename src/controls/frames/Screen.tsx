@@ -27,6 +27,18 @@ export interface ScreenProps {
 /** The bar that takes the last entry back, given once for all screens; it stands above their buttons. */
 export const UndoPlace = createContext<ComponentChildren>(undefined);
 
+/** Leaves as much room at the edges of the page as head and foot take where they stay in sight. */
+function keepClear(frame: HTMLElement | null, foot: HTMLElement | null): void {
+  const head = frame?.querySelector('.screen-head');
+  const stuck = (one?: Element | null) => !!one && getComputedStyle(one).position === 'sticky';
+  const across = !!foot && !!frame && foot.offsetWidth > frame.offsetWidth / 2;
+  const { style } = document.documentElement;
+  style.setProperty('--head-room', `${stuck(head) ? (head as HTMLElement).offsetHeight : 0}px`);
+  style.setProperty('--foot-room', `${stuck(foot) && across ? foot.offsetHeight : 0}px`);
+}
+
+const focusFirst = (foot: HTMLElement | null) => foot?.querySelector<HTMLElement>('a[href], button')?.focus();
+
 /** The frame of every screen: a punched job card with its heading, what waits, the matter, and what to do. */
 export function Screen({
   title,
@@ -58,10 +70,25 @@ export function Screen({
     shownRoute.current = route;
   }, [route]);
 
+  const frame = useRef<HTMLDivElement>(null);
+  const foot = useRef<HTMLElement>(null);
+  const hasFoot = Boolean(actions ?? undo);
+  useEffect(() => {
+    // What has the focus is never under head or foot, however many buttons stand there.
+    const seen = new ResizeObserver(() => keepClear(frame.current, foot.current));
+    for (const one of [frame.current, foot.current]) if (one) seen.observe(one);
+    return () => seen.disconnect();
+  }, [hasFoot]);
+
   const arrow = <Icon name="back" sizePx={28} />;
   return (
-    <div class={actions || undo ? 'screen screen-acts' : 'screen'}>
+    <div class={actions || undo ? 'screen screen-acts' : 'screen'} ref={frame}>
       <header class="screen-head">
+        {hasFoot && (
+          <button type="button" class="screen-skip" onClick={() => focusFirst(foot.current)}>
+            Skip to the buttons
+          </button>
+        )}
         {typeof back === 'string' && (
           <a class="screen-back" href={back} aria-label="Back">
             {arrow}
@@ -84,7 +111,7 @@ export function Screen({
       </header>
       <main class="screen-main">{children}</main>
       {(actions || undo) && (
-        <footer class="screen-foot">
+        <footer class="screen-foot" ref={foot}>
           {undo}
           {actions}
         </footer>
