@@ -49,9 +49,9 @@ const found = () =>
       made: all.filter((one) => one.matches('img[src="x"], body script:not([src])') || handler(one)).length,
       ran: (globalThis as { ran?: unknown }).ran,
       shown:
-        (document.body.innerText + all.map((one) => (one as HTMLInputElement).value ?? '').join()).split(
-          '<img src=x',
-        ).length - 1,
+        (
+          (document.body.textContent ?? '') + all.map((one) => (one as HTMLInputElement).value ?? '').join()
+        ).split('<img src=x').length - 1,
     };
   });
 
