@@ -1,6 +1,7 @@
 import { writeArchive } from '../../src/exchange/archive/writeArchive.ts';
 import { ofSecondCopy } from '../../src/exchange/copy/ofSecondCopy.ts';
 import { copyLeft } from '../../src/mirror/copyLeft.ts';
+import { countedWords } from '../../src/words/phrases.ts';
 import { dayOfName, offerFile, onTap } from './tap.ts';
 
 // A script of its own, since it is too long to lie in the worker. The rescue page works without it.
@@ -22,7 +23,7 @@ async function offerSecondCopy(): Promise<void> {
   const place = document.getElementById('saved');
   if (!left || !place) return;
   const words = document.createElement('p');
-  words.textContent = `This phone also keeps a second copy of the logbook: ${left.entries.length} entries, ${left.photos.length} photos. Save it as well. The app can restore from it.`;
+  words.textContent = `This phone also keeps a second copy of the logbook: ${countedWords({ entries: left.entries.length, photos: left.photos.length })}. Save it as well. The app can restore from it.`;
   const button = document.createElement('button');
   button.id = 'copy';
   button.type = 'button';
@@ -36,7 +37,7 @@ async function offerSecondCopy(): Promise<void> {
     offerFile(blob, `pinchbolt-second-copy-${dayOfName()}.zip`);
     const lost = left.photos.length - written.photos + left.unreadable;
     const rest = lost > 0 ? ` Not readable: ${lost}.` : '';
-    say(`In the file: ${written.entries} entries, ${written.photos} photos.${rest}`);
+    say(`In the file: ${countedWords(written)}.${rest}`);
   });
 }
 
