@@ -36,8 +36,8 @@ export const clampRules: readonly Rule[] = [
     source: barSizes,
     known: 'seen',
     special: (clamp, bar) =>
-      sharing.has(clamp.nominal['boreMm'] ?? 0) &&
-      sharing.has(bar.nominal['diameterMm'] ?? 0) &&
+      sharing.has(clamp.nominal['boreMm'] ?? Number.NaN) &&
+      sharing.has(bar.nominal['diameterMm'] ?? Number.NaN) &&
       !clamp.measured['boreMm'] &&
       !bar.measured['diameterMm']
         ? { meets: 'yes', because: 'The same stems clamp a 25.8 and a 26.0 bar.' }

@@ -37,7 +37,7 @@ const MACHINE_CHAIN_MM = 6;
 function isMachineChain(chain: Face): boolean {
   const rollerMm = chains.find(({ id }) => id === chain.standard)?.rollerMm;
   const innerMm = readingOf(chain, 'chainWidthMm')?.mid;
-  return (rollerMm ?? 0) > BICYCLE_ROLLER_MM || (innerMm ?? 0) > MACHINE_CHAIN_MM;
+  return (rollerMm ?? Number.NaN) > BICYCLE_ROLLER_MM || (innerMm ?? Number.NaN) > MACHINE_CHAIN_MM;
 }
 
 function chainOnTeeth(chain: Face, teeth: Face): Judgement {

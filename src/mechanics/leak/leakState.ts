@@ -47,9 +47,9 @@ export function leakState(readings: readonly LeakReading[]): LeakJudgement {
   const rates = intervalRates(readings);
   const line = leakLine(readings, 'permeation');
   if (readings.length < 3 || !line || line.spare < 1) return { state: 'too-early', because: 'few', rates };
-  const bend = bendZ(readings, 'permeation') ?? 0;
-  const laminar = bendZ(readings, 'laminar') ?? 0;
-  const orifice = bendZ(readings, 'orifice') ?? 0;
+  const bend = bendZ(readings, 'permeation') ?? Number.NaN;
+  const laminar = bendZ(readings, 'laminar') ?? Number.NaN;
+  const orifice = bendZ(readings, 'orifice') ?? Number.NaN;
   const slows = rates.length > 1 && rates.at(-1)!.perHour < rates[0]!.perHour;
   const sealing = bend > PROVEN_Z && laminar > PROVEN_Z && slows;
   const worsening = bend < -PROVEN_Z && orifice < -PROVEN_Z;
