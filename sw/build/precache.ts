@@ -17,18 +17,24 @@ function filesBelow(folder: string): string[] {
 /** Beginning of a hash, long enough that no wrong file has the same by chance: 42 bits, one in four million million. */
 const HASH_SIGNS = 7;
 
+/** Pictures that a shop of apps or a launcher asks for when the app is installed: with a network, and once. */
+const INSTALL = 'install';
+
 /**
  * What the worker puts by, sorted by path, so that the same files give the same list on every system. The page goes
  * by the path of its folder.
  * @param dist folder of the built page
- * @param left names in it that the worker does not put by
+ * @param left names of files and folders in it that the worker does not put by
  * @returns the beginning of each file's SHA-256, in base64url
  */
 export function shippedFiles(dist: string, left: readonly string[]): Record<string, string> {
   const files = filesBelow(dist).map((path) => ({ path, name: slashed(relative(dist, path)) }));
   return Object.fromEntries(
     files
-      .filter(({ name }) => !name.endsWith('.map') && !left.includes(name))
+      .filter(
+        ({ name }) =>
+          !name.endsWith('.map') && !left.some((one) => name === one || name.startsWith(`${one}/`)),
+      )
       .sort((a, b) => (a.name < b.name ? -1 : 1))
       .map(({ path, name }) => [
         name === 'index.html' ? '/' : `/${name}`,
@@ -51,7 +57,7 @@ export async function shipWorker(dist: string, source: string): Promise<void> {
   const headers = headersFor(contentPolicy([...sheetsOf(page), ...sheetsOf(rescue.page)]));
   const beside = { 'rescue.html': rescue.page, 'rescue.js': rescue.script, ...hostFiles(headers) };
   for (const [name, text] of Object.entries(beside)) writeFileSync(join(dist, name), text);
-  const files = shippedFiles(dist, ['sw.js', ...Object.keys(beside)]);
+  const files = shippedFiles(dist, ['sw.js', INSTALL, ...Object.keys(beside)]);
   const version = createHash('sha256').update(JSON.stringify(files)).digest('hex').slice(0, 12);
   await build({
     configFile: false,

@@ -17,6 +17,10 @@ test('paths have forward slashes and one order on every system; the page goes by
   expect(Object.keys(shippedFiles(dist, ['sw.js']))).toEqual(['/assets/main-1.js', '/assets_of.txt', '/']);
 });
 
+test('a folder that is left out is left out whole, and no other file that begins like it', () => {
+  expect(Object.keys(shippedFiles(dist, ['sw.js', 'assets']))).toEqual(['/assets_of.txt', '/']);
+});
+
 // The first signs of what `printf index.html | openssl dgst -sha256 -binary | base64` prints (OpenSSL 3).
 test('a file is known by the beginning of its SHA-256', () => {
   expect(shippedFiles(dist, [])['/']).toBe('DrVHMEZ');
