@@ -34,11 +34,12 @@ const DAY_MS = 86_400_000;
 
 /**
  * The copy in the folder that the person chose, with its age.
+ * @param asks the browser gives leave for the folder no longer, until the person is asked again
  * @param nowMs clock, ms UTC
  * @example folderWords({ name: 'Backups' }, 0).title //=> 'Copy in the folder Backups'
  */
 export function folderWords(
-  { name, atMs, failed }: { name: string; atMs?: number; failed?: string },
+  { name, atMs, failed, asks }: { name: string; atMs?: number; failed?: string; asks?: boolean },
   nowMs: number,
   zone?: string,
 ): { title: string; detail: string } {
@@ -47,5 +48,6 @@ export function folderWords(
   const age = days > 0 ? `, ${countWords(days, 'day')} ago` : '';
   const saved = atMs === undefined ? 'Not saved yet.' : `Saved ${whenText(atMs, zone)}${age}.`;
   const last = failed === undefined ? '' : ` The last try failed: ${failed}`;
-  return { title, detail: `${saved}${last}` };
+  const leave = asks ? ' The browser asks before it writes there again: update it here.' : '';
+  return { title, detail: `${saved}${last}${leave}` };
 }

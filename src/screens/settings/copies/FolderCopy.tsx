@@ -7,16 +7,20 @@ import { folderWords } from '../../../words/copyWords.ts';
 import { reasonOf } from '../../../words/reasonOf.ts';
 import { useLogbook } from '../../door.tsx';
 import { useSafety } from '../../safety.tsx';
-import { canChooseFolder, chooseFolder, keptFolder, leaveFolder, writeFolder } from './folder.ts';
+import { asksFirst, canChooseFolder, chooseFolder, keptFolder, leaveFolder, writeFolder } from './folder.ts';
 
 /** A copy in a folder that the person chose. Where none can be chosen nothing is shown. */
 export function FolderCopy() {
   const logbook = useLogbook();
   const safety = useSafety();
-  const [kept, setKept] = useState<FolderKept>();
+  const [kept, setKept] = useState<FolderKept & { asks?: boolean }>();
   const [doing, setDoing] = useState<{ running?: true; failed?: string }>({});
   useEffect(() => {
-    if (canChooseFolder()) keptFolder(logbook).then(setKept, () => {});
+    const look = async () => {
+      const found = await keptFolder(logbook);
+      setKept(found && { ...found, asks: await asksFirst(found) });
+    };
+    if (canChooseFolder()) look().catch(() => {});
   }, [logbook]);
   if (!canChooseFolder()) return null;
   const attempt = async (work: () => Promise<void>) => {

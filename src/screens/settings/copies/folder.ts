@@ -29,6 +29,12 @@ export const canChooseFolder = (): boolean => picker() !== undefined;
 export const keptFolder = (logbook: Logbook): Promise<FolderKept | undefined> =>
   logbook.copies.noted<FolderKept>(FOLDER_NOTE);
 
+/** Whether the browser would ask the person before it writes there: then nothing is written by itself. */
+export async function asksFirst({ folder }: FolderKept): Promise<boolean> {
+  const leave = await (folder as Folder).queryPermission?.(WRITE);
+  return leave !== undefined && leave !== 'granted';
+}
+
 /** Lets the person choose a folder. @returns undefined when none was chosen */
 export async function chooseFolder(logbook: Logbook): Promise<FolderKept | undefined> {
   try {
@@ -58,9 +64,8 @@ export async function writeFolder(
 ): Promise<FolderKept | undefined> {
   const kept = await keptFolder(logbook);
   if (!kept) return undefined;
-  const folder = kept.folder as Folder;
-  const leave = await (ask ? folder.requestPermission?.(WRITE) : folder.queryPermission?.(WRITE));
-  if (leave !== undefined && leave !== 'granted') return undefined;
+  if (ask) await (kept.folder as Folder).requestPermission?.(WRITE);
+  if (await asksFirst(kept)) return undefined;
   let next: FolderKept;
   try {
     const content = copyContent(logbook);

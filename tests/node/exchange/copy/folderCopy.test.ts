@@ -152,4 +152,7 @@ test('the age of the copy is told', () => {
   expect(saved(NOON + 9 * DAY, 'the folder is gone')).toBe(
     'Saved 3 May 2026, 12:00, 9 days ago. The last try failed: the folder is gone',
   );
+  expect(folderWords({ name: 'Backups', atMs: NOON, asks: true }, NOON, 'UTC').detail).toBe(
+    'Saved 3 May 2026, 12:00. The browser asks before it writes there again: update it here.',
+  );
 });

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { FolderKept } from '../../../../../src/exchange/copy/folderCopy.ts';
 import type { Logbook } from '../../../../../src/logbook.ts';
 import {
+  asksFirst,
   canChooseFolder,
   chooseFolder,
   keptFolder,
@@ -107,12 +108,14 @@ test('without leave nothing is written and nothing noted; a tap asks for it', as
   const logbook = await ofYesterday();
   await chooseFolder(logbook);
   leave = 'prompt';
+  expect(await asksFirst((await keptFolder(logbook)) as FolderKept)).toBe(true);
+  asked = [];
   await refreshFolder(logbook, safeguards);
   expect(files.size).toBe(0);
   expect((await keptFolder(logbook))?.failed).toBeUndefined();
   leave = 'granted';
   expect(await writeFolder(logbook, safeguards, true)).toMatchObject({ files: ['pinchbolt-2026-05-04.zip'] });
-  expect(asked).toEqual(['query', 'request']);
+  expect(asked).toEqual(['query', 'request', 'query']);
 });
 
 test('a folder that is gone is told with the reason, and the next try that does it takes that away', async () => {
