@@ -43,6 +43,8 @@ export interface LockerOn {
   /** What it fills, measured across: bore less outside. */
   gap?: Typed<LengthUnit>;
   waitMs: number;
+  /** The wait the person sets instead, and why. */
+  own?: { waitMs: number; why: string };
 }
 
 /** What a person can ask of the logbook, by type. Ids of new things may be given so that a screen can go on with them. */
@@ -107,6 +109,8 @@ export type Command = Common &
         temperature?: Typed<TemperatureUnit>;
         gap?: Typed<LengthUnit>;
         waitMs: number;
+        /** The wait the person sets instead, and why. */
+        own?: { waitMs: number; why: string };
         note?: string;
         photoIds?: Id[];
       }

@@ -48,6 +48,47 @@ export function lockerWait(
   return cure.ok ? { ok: true, waitMs: cure.waitHours * HOUR_MS, cure } : cure;
 }
 
+/** Longer than this a cure is hardly waited for, h. Our own choice. */
+const LONG_WAIT_H = 72;
+/** A warm room, °C. */
+const WARM_C = 22;
+
+/** What would make a long cure short, and how long it takes then. */
+export interface LockerHelp {
+  how: 'warm' | 'primer' | 'warm-and-primer';
+  waitHours: number;
+}
+
+/**
+ * What makes a cure shorter that is too long to wait for: warmth, primer, or both. Only what halves it at least is told.
+ * @returns undefined where the cure is not that long; no help where nothing helps
+ * @example lockerHelp({ grade: 'medium', surface: 'steel', primer: false, temperatureC: 22, nearDiscBrake: false }) //=> undefined
+ */
+export function lockerHelp(put: LockerPut): LockerHelp[] | undefined {
+  const now = lockerWait(put);
+  if (!now.ok || now.cure.waitHours <= LONG_WAIT_H) return undefined;
+  const warm = { temperatureC: Math.max(WARM_C, put.temperatureC) };
+  const ways: [LockerHelp['how'], LockerPut][] = [
+    ['warm', { ...put, ...warm }],
+    ['primer', { ...put, primer: true }],
+    ['warm-and-primer', { ...put, ...warm, primer: true }],
+  ];
+  const helps: LockerHelp[] = [];
+  for (const [how, better] of ways) {
+    const then = lockerWait(better);
+    const least = Math.min(now.cure.waitHours, ...helps.map(({ waitHours }) => waitHours));
+    if (then.ok && then.cure.waitHours <= least / 2) helps.push({ how, waitHours: then.cure.waitHours });
+  }
+  return helps;
+}
+
+/** What to do for a shorter cure, before how long it takes then. */
+export const helpWords: Record<LockerHelp['how'], string> = {
+  warm: `Warm the joint to ${WARM_C} °C`,
+  primer: 'Use primer',
+  'warm-and-primer': `Primer, and ${WARM_C} °C`,
+};
+
 /** Why no wait can be given, and what to do. */
 export const refusalWords: Record<CureRefusal, string> = {
   'not-reliable-below-5-c': 'Too cold to cure reliably, under 5 °C. Warm the joint first.',

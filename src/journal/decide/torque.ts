@@ -6,7 +6,16 @@ import type { Rows } from '../fold.ts';
 import type { JointRow } from '../rows.ts';
 import { wordForBonds } from './bonds.ts';
 import { refuseWithoutParts, startedBy } from './joints.ts';
-import { type Circumstances, freshId, jointOf, present, type Ruling, refuse, stepOf } from './ruling.ts';
+import {
+  type Circumstances,
+  freshId,
+  jointOf,
+  present,
+  type Ruling,
+  refuse,
+  stepOf,
+  words,
+} from './ruling.ts';
 
 /** The tool as it stands today, to be kept inside the entry. */
 export function snapshotOf(rows: Rows, toolId: Id | undefined, atMs: number): ToolSnapshot | undefined {
@@ -96,14 +105,23 @@ function freshLocker(
 ): EntryBody[] {
   const { jointId, bikeId, matters, name: title } = joint;
   const { stepId, grade, surface, primer, temperature, gap, waitMs, note, photoIds } = locker;
+  const waitId = freshId(rows, 'wait', locker.waitId, now);
   return [
     ...curesEnded(rows, joint, startedBy(locker)),
     present({
       type: 'locker-applied',
-      ...{ jointId, bikeId, stepId, waitId: freshId(rows, 'wait', locker.waitId, now), title },
+      ...{ jointId, bikeId, stepId, waitId, title },
       ...{ grade, surface, primer, temperature, gap, waitMs, note, photoIds, matters },
     }),
+    ...ownWait(locker, { waitId, bikeId, jointId }),
   ];
+}
+
+/** The wait a person sets in place of the one reckoned, with the reason. */
+function ownWait({ own }: LockerOn, about: { waitId: Id; bikeId: Id; jointId?: Id }): EntryBody[] {
+  if (!own) return [];
+  const { waitMs, why } = own;
+  return [present({ type: 'wait-changed', ...about, waitMs, why: words(why, 'reason-missing') })];
 }
 
 function curesEnded(rows: Rows, { jointId, bikeId }: JointRow, byMs: number): EntryBody[] {
@@ -135,5 +153,6 @@ export function applyLocker(rows: Rows, command: CommandOf<'apply-locker'>, now:
       // Without a joint it is not known what hangs on it, so it counts as what matters.
       ...{ note, photoIds, matters: true },
     }),
+    ...ownWait(command, { waitId, bikeId }),
   ];
 }

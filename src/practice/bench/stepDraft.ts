@@ -9,6 +9,9 @@ export interface LockerDraft {
   surface?: CureSurface;
   primer: boolean;
   temperatureC: number;
+  /** The wait the person sets in place of one that is too long, h, and why. */
+  ownWaitH?: number | undefined;
+  ownWhy?: string;
 }
 
 /** What is gathered at a step before it is logged. Mirrored, so that a killed app keeps the count. */

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { type LockerPut, lockerWait, surfacesBySpeed } from '../../../src/planning/lockerWait.ts';
+import {
+  helpWords,
+  type LockerPut,
+  lockerHelp,
+  lockerWait,
+  surfacesBySpeed,
+} from '../../../src/planning/lockerWait.ts';
 import { cureGrid } from '../../../src/standards/screws/cureGrid.ts';
 
 const DAY_MS = 86_400_000;
@@ -44,5 +50,42 @@ describe('the wait for a threadlocker', () => {
       return wait.ok ? wait.cure.rideHours.mid : Number.POSITIVE_INFINITY;
     });
     expect(hours).toEqual([...hours].sort((a, b) => a - b));
+  });
+});
+
+describe('[T11] a cure that is too long to wait for', () => {
+  const cold: LockerPut = { ...usual, surface: 'anodised', temperatureC: 8 };
+
+  test('the example of the description', () =>
+    expect(lockerHelp({ ...usual, temperatureC: 22 })).toBeUndefined());
+
+  test('says what makes it short, and how long it takes then', () => {
+    const now = lockerWait(cold);
+    const helps = lockerHelp(cold) ?? [];
+    expect(helps.length).toBeGreaterThan(0);
+    let least = now.ok ? now.cure.waitHours : 0;
+    expect(least).toBeGreaterThan(72);
+    for (const { how, waitHours } of helps) {
+      const then = lockerWait({
+        ...cold,
+        ...(how === 'primer' ? {} : { temperatureC: 22 }),
+        ...(how === 'warm' ? {} : { primer: true }),
+      });
+      expect(then.ok && then.cure.waitHours).toBe(waitHours);
+      expect(waitHours).toBeLessThanOrEqual(least / 2);
+      expect(helpWords[how]).toMatch(/22 °C|primer/);
+      least = waitHours;
+    }
+  });
+
+  test('is never told where nothing cures, nor where a day or three will do', () => {
+    expect(lockerHelp({ ...cold, temperatureC: 0 })).toBeUndefined();
+    for (const surface of surfacesBySpeed) {
+      const wait = lockerWait({ ...usual, surface });
+      expect([surface, lockerHelp({ ...usual, surface }) !== undefined]).toEqual([
+        surface,
+        wait.ok && wait.cure.waitHours > 72,
+      ]);
+    }
   });
 });

@@ -53,7 +53,11 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
               icon="drop"
               disabled={!command}
               under={
-                command ? `Starts a timer of ${spanText(command.waitMs)}` : 'Choose grade and surface first'
+                command
+                  ? `Starts a timer of ${spanText(command.own?.waitMs ?? command.waitMs)}`
+                  : draft.ownWaitH === undefined
+                    ? 'Choose grade and surface first'
+                    : 'Say why the wait is yours'
               }
               onPress={put}
             >

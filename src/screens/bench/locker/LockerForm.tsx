@@ -12,6 +12,7 @@ import { lockerWaitOf } from '../../../practice/bench/lockerCommand.ts';
 import type { LockerDraft } from '../../../practice/bench/stepDraft.ts';
 import { cureGrid } from '../../../standards/screws/cureGrid.ts';
 import { lockers } from '../../../standards/screws/lockers.ts';
+import { SetWait } from './SetWait.tsx';
 
 const STEP_C = 5;
 const COLDEST_C = -10;
@@ -83,6 +84,7 @@ export function LockerForm({
           </p>
         )}
       </div>
+      <SetWait {...{ draft, change, nearDiscBrake, gapMm }} />
       <Choice
         label="Grade"
         value={grade}
