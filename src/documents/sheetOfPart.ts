@@ -1,5 +1,6 @@
 import type { PartRow } from '../journal/rows.ts';
 import { faceText } from '../words/faceText.ts';
+import { cutSize } from '../words/history/cutSize.ts';
 import { partCalled } from '../words/history/names.ts';
 import { inspectionWords, kindWords } from '../words/history/sentencesOfParts.ts';
 import { cutWords, originWords } from '../words/history/tradeWords.ts';
@@ -10,16 +11,13 @@ const fieldIfWritten = (label: string, text: string | undefined): SheetLine[] =>
   text?.trim() ? [field(label, text.trim())] : [];
 
 function changeLines(change: PartRow['changes'][number], zone: string): SheetLine[] {
-  const { cut, where, before, after, left, leftWords, how, why, rulesOut, inspection, atMs, by } = change;
+  const { cut, where, left, leftWords, how, why, rulesOut, inspection, atMs, by } = change;
   const rest = [...(left ? [quantityWords(left)] : []), ...(leftWords?.trim() ? [leftWords.trim()] : [])];
   return [
-    loud(
-      'Permanent change',
-      `${cutWords[cut].done} at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}`,
-    ),
+    loud('Permanent change', `${cutWords[cut].done} at ${where.trim()}, ${cutSize(change)}`),
     ...fieldIfWritten('Left', rest.join(', ')),
-    field('How', how.trim()),
-    field('Why', why.trim()),
+    ...fieldIfWritten('How', how),
+    ...fieldIfWritten('Why', why),
     ...fieldIfWritten('Rules out', rulesOut),
     ...fieldIfWritten('Inspect', inspection && inspectionWords(inspection)),
     field('Done on', dayWords(atMs, zone)),

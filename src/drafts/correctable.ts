@@ -57,6 +57,7 @@ const fields: Partial<Record<EntryType, Correctable[]>> = {
   'part-changed': [
     one('before', 'Before', length),
     one('after', 'After', length),
+    one('amount', 'Amount', length),
     one('left', 'Left', length),
     one('where', 'Where'),
     one('how', 'How'),

@@ -211,7 +211,7 @@ export interface Reading {
 export type SealMark =
   | { mark: 'seated'; dry: boolean; beadLine: 'even' | 'uneven' | 'not-looked'; reading?: Reading }
   | { mark: 'dry-reading'; reading: Reading }
-  | { mark: 'sealant'; sealantKind: string; amount: Typed<VolumeUnit> }
+  | { mark: 'sealant'; sealantKind?: string; amount?: Typed<VolumeUnit> }
   | { mark: 'spun-and-shaken' }
   | { mark: 'laid-left' }
   | { mark: 'laid-right' }
@@ -237,17 +237,19 @@ export type CutKind =
   | 'bond'
   | 'other';
 
-/** A one-way change: it belongs to the part for life. */
+/** A one-way change: it belongs to the part for life. Either both sizes are known, or the amount; the rest may follow. */
 export interface OneWayChange {
   cut: CutKind;
   where: string;
-  before: Typed<LengthUnit>;
-  after: Typed<LengthUnit>;
+  before?: Typed<LengthUnit>;
+  after?: Typed<LengthUnit>;
+  /** By how much, where that is all that was said: 2 mm off, a hole of 5 mm. */
+  amount?: Typed<LengthUnit>;
   /** What is left: wall, web, metal in front of a slot. */
   left?: Typed<LengthUnit>;
   leftWords?: string;
-  how: string;
-  why: string;
+  how?: string;
+  why?: string;
   rulesOut?: string;
   photoIds?: Id[];
   inspection?: { everyDays?: number; everyKm?: number; words: string };
@@ -298,9 +300,12 @@ export interface OpenItem {
     | 'check-finding'
     | 'not-fitted'
     | 'fit-finding'
-    | 'moved-twice';
+    | 'moved-twice'
+    | 'change-open';
   words: string;
   jointId?: Id;
+  /** The part that a change for good is not fully written down of. */
+  partId?: Id;
   /** May not ride with it open. */
   blocks: boolean;
   /** May ride only a first short ride with it open. */

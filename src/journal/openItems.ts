@@ -12,6 +12,7 @@ import { wantsTorque } from '../standards/jointKinds.ts';
 import type { Id, OpenItem } from './entries.ts';
 import type { OpenInPile } from './fitAtHand.ts';
 import type { Rows } from './fold.ts';
+import { openChanges } from './openChanges.ts';
 import type { DefectRow, JointRow, RideCheckRow, StepRow } from './rows.ts';
 import { TAKEN_APART } from './takenApart.ts';
 
@@ -238,6 +239,7 @@ export function openItems(rows: Rows, bikeId: Id, nowMs: number, openInPile: Ope
         return openOfJoint(rows, joint, nowMs, workedOn);
       }),
     ...steps.flatMap((step) => openOfStep(rows, step)),
+    ...openChanges(rows.group('part', `part@${bikeId}`), joints),
     ...openWaits(rows, bikeId, joints, nowMs),
     ...notBeddedIn(rows, bikeId, joints),
     ...rows

@@ -26,7 +26,7 @@ import type { Standing } from './order.ts';
  * Views are rows: each is the reduction of the entries that touch it, and nothing else. They can be
  * thrown away and folded again from the journal; raise this when a shape or a reducer changes.
  */
-export const VIEWS_VERSION = 5;
+export const VIEWS_VERSION = 6;
 
 interface RowHead {
   /** `kind/id`; the store's key. */

@@ -13,6 +13,9 @@ export const upcasts: ((entry: Stored) => Stored)[] = [
     if (entry['type'] !== 'joint-described' || entry['matters'] !== true) return entry as Stored;
     return { ...entry, revokes: true } as unknown as Stored;
   },
+  // 2 to 3: a change of a part may come without its sizes, sealant without kind and amount. What was written before has
+  // all of them; an older version cannot read what has not.
+  (entry) => entry,
 ];
 
 /** Whether this version can read an entry: neither newer than it, nor of a kind that it does not know. */

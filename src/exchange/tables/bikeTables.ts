@@ -2,6 +2,7 @@ import type { Entry } from '../../journal/entries.ts';
 import type { JointRow, PartRow } from '../../journal/rows.ts';
 import { torqueNm } from '../../mechanics/units.ts';
 import { jointKindRow } from '../../standards/jointKinds.ts';
+import { cutSize } from '../../words/history/cutSize.ts';
 import { entrySentence } from '../../words/history/entrySentence.ts';
 import type { Names } from '../../words/history/names.ts';
 import { called } from '../../words/history/sentences.ts';
@@ -44,10 +45,7 @@ export function partsTable(parts: readonly PartRow[], names: Names): Table {
     part.massG === undefined ? '' : String(part.massG),
     part.kmBefore === undefined ? '' : String(part.kmBefore),
     part.changes
-      .map(
-        ({ cut, where, before, after }) =>
-          `${cutWords[cut].done}: ${where}, ${quantityWords(before)} to ${quantityWords(after)}`,
-      )
+      .map((change) => `${cutWords[change.cut].done}: ${change.where}, ${cutSize(change)}`)
       .join('; '),
     part.note ?? '',
   ]);

@@ -1,5 +1,5 @@
 import * as about from '../checks/about.ts';
-import { flag, maybe, name, sentence, short, text } from '../checks/field.ts';
+import { flag, maybe, name, reason, sentence, short, text } from '../checks/field.ts';
 import type { EntryOf, PartAbout, Place } from '../entries.ts';
 import { checkLabel } from '../guards.ts';
 import { described, pick } from './described.ts';
@@ -11,7 +11,6 @@ import {
   type Field,
   fixed,
   itsNote,
-  itsReason,
   type Kind,
   noted,
   perhapsId,
@@ -106,20 +105,23 @@ export const partChanged: Kind<'part-changed'> = {
     bikeId: perhapsId,
     cut: correctable(about.cutKind),
     where: correctable(sentence),
-    before: correctable(about.cutLength),
-    after: correctable(about.cutLength),
+    before: correctable(maybe(about.cutLength)),
+    after: correctable(maybe(about.cutLength)),
+    amount: correctable(maybe(about.cutLength)),
     left: correctable(maybe(about.cutLength)),
     leftWords: correctable(maybe(text)),
-    how: correctable(sentence),
-    why: itsReason,
+    how: correctable(maybe(sentence)),
+    why: remarkField(maybe(reason)),
     rulesOut: correctable(maybe(text)),
     photoIds: remarkField(about.photoIds),
-    inspection: fixed(maybe(about.inspection)),
+    inspection: remarkField(maybe(about.inspection)),
   },
   facts: [
     changes<EntryOf<'part-changed'>, 'part'>('part', part, (row, entry) => {
-      const { cut, where, before, after, left, leftWords, how, why, rulesOut, photoIds, inspection } = entry;
-      const change = { cut, where, before, after, left, leftWords, how, why, rulesOut, photoIds, inspection };
+      const { cut, where, before, after, amount, left, leftWords, how, why, rulesOut, photoIds, inspection } =
+        entry;
+      const sizes = { before, after, amount, left, leftWords };
+      const change = { cut, where, ...sizes, how, why, rulesOut, photoIds, inspection };
       return { ...row, changes: [...row.changes, { ...change, ...noted(entry), by: entry.by }] };
     }),
   ],

@@ -25,11 +25,12 @@ function lengthsMm({ nominal, measured }: Face): number[] {
  */
 export function facesBefore(
   faces: readonly Face[],
-  after: OneWayChange['after'],
+  after: NonNullable<OneWayChange['after']> | undefined,
   lines: readonly HistoryLine[],
 ): boolean {
-  const afterMm = convert<LengthUnit>(after.value, after.unit, 'mm');
-  if (faces.flatMap(lengthsMm).some((mm) => Math.abs(mm - afterMm) < SAME_MM)) return false;
+  const afterMm = after && convert<LengthUnit>(after.value, after.unit, 'mm');
+  if (faces.flatMap(lengthsMm).some((mm) => afterMm !== undefined && Math.abs(mm - afterMm) < SAME_MM))
+    return false;
   const last = lines
     .flatMap((line) => line.now ?? [])
     .find(

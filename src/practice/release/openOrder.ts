@@ -13,6 +13,7 @@ const order: readonly OpenItem['what'][] = [
   'unsealed',
   'step-skipped',
   'step-open',
+  'change-open',
   'recheck-overdue',
   'fit-finding',
   'check-open',

@@ -75,6 +75,7 @@ export const fieldLabels: Record<EntryField, string> = {
   where: 'Where',
   before: 'Before',
   after: 'After',
+  amount: 'Amount',
   left: 'Left',
   leftWords: 'Left, in words',
   rulesOut: 'Rules out',

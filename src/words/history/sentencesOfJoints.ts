@@ -81,7 +81,10 @@ export function sealWords(mark: SealMark): string {
     case 'dry-reading':
       return `without sealant the pressure was ${read(mark)}`;
     case 'sealant':
-      return `${quantityWords(mark.amount)} of sealant went in, ${mark.sealantKind}`;
+      return [
+        mark.amount ? `${quantityWords(mark.amount)} of sealant went in` : 'sealant went in',
+        ...(mark.sealantKind ? [mark.sealantKind] : []),
+      ].join(', ');
     case 'spun-and-shaken':
       return 'the wheel was spun and shaken';
     case 'laid-left':

@@ -2,6 +2,7 @@ import { partKinds } from '../../fit/partKinds.ts';
 import type { OneWayChange, PartAbout } from '../../journal/entries.ts';
 import { countWords, listWords, numberWords, quantityWords, remark } from '../phrases.ts';
 import { clearedWords } from './clearedWords.ts';
+import { cutSize } from './cutSize.ts';
 import { partCalled } from './names.ts';
 import { called, type Sentences } from './sentences.ts';
 import { cutWords, originWords, placeWords } from './tradeWords.ts';
@@ -64,8 +65,8 @@ export const sentencesOfParts: Sentences<'part-added' | 'part-described' | 'part
     return `${called(names).part(partId)}: was ${placeWords(from, names)}, ${went}${placeWords(to, names)}.${remark('Why', why)}${remark('Condition', condition)}`;
   },
   'part-changed': (entry, names) => {
-    const { partId, cut, where, before, after, left, leftWords, how, why, rulesOut, inspection } = entry;
+    const { partId, cut, where, left, leftWords, how, why, rulesOut, inspection } = entry;
     const rest = [...(left ? [quantityWords(left)] : []), ...(leftWords?.trim() ? [leftWords.trim()] : [])];
-    return `${called(names).part(partId)}: permanently ${cutWords[cut].done} at ${where.trim()}, from ${quantityWords(before)} to ${quantityWords(after)}.${remark('Left', rest.join(', '))}${remark('How', how)}${remark('Why', why)}${remark('Rules out', rulesOut)}${inspection ? remark('Inspect', inspectionWords(inspection)) : ''}`;
+    return `${called(names).part(partId)}: permanently ${cutWords[cut].done} at ${where.trim()}, ${cutSize(entry)}.${remark('Left', rest.join(', '))}${remark('How', how)}${remark('Why', why)}${remark('Rules out', rulesOut)}${inspection ? remark('Inspect', inspectionWords(inspection)) : ''}`;
   },
 };

@@ -3,8 +3,9 @@ import { ListRow } from '../../../controls/lists/ListRow.tsx';
 import type { PartRow } from '../../../journal/rows.ts';
 import { changesOfBike } from '../../../practice/part/changesOfBike.ts';
 import { dayText } from '../../../words/dayText.ts';
+import { cutSize } from '../../../words/history/cutSize.ts';
 import { cutWords } from '../../../words/history/tradeWords.ts';
-import { quantityWords } from '../../../words/phrases.ts';
+import { sentenceCase } from '../../../words/sentenceCase.ts';
 import { hrefOf } from '../../route.ts';
 
 /** All that was filed, cut, turned, bonded or bent on this bike, in one list; nothing where nothing was. */
@@ -18,7 +19,7 @@ export function ChangesSection({ parts }: { parts: readonly PartRow[] }) {
           key={change.entryId}
           icon="saw"
           title={`${part.name}: ${cutWords[change.cut].done}, ${change.where}`}
-          detail={`${quantityWords(change.before)} → ${quantityWords(change.after)}, ${dayText(change.atMs)}`}
+          detail={`${sentenceCase(cutSize(change))}, ${dayText(change.atMs)}`}
           href={hrefOf({ at: 'part', partId: part.partId })}
         />
       ))}
