@@ -23,6 +23,8 @@ export type Route =
   | { at: 'seal'; jointId: string; open?: string }
   | { at: 'release'; bikeId: string }
   | { at: 'ride'; bikeId: string }
+  /** A line for one bike, or for one that is chosen there. */
+  | { at: 'log'; bikeId?: string; kind?: string }
   | { at: 'rechecks'; bikeId: string; open?: string }
   | { at: 'history'; place: string }
   | { at: 'sheet'; bikeId: string }
@@ -51,6 +53,7 @@ const NAMED: Partial<Record<Route['at'], string>> = {
   seal: 'jointId',
   release: 'bikeId',
   ride: 'bikeId',
+  log: 'bikeId',
   rechecks: 'bikeId',
   history: 'place',
   sheet: 'bikeId',
@@ -61,8 +64,9 @@ const WITHIN: Partial<Record<Route['at'], string>> = {
   fit: 'findingId',
   'edit-part': 'faceId',
   'change-part': 'stepId',
+  log: 'kind',
 };
-const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings', 'check']);
+const PLAIN = new Set(['home', 'new-bike', 'shelf', 'tools', 'settings', 'check', 'log']);
 
 /** What stands behind a percent sign and is no letter is taken as it is written: nothing has such a name. */
 function decoded(id: string): string {
@@ -79,7 +83,7 @@ function decoded(id: string): string {
  */
 export function routeOf(hash: string): Route {
   const [at = '', id = '', inner = ''] = hash.replace(/^#\/?/, '').split('/');
-  if (PLAIN.has(at)) return { at } as Route;
+  if (PLAIN.has(at) && (at !== 'log' || id === '')) return { at } as Route;
   // Asked for by its own name: every object also answers to `constructor` and the like.
   const field = Object.hasOwn(NAMED, at) ? NAMED[at as Route['at']] : undefined;
   const within = inner === '' ? undefined : (WITHIN[at as Route['at']] ?? 'open');

@@ -32,6 +32,7 @@ const screens: Record<Route['at'], Load> = {
   seal: async () => (await import('./seal/Seal.tsx')).Seal as ScreenComponent,
   release: async () => (await import('./release/Release.tsx')).Release as ScreenComponent,
   ride: async () => (await import('./ride/Ride.tsx')).Ride as ScreenComponent,
+  log: async () => (await import('./log/Log.tsx')).Log as ScreenComponent,
   rechecks: async () => (await import('./rechecks/Rechecks.tsx')).Rechecks as ScreenComponent,
   history: async () => (await import('./history/History.tsx')).History as ScreenComponent,
   sheet: async () => (await import('./sheet/Sheet.tsx')).BuildSheet as ScreenComponent,

@@ -13,6 +13,13 @@ function dayOfWeek(ms: number, zone: string | undefined): string {
 }
 
 /**
+ * The hour from which a bike may be ridden.
+ * @example curedText(Date.UTC(2026, 4, 3, 21, 6), 'UTC') //=> 'ride after Sun 21:06'
+ */
+export const curedText = (curedMs: number, zone?: string): string =>
+  `ride after ${dayOfWeek(curedMs, zone)} ${clockText(curedMs, zone)}`;
+
+/**
  * From when a bike may be ridden after threadlocker went on: the end of its cure.
  * @param entries what was just logged
  * @param zone the zone to give the hour in; the phone's where it is left out
@@ -23,8 +30,7 @@ function dayOfWeek(ms: number, zone: string | undefined): string {
 export function rideAfter(entries: readonly Entry[], zone?: string): string | undefined {
   const put = entries.findLast((entry) => entry.type === 'locker-applied');
   if (!put) return undefined;
-  const curedMs = put.happenedAtMs + put.waitMs;
-  return `ride after ${dayOfWeek(curedMs, zone)} ${clockText(curedMs, zone)}`;
+  return curedText(put.happenedAtMs + put.waitMs, zone);
 }
 
 /** What an undo bar says, with the hour from which the bike may be ridden where threadlocker went on. */

@@ -21,6 +21,8 @@ export const SCREENS = {
   seal: '#/seal/demo-m-j-bead-rear',
   release: '#/release/demo-ferry',
   ride: '#/ride/demo-ferry',
+  log: '#/log/demo-ferry',
+  'log a torque': '#/log/demo-ferry/torque',
   're-checks': '#/rechecks/demo-ferry',
   history: '#/history/b:demo-ferry',
   'as-built sheet': '#/sheet/demo-ferry',

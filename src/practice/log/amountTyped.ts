@@ -31,8 +31,8 @@ const inMm = ({ value, unit }: Typed<LengthUnit>) => convert<LengthUnit>(value, 
  * @example amountTyped('2 mm off', 'mm') //=> { ok: true, size: { amount: { value: 2, unit: 'mm', typed: '2 mm' } } }
  */
 export function amountTyped(text: string, unit: LengthUnit): AmountTyped {
-  const said = text.trim().replace(around, '').trim();
-  const [first = '', second, more] = said.replace(/^from\s+/i, '').split(/\s*(?:→|->|=>|–>|\bto\b)\s*/i);
+  const bare = text.trim().replace(around, '').trim();
+  const [first = '', second, more] = bare.replace(/^from\s+/i, '').split(/\s*(?:→|->|=>|–>|\bto\b)\s*/i);
   if (first === '' || more !== undefined) return wrong(NOT_READ);
   if (second === undefined) {
     const amount = lengthOf(first, unit);

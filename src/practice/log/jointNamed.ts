@@ -6,7 +6,7 @@ export interface NamedJoint {
 }
 
 /** Words of the trade for each kind of joint, the more particular before the general. Common practice, no source. */
-const words: readonly (readonly [kind: JointKind, said: RegExp])[] = [
+const tradeNames: readonly (readonly [kind: JointKind, lower: RegExp])[] = [
   ['spokes', /\b(spokes?|nipples?)\b/],
   ['cable-anchor', /\b(cables?|anchor)\b/],
   ['brake-mount', /\b(post mount|is mount|brake (mount|adapt[eo]r)|(rotor|caliper|brake) adapt[eo]r)\b/],
@@ -46,9 +46,9 @@ const words: readonly (readonly [kind: JointKind, said: RegExp])[] = [
  * @example jointNamed('stem') //=> { kind: 'stem-steerer' }
  */
 export function jointNamed(name: string): NamedJoint {
-  const said = name.toLowerCase();
-  const [kind] = words.find(([, pattern]) => pattern.test(said)) ?? ['other' as const];
-  const left = /\b(left|non-?drive)\b/.test(said);
-  const right = /\b(right|drive side)\b/.test(said) && !left;
+  const lower = name.toLowerCase();
+  const [kind] = tradeNames.find(([, pattern]) => pattern.test(lower)) ?? ['other' as const];
+  const left = /\b(left|non-?drive)\b/.test(lower);
+  const right = /\b(right|drive side)\b/.test(lower) && !left;
   return { kind, ...(left ? { side: 'left' } : right ? { side: 'right' } : {}) };
 }

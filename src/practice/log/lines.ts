@@ -15,10 +15,10 @@ import { amountTyped } from './amountTyped.ts';
 import type { LineDraft, LineKind, LineWrong } from './lineDraft.ts';
 import {
   type AtHand,
-  addPart,
   FROM_A_LINE,
   type JointMeant,
   jointMeant,
+  partByName,
   partMeant,
   toolMeant,
 } from './named.ts';
@@ -173,7 +173,7 @@ function part(draft: LineDraft, { bikeId, newId, bikeNames }: LineWith): LineRea
   if (draft.where.trim() === '') return bad({ where: 'Say what it is.' });
   const off = origin === 'off-a-bike' ? bikeNames?.get(fromBikeId) : undefined;
   const originWords = off ? `off ${off}, ${FROM_A_LINE}` : FROM_A_LINE;
-  const adding = addPart(draft.where, bikeId, newId(), { origin, originWords });
+  const adding = partByName(draft.where, bikeId, newId(), { origin, originWords });
   return { ok: true, commands: [adding], undo: `${adding.name} added` };
 }
 
@@ -264,7 +264,7 @@ const read: Readonly<Record<LineKind, (draft: LineDraft, withWhat: LineWith) => 
  * @param withWhat.bikeId of the bike that was chosen; empty where a new one is named
  * @returns the commands and the words of the undo bar, or what is missing by field
  */
-export function lineOf(kind: LineKind, draft: LineDraft, withWhat: LineWith): LineRead {
+export function lineTyped(kind: LineKind, draft: LineDraft, withWhat: LineWith): LineRead {
   const { newId } = withWhat;
   const name = draft.bikeName.trim();
   const shelved = kind === 'part' && draft.bikeId === '' && name === '';

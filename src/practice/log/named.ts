@@ -106,11 +106,11 @@ export function partMeant(
     return { partId: only[0].partId, name: only[0].name, commands: [] };
   if (words.trim() === '') return undefined;
   const partId = newId();
-  return { partId, name: capital(words.trim()), commands: [addPart(words, bikeId, partId)] };
+  return { partId, name: capital(words.trim()), commands: [partByName(words, bikeId, partId)] };
 }
 
 /** A part known by its name alone. */
-export function addPart(
+export function partByName(
   words: string,
   bikeId: Id,
   partId: Id,

@@ -6,7 +6,7 @@ export interface NamedPart {
 }
 
 /** Words of the trade for each kind of part, the more particular before the general. Common practice, no source. */
-const words: readonly (readonly [kind: PartKind, said: RegExp])[] = [
+const tradeNames: readonly (readonly [kind: PartKind, lower: RegExp])[] = [
   ['spoke-set', /\b(spokes?|nipples?)\b/],
   ['rim-tape', /\brim (tape|strip)\b/],
   ['tape', /\b(bar )?tape\b/],
@@ -48,12 +48,12 @@ const words: readonly (readonly [kind: PartKind, said: RegExp])[] = [
 /**
  * Which kind of part a person means by its name.
  * @param name as typed, in any case
- * @returns the kind, `other` where no word of the trade is known in it, and front or rear where that is said
+ * @returns the kind, `other` where no word of the trade is known in it, and front or rear where that is lower
  * @example partNamed('saddle') //=> { kind: 'saddle' }
  */
 export function partNamed(name: string): NamedPart {
-  const said = name.toLowerCase();
-  const [kind] = words.find(([, pattern]) => pattern.test(said)) ?? ['other' as const];
-  const position = /\bfront\b/.test(said) ? 'front' : /\b(rear|back)\b/.test(said) ? 'rear' : undefined;
+  const lower = name.toLowerCase();
+  const [kind] = tradeNames.find(([, pattern]) => pattern.test(lower)) ?? ['other' as const];
+  const position = /\bfront\b/.test(lower) ? 'front' : /\b(rear|back)\b/.test(lower) ? 'rear' : undefined;
   return { kind, ...(position ? { position } : {}) };
 }

@@ -89,7 +89,7 @@ function Sections({ card, open }: { card: Card; open: Id | undefined }) {
 function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
   const { bikeId } = bike;
   const next = nextStep(steps, bike.openStepId);
-  const ride = <Button href={hrefOf({ at: 'ride', bikeId })}>Log a ride</Button>;
+  const log = <Button href={hrefOf({ at: 'log', bikeId })}>Log</Button>;
   if (steps.length === 0 && parts.length === 0) {
     return (
       <>
@@ -97,7 +97,7 @@ function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
           Add a part
         </Button>
         <Button href={hrefOf({ at: 'plan', bikeId })}>Plan</Button>
-        {ride}
+        {log}
       </>
     );
   }
@@ -107,7 +107,7 @@ function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
         <Button kind="main" icon="tally" href={hrefOf({ at: 'plan', bikeId })}>
           Make the plan
         </Button>
-        {ride}
+        {log}
       </>
     );
   }
@@ -122,7 +122,7 @@ function NextActs({ card: { bike, parts, steps } }: { card: Card }) {
         Start work
       </Button>
       <Button href={hrefOf({ at: 'plan', bikeId })}>Plan</Button>
-      {ride}
+      {log}
     </>
   );
 }

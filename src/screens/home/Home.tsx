@@ -35,6 +35,9 @@ export function Home() {
       title="Workshop"
       actions={
         <>
+          <Button kind="main" icon="pencil" href={hrefOf({ at: 'log' })}>
+            Log
+          </Button>
           <Button href={hrefOf({ at: 'shelf' })}>Shelf</Button>
           <Button href={hrefOf({ at: 'tools' })}>Tools</Button>
           <Button href={hrefOf({ at: 'settings' })}>Settings</Button>

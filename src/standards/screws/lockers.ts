@@ -134,6 +134,19 @@ export const lockers = [
 
 export type LockerGrade = (typeof lockers)[number]['grade'];
 
+/** How the bottle is often coloured; makers differ. Common practice, no source. */
+const colours: Partial<Record<LockerGrade, string>> = {
+  low: 'often purple',
+  medium: 'often blue',
+  'medium-oil-tolerant': 'often blue',
+  high: 'often red',
+  wicking: 'often green',
+  retaining: 'often green',
+};
+
+/** The usual colour of a grade, where there is one. @example usualColour('medium') //=> 'often blue' */
+export const usualColour = (grade: LockerGrade): string | undefined => colours[grade];
+
 /**
  * The row of a grade.
  * @throws RangeError when there is no such grade

@@ -112,7 +112,7 @@ export function carriedAway(): void {
       await unfold(page, 'Timers');
       await press(page, 'Start a timer');
       await page.getByLabel('What are you waiting for?').fill('Glue under the grips');
-      await page.getByLabel('How long, hours').fill('24');
+      await page.getByLabel('How long', { exact: true }).fill('24');
       await press(page, 'Start timer');
       await page.getByRole('button', { name: /Glue under the grips.*left/ }).waitFor();
       const before = { rechecks: await rows(page, 'recheck'), waits: await rows(page, 'wait') };

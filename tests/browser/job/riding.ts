@@ -203,8 +203,7 @@ export function released(): void {
 export function rechecked(): void {
   describe('after the first ride', () => {
     test('[R2] the ride makes a re-check of every joint, due at once, and of the sawn bar', async () => {
-      await goTo(page, `#/bike/${bikeId}`);
-      await press(page, 'Log a ride');
+      await goTo(page, `#/ride/${bikeId}`);
       await press(page, '30 min', true);
       await page.getByLabel('How far', { exact: true }).fill('6,4');
       await page.getByLabel('What was noticed').fill('A creak from the saddle, uphill only');

@@ -11,7 +11,7 @@ import { adviceWords, refusalWords, surfacesBySpeed } from '../../../planning/lo
 import { lockerWaitOf } from '../../../practice/bench/lockerCommand.ts';
 import type { LockerDraft } from '../../../practice/bench/stepDraft.ts';
 import { cureGrid } from '../../../standards/screws/cureGrid.ts';
-import { lockers } from '../../../standards/screws/lockers.ts';
+import { lockers, usualColour } from '../../../standards/screws/lockers.ts';
 import { SetWait } from './SetWait.tsx';
 
 const STEP_C = 5;
@@ -91,7 +91,7 @@ export function LockerForm({
         onChoose={(chosen) => change({ grade: chosen })}
         options={offered.map((row) => ({
           value: row.grade,
-          label: row.label,
+          label: [row.label, usualColour(row.grade)].filter(Boolean).join(', '),
           hint: `${uses[row.use]}; comes off with ${removals[row.removal]}`,
         }))}
       />

@@ -1,22 +1,19 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { Choice } from '../../../controls/fields/Choice.tsx';
-import { NumberField } from '../../../controls/fields/NumberField.tsx';
 import { SelectField } from '../../../controls/fields/SelectField.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { Sheet } from '../../../controls/frames/Sheet.tsx';
 import type { Id } from '../../../journal/entries.ts';
 import type { JointRow } from '../../../journal/rows.ts';
-import { parseNumber } from '../../../mechanics/quantity.ts';
+import { spanTyped, usualSpans } from '../../../planning/spanTyped.ts';
 import { useRun } from '../../door.tsx';
 import { useDraft } from '../../draft.ts';
 import { SaveNotice } from './SaveNotice.tsx';
 
-const HOUR_MS = 3_600_000;
-
 interface WaitDraft {
   title: string;
-  /** Hours, as typed. */
+  /** How long, as typed. */
   typed: string;
   jointId: Id;
   kind: 'adhesive' | 'other';
@@ -37,15 +34,14 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
   const { title, typed, jointId, kind } = draft;
   const [wrong, setWrong] = useState<{ title?: string; hours?: string }>({});
   const start = async () => {
-    const hours = parseNumber(typed);
+    const waitMs = spanTyped(typed, 'h');
     const words = title.trim();
     const found = {
       ...(words === '' ? { title: 'Enter what it is.' } : {}),
-      ...(hours.ok ? {} : { hours: 'Enter hours, e.g. 24 or 1.5.' }),
+      ...(waitMs === undefined ? { hours: 'Enter a time, e.g. 20 min or 1.5 h; 60 days at most.' } : {}),
     };
     setWrong(found);
-    if (!hours.ok || words === '') return;
-    const waitMs = Math.round(hours.value * HOUR_MS);
+    if (waitMs === undefined || words === '') return;
     const done = await run(
       { type: 'start-wait', bikeId, kind, title: words, waitMs, ...(jointId ? { jointId } : {}) },
       { undo: `Timer started: ${words}` },
@@ -74,13 +70,23 @@ export function StartWait({ bikeId, joints, onClose }: StartWaitProps) {
           error={wrong.title}
           maxLength={120}
         />
-        <NumberField
-          label="How long, hours"
-          typed={typed}
-          onTyped={(hours) => change({ typed: hours })}
-          error={wrong.hours}
-          hint="As on the label."
-        />
+        <div class="stack">
+          <div class="button-presets">
+            {usualSpans.map(({ words }) => (
+              <Button key={words} pressed={typed === words} onPress={() => change({ typed: words })}>
+                {words}
+              </Button>
+            ))}
+          </div>
+          <TextField
+            label="How long"
+            value={typed}
+            onInput={(span) => change({ typed: span })}
+            error={wrong.hours}
+            hint="20 min, 2 days; a number alone is hours"
+            maxLength={40}
+          />
+        </div>
         <SelectField
           label="At which joint"
           hint="Uncured glue on a safety-critical joint blocks release."

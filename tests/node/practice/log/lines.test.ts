@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Settings } from '../../../../src/journal/entries.ts';
 import { emptyLine, type LineDraft, type LineKind } from '../../../../src/practice/log/lineDraft.ts';
-import { lineOf, mustStay, problemArea } from '../../../../src/practice/log/lines.ts';
+import { lineTyped, mustStay, problemArea } from '../../../../src/practice/log/lines.ts';
 import { picksFor, spotsOn } from '../../../../src/practice/log/picks.ts';
 import { openTestLogbook } from '../../logbook/openTestLogbook.ts';
 
@@ -20,7 +20,7 @@ async function bench() {
     const bikes = await logbook.read('bikes', {});
     const bikeNames = new Map(bikes.map(({ bikeId, name }) => [bikeId, name]));
     const newId = () => logbook.newId();
-    const line = lineOf(kind, draft, { bikeId: draft.bikeId, hand, settings, newId, sure, bikeNames });
+    const line = lineTyped(kind, draft, { bikeId: draft.bikeId, hand, settings, newId, sure, bikeNames });
     if (!line.ok) return line.wrong;
     const result = await logbook.run(line.commands);
     return 'refused' in result ? result : result.entries.map(({ type }) => type);
