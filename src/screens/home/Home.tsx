@@ -35,7 +35,7 @@ export function Home() {
       title="Workshop"
       actions={
         <>
-          <Button kind="main" icon="pencil" href={hrefOf({ at: 'log' })}>
+          <Button kind="main" icon="pencil" href="#/log">
             Log
           </Button>
           <Button href={hrefOf({ at: 'shelf' })}>Shelf</Button>

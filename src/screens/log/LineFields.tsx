@@ -118,6 +118,7 @@ function TyreFields({ draft, settings, wrong, change }: LineFieldsProps) {
     <>
       <Picks
         label="What was done"
+        all
         options={tyreMarks}
         chosen={mark}
         onChoose={(chosen) => change({ mark: chosen, figure: '' })}
@@ -146,6 +147,7 @@ function TyreFields({ draft, settings, wrong, change }: LineFieldsProps) {
         <span class="field-label">Look again in</span>
         <Picks
           label="Look again in"
+          all
           options={usualSpans.map(({ words, waitMs }) => ({ value: String(waitMs), words }))}
           chosen={lookAgainMs > 0 ? String(lookAgainMs) : undefined}
           onChoose={(ms) => change({ lookAgainMs: Number(ms) === lookAgainMs ? 0 : Number(ms) })}
@@ -211,6 +213,7 @@ function ProblemFields({ draft, settings, wrong, grave, change }: LineFieldsProp
         <span class="field-label">May it be ridden?</span>
         <Picks
           label="May it be ridden?"
+          all
           options={[
             { value: 'do-not-ride', words: 'Do not ride' },
             ...(grave ? [] : [{ value: 'ride-limited' as const, words: 'Only so far' }]),
@@ -246,6 +249,7 @@ function RideFields({ draft, settings, wrong, change }: LineFieldsProps) {
         />
         <Picks
           label="Minutes"
+          all
           options={rideMinutes.map((value) => ({ value: value as string, words: `${value} min` }))}
           chosen={minutes}
           onChoose={(typed) => change({ minutes: typed })}
