@@ -19,7 +19,7 @@ const frame: CommandOf<'add-part'> = {
 };
 const filed = { type: 'change-part', partId: 'p1', cut: 'file', where: 'dropout', amount: mm(2) } as const;
 
-test('[B5] a bike, a joint without parts and its torque are one transaction: all of it or none', async () => {
+test('[B7] a bike, a joint without parts and its torque are one transaction: all of it or none', async () => {
   const { logbook } = await openTestLogbook();
   const bike = { type: 'start-bike', bikeId: 'b1', name: 'Wren' } as const;
   expect(await logbook.run([bike, stem, { ...torque, bolts: 0 }])).toMatchObject({ at: 2 });
@@ -75,7 +75,7 @@ test.each([
   expect(unsaidOf(change)).toHaveLength(asked);
 });
 
-test('[B5] sealant went in, kind and amount not said; the next look is a timer', async () => {
+test('[B7] sealant went in, kind and amount not said; the next look is a timer', async () => {
   const { logbook, clock } = await openTestLogbook();
   const bead: CommandOf<'make-joint'> = {
     ...stem,

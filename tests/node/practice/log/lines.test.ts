@@ -39,7 +39,7 @@ async function bench() {
   return { logbook, clock, log, bike, seen };
 }
 
-test('[B5] a torque on the stem of a bike not in the logbook: bike, joint, tool and torque at once', async () => {
+test('[B7] a torque on the stem of a bike not in the logbook: bike, joint, tool and torque at once', async () => {
   const { logbook, log, seen } = await bench();
   const typed = { bikeName: 'Wren', where: 'stem', figure: '5', toolName: 'click wrench' };
   expect(await log('torque', typed)).toEqual(['bike-started', 'joint-made', 'tool-added', 'torque-applied']);
