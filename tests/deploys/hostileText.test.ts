@@ -31,6 +31,7 @@ const WALK: { [At in Route['at']]: string[] } = {
   seal: ['#/seal/demo-m-j-bead-rear', '#/seal/j1'],
   release: ['#/release/demo-ferry', '#/release/b1'],
   ride: ['#/ride/demo-ferry'],
+  log: ['#/log/b1', '#/log/b1/torque', '#/log/b1/problem', '#/log/-/part'],
   rechecks: ['#/rechecks/demo-ferry', '#/rechecks/b1'],
   history: ['#/history/b:demo-ferry', '#/history/b:b1', '#/history/p:p1', '#/history/t:t1'],
   sheet: ['#/sheet/demo-ferry', '#/sheet/b1'],
