@@ -105,7 +105,7 @@ async function look(name) {
 async function toTorque() {
   const count = page.getByRole('button', { name: /Bolt tight/ });
   for (let at = 0; at < 40 && !(await count.isVisible()); at += 1)
-    await page.getByRole('button', { name: 'Next', exact: true }).click();
+    await page.getByRole('button', { name: 'Next', exact: true }).click({ timeout: 5000 });
 }
 
 await page.setViewportSize({ width: 390, height: 844 });
@@ -124,15 +124,14 @@ for (const [name, [hash, press]] of Object.entries(OPENED)) {
   if (!only.test(name)) continue;
   await page.setViewportSize({ width: 390, height: 844 });
   await goTo(hash);
-  if (press === 'torque') await toTorque();
-  else
-    try {
-      await page.getByRole('button', { name: press }).first().click({ timeout: 5000 });
-      await page.waitForTimeout(250);
-    } catch {
-      wrong.set(`${name}: nothing to press`, [hash]);
-      continue;
-    }
+  try {
+    if (press === 'torque') await toTorque();
+    else await page.getByRole('button', { name: press }).first().click({ timeout: 5000 });
+    await page.waitForTimeout(250);
+  } catch {
+    wrong.set(`${name}: nothing to press`, [hash]);
+    continue;
+  }
   await look(name);
 }
 await phone.close();
