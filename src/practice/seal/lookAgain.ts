@@ -4,6 +4,7 @@ const HOUR_MS = 60 * MINUTE_MS;
 /** Spans to tap; the longest is a night and a day. */
 export const lookPresets: readonly { label: string; ms: number }[] = [
   { label: '10 min', ms: 10 * MINUTE_MS },
+  { label: '20 min', ms: 20 * MINUTE_MS },
   { label: '30 min', ms: 30 * MINUTE_MS },
   { label: '1 h', ms: HOUR_MS },
   { label: '2 h', ms: 2 * HOUR_MS },

@@ -9,14 +9,18 @@ import { Facts } from '../../controls/lists/Facts.tsx';
 import { RowList } from '../../controls/lists/RowList.tsx';
 import type { BikeRow, JointRow, PartRow } from '../../journal/rows.ts';
 import { numberText } from '../../mechanics/numberText.ts';
+import { nextLabel } from '../../practice/part/nextLabel.ts';
+import { partLike } from '../../practice/part/partLike.ts';
 import { kindWords } from '../../words/history/sentencesOfParts.ts';
 import { originWords, placeWords } from '../../words/history/tradeWords.ts';
 import { sentenceCase } from '../../words/sentenceCase.ts';
 import { Photos } from '../bike/sheets/Photos.tsx';
-import { useView } from '../door.tsx';
+import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
+import { useLogbook, useRun, useView } from '../door.tsx';
 import { JointLine } from '../joint/JointLine.tsx';
-import { hrefOf, type Route } from '../route.ts';
+import { go, hrefOf, type Route } from '../route.ts';
 import { Waits } from '../Waits.tsx';
+import { useAllParts } from './allParts.ts';
 import { Cut } from './Cut.tsx';
 import { FacesSeen } from './fields/FacesSeen.tsx';
 import { MeasureAnew } from './fields/MeasureAnew.tsx';
@@ -86,6 +90,17 @@ interface PartView {
 function KnownPart({ part, bike, joints }: PartView) {
   const [moving, setMoving] = useState(false);
   const { partId, place, photoIds = [], changes } = part;
+  const logbook = useLogbook();
+  const all = useAllParts();
+  const { run, save } = useRun();
+  const another = async () => {
+    if (!all || save.is === 'saving') return;
+    const copyId = logbook.newId();
+    const about = partLike(part, part.label === '' ? '' : nextLabel(all.map(({ label }) => label)));
+    const to = place.on === 'bike' ? place : ({ on: 'shelf' } as const);
+    const command = { type: 'add-part', partId: copyId, place: to, ...about } as const;
+    if (await run(command, { undo: `${about.name} added` })) go({ at: 'part', partId: copyId });
+  };
   const back: Route = place.on === 'bike' ? { at: 'bike', bikeId: place.bikeId } : { at: 'shelf' };
   return (
     <Screen
@@ -101,10 +116,14 @@ function KnownPart({ part, bike, joints }: PartView) {
           <Button icon="saw" href={hrefOf({ at: 'change-part', partId })}>
             Cut or bend
           </Button>
+          <Button icon="plus" disabled={!all} onPress={() => void another()}>
+            Another like it
+          </Button>
         </>
       }
     >
       <div class="sections">
+        <SaveNotice save={save} />
         {part.label && <p class="part-label">{part.label}</p>}
         <Whereabouts part={part} bike={bike} onMove={() => setMoving(true)} />
         {photoIds.length > 0 && <Photos photoIds={photoIds} alt={part.name} />}
