@@ -51,6 +51,12 @@ export function Keypad<U extends AnyUnit>({
   const pressRef = useRef(press);
   pressRef.current = press;
 
+  // A pad stands on top of its page, and the one it came from may have been scrolled.
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!box.current?.closest('dialog')) scrollTo(0, 0);
+  }, []);
+
   useEffect(() => {
     const hear = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || isField(event.target)) return;
@@ -77,7 +83,7 @@ export function Keypad<U extends AnyUnit>({
     </button>
   );
   return (
-    <div class="keypad">
+    <div class="keypad" ref={box}>
       <label>
         <span class="caption">{label}</span>
         <span class="keypad-shown">

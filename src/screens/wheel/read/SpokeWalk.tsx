@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { Button } from '../../../controls/Button.tsx';
 import { Keypad } from '../../../controls/fields/Keypad.tsx';
 import { Screen } from '../../../controls/frames/Screen.tsx';
@@ -48,8 +48,6 @@ export function SpokeWalk({ wheel, walk, draft, change, byEar, onDone }: SpokeWa
       order.findIndex((place) => values[place] === ''),
     ),
   );
-  // The number stands on top, and the list this came from may have been scrolled.
-  useEffect(() => scrollTo(0, 0), []);
   const place = order[turn];
   const spoke = place === undefined ? undefined : layout[place];
   if (place === undefined || !spoke) return <Unlaced title={labels[walk]} back={onDone} />;
