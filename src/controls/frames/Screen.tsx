@@ -86,7 +86,7 @@ export function Screen({
       <header class="screen-head">
         {hasFoot && (
           <button type="button" class="screen-skip" onClick={() => focusFirst(foot.current)}>
-            Skip to the buttons
+            To the buttons
           </button>
         )}
         {typeof back === 'string' && (

@@ -112,7 +112,7 @@ export function built(): void {
       await touch(page, /^Done/);
       await saved();
       await takeUp(page, bikeId, 'Rotor on hub', 'Threadlocker');
-      await page.getByRole('radio', { name: /^Medium strength On threads/ }).check();
+      await page.getByRole('radio', { name: /^Medium strength, often blue On threads/ }).check();
       await page.getByRole('radio', { name: /^Bare aluminium/ }).check();
       await touch(page, /^Applied: start curing/);
       await saved();

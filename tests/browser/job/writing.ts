@@ -63,7 +63,7 @@ export function writtenDown(): void {
       expect(await entries(page, 'part-changed'), 'a tap signs nothing').toEqual([]);
       await hold(page, /^Save the change/);
       await page.getByRole('heading', { level: 1, name: wagtail.bar.name, exact: true }).waitFor();
-      await page.getByText('720 mm → 640,5 mm').waitFor();
+      await page.getByText('From 720 mm to 640,5 mm').waitFor();
       const [change] = await entries(page, 'part-changed');
       expect(change).toMatchObject({ partId, bikeId, after: { value: 640.5, unit: 'mm', typed: '640,5' } });
       const [look] = await entries(page, 'recheck-set');
