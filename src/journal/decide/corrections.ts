@@ -44,7 +44,11 @@ function finishesStep(rows: Rows, entry: Entry, together: readonly Id[]): boolea
 function builtUpon(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
   const key = begunKey(entry);
   if (key === undefined) return false;
-  const others = effective(rows.facts(key)).filter((one) => !isCorrection(one) && !together.includes(one.id));
+  // The marks of a seal are rows of their own, about the joint that is there.
+  const keys = entry.type === 'joint-made' ? [key, `seal/${entry.jointId}`] : [key];
+  const others = keys
+    .flatMap((about) => effective(rows.facts(about)))
+    .filter((one) => !isCorrection(one) && !together.includes(one.id));
   if (entry.type !== 'bike-started') return others.length > 0;
   const on = (kind: 'part' | 'joint' | 'step') => rows.group(kind, `${kind}@${entry.bikeId}`).length > 0;
   return others.length > 0 || on('part') || on('joint') || on('step');

@@ -194,4 +194,13 @@ export const keptSequences: readonly { what: string; acts: Act[] }[] = [
       look,
     ),
   },
+  {
+    what: 'a joint struck out that has a mark of a seal',
+    acts: sequence(
+      ...built,
+      run({ type: 'mark-seal', jointId: 'j', mark: { mark: 'laid-left' } }),
+      run({ ...{ type: 'correct', entryId: { from: [4, 0, 'id'] }, reason: 'wrong' }, becomes: null }),
+      look,
+    ),
+  },
 ];

@@ -62,9 +62,11 @@ const COVERED = ['kind', 'partIds', 'between', 'fasteners', 'targets', 'matters'
 
 /** [L2] Whether a description of a joint must revoke. */
 function mustRevoke(command: CommandOf<'describe-joint'>, { before }: Done): boolean {
-  const described = before.read
+  const about = before.read
     .filter(is('joint-made', 'joint-described'))
     .filter(({ jointId }) => jointId === command.jointId);
+  // [J9] What stands before the beginning counts after it.
+  const described = [...about.filter(is('joint-made')), ...about.filter(is('joint-described'))];
   const now = (name: (typeof COVERED)[number]) =>
     described.filter((entry) => entry[name] !== undefined).at(-1)?.[name];
   const changed = COVERED.some(
@@ -248,7 +250,8 @@ const debts: { [T in CommandType]?: Owed<T> } = {
   },
 };
 
-const revoking = (entry: Entry) => field(entry, 'matters') === true || field(entry, 'revokes') === true;
+const revoking = (entry: Entry) =>
+  is('joint-described')(entry) ? field(entry, 'revokes') === true : field(entry, 'matters') === true;
 
 /** The kinds of entries that have a say on one thing; the last of them in the order has the last word. */
 const says: readonly (readonly [name: string, kinds: readonly EntryType[]])[] = [
