@@ -83,7 +83,7 @@ const errands: readonly {
       await hand.tap('20 min');
       await hand.tap('Log it');
     },
-    said: /[Ss]ealant/,
+    said: /Rear tyre on rim: logged/,
   },
   {
     what: 'a joint that came loose: do not ride, from the bike',
