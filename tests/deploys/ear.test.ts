@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { firstVisit, openPhone, serveDist } from '../browser/product.ts';
 import { anyPluck, chance, partialsHz } from '../fixtures/wheels/pluckedSpoke.ts';
-import { firstVisit, openPhone, serveDist } from './product.ts';
 
 const RATE = 48_000;
 
