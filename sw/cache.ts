@@ -63,9 +63,9 @@ export async function shippedFile(path: string): Promise<Response> {
   return fresh;
 }
 
-/** A file of another version, which a page of that version asks for. */
+/** A file of another version, which a page of that version asks for. What begins with a colon is kept, and no file. */
 export async function olderFile(path: string): Promise<Response | undefined> {
-  return isShipped(path) ? undefined : caches.match(path);
+  return isShipped(path) || path.startsWith('/:') ? undefined : caches.match(path);
 }
 
 /** Takes the open pages. They are of an older version, whose files stay for as long as one of them is open. */

@@ -37,7 +37,7 @@ export const toolLabels: Partial<Record<keyof ToolDraft, string>> = {
   max: 'Scale to',
   tolerance: 'Tolerance, %',
   lastCheckMs: 'Last checked',
-  checkBasis: 'Checked against',
+  checkBasis: 'How checked',
   everyDays: 'Check every, days',
   toolClass: 'Kind of tool',
   lever: 'Square drive to grip mark',

@@ -7,7 +7,7 @@ import { neverDeferred } from '../standards/checks/releaseRules.ts';
 import { rideCheck } from '../standards/checks/rideCheck.ts';
 import { threadDiameterMm } from '../standards/screws/threadDiameter.ts';
 import { refuse } from './decide/ruling.ts';
-import type { EntryHead, EntryOf, Id, SealMark, StepAbout, ToolAbout } from './entries.ts';
+import type { EntryHead, EntryOf, Id, OneWayChange, SealMark, StepAbout, ToolAbout } from './entries.ts';
 import type { Rows } from './fold.ts';
 import { labelHolder } from './labelHolder.ts';
 import type { JointRow, StepRow } from './rows.ts';
@@ -54,6 +54,15 @@ export function checkStepKind(
   if (step?.state !== 'done' || step.kind === kind) return;
   if (kind === 'torque' || kind === 'lock' || (kind === 'cut' && step.partId !== undefined))
     refuse('already-done', step.title);
+}
+
+/** A change of a part says by how much, or from which size to which. */
+export function checkChangeSize({
+  before,
+  after,
+  amount,
+}: Pick<OneWayChange, 'before' | 'after' | 'amount'>): void {
+  if (!amount && !(before && after)) refuse('change-unmeasured');
 }
 
 /** A label is on one part. */

@@ -32,7 +32,9 @@ export function unsaidOf(change: OneWayChange): string[] {
 export function openChanges(parts: readonly PartRow[], joints: readonly JointRow[]): OpenItem[] {
   const held = joints.filter(({ matters, state }) => matters && state !== 'apart');
   return parts.flatMap(({ partId, name, kind, changes }) => {
-    const grave = carries.has(kind) || held.some(({ partIds }) => partIds.includes(partId));
+    const grave =
+      carries.has(kind) ||
+      held.some(({ partIds, between }) => [...partIds, ...between.map((one) => one.partId)].includes(partId));
     return changes.flatMap((change): OpenItem[] => {
       const unsaid = unsaidOf(change);
       if (unsaid.length === 0) return [];

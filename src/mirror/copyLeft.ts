@@ -70,12 +70,13 @@ export async function copyLeft(
   const photos = new Map<Id, MirroredPhoto>();
   let unreadable = 0;
   for (const place of places) {
-    for (const whole of await journalsOf(place)) {
+    // What can be read is read: this is for the day on which something is broken.
+    for (const whole of await journalsOf(place).catch(() => [])) {
       const read = await readLines(whole.stream(), (line) => {
         const content = line as Content;
         if ('entry' in content) entries.set(content.entry.id, content.entry);
         else if ('photo' in content) photos.set(content.photo.photoId, content.photo);
-      });
+      }).catch(() => ({ unreadable: 1 }));
       unreadable += read.unreadable;
     }
   }

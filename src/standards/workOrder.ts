@@ -86,7 +86,7 @@ export const workOrder: readonly WorkPair[] = [
     [axleJoints],
     'A tyre is seated and watched on the wheel alone, where both sides are seen all round.',
   ),
-  pair('end', [['rotor', ...driven]], [axleJoints], 'In the bike no wrench gets at it squarely.'),
+  pair('end', [['rotor', ...driven]], [axleJoints], 'In the bike no wrench fits on it squarely.'),
   pair('end', ['spokes'], [axleJoints], 'A wheel is finished before it is hung.'),
 
   pair('bike', ['crown-race'], ['fork'], 'The race is pressed on with the fork out of the frame.'),
@@ -108,7 +108,7 @@ export const workOrder: readonly WorkPair[] = [
   pair('bike', ['fork'], ['front-axle'], 'The wheel is hung in a fork that is in the frame.'),
   pair('bike', [stems, 'together'], ['bar-clamp'], 'The bar goes into the stem.'),
   pair('bike', ['bar-clamp'], ['lever-clamp', 'torque'], 'Levers are set on a bar that will not move again.'),
-  pair('bike', ['lever-clamp', 'together'], ['grip'], 'A grip closes the way a lever slides on.'),
+  pair('bike', ['lever-clamp', 'together'], ['grip'], 'A lever cannot slide on past a grip.'),
 
   pair('share', ['sleeve'], ['bottom-bracket'], 'The cups go into the sleeve, and load it.'),
   pair('bike', ['bottom-bracket'], [cranks], 'Cranks go on bearings that sit and turn freely.'),
@@ -142,5 +142,5 @@ export const workOrder: readonly WorkPair[] = [
     'The cable pulls on the caliper, so the caliper is tight first.',
   ),
   pair('end', ['cable-anchor'], ['caliper', 'pads'], 'The cable sets where the pads rest.'),
-  pair('end', [axleJoints], ['mudguard', 'torque'], 'A guard is set to the tyre that turns in it.'),
+  pair('end', [axleJoints], ['mudguard', 'torque'], 'A mudguard is set to the tyre it covers.'),
 ];

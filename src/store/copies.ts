@@ -60,7 +60,7 @@ export async function noteOnPhone(db: Database, name: string): Promise<unknown> 
   return (await db.get('meta', name))?.value;
 }
 
-/** Notes something beside the journal; nothing takes the note away. */
+/** Notes something beside the journal; undefined takes the note away. */
 export async function setNoteOnPhone(db: Database, name: string, value: unknown): Promise<void> {
   const tx = db.transaction('meta', 'readwrite', { durability: 'strict' });
   await (value === undefined ? tx.store.delete(name) : tx.store.put({ name, value }));

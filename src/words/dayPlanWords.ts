@@ -21,7 +21,7 @@ export function readyWords({ readyMin, likelyMin, handsMin }: DayPlan, nowMs: nu
   const [early, late] = likelyMin;
   const at = (min: number) => instant(nowMs, min, zone);
   const band = at(early) === at(late) ? '' : `, between ${at(early)} and ${at(late)}`;
-  const hands = readyMin - handsMin >= 5 ? ` Your work ends about ${at(handsMin)}; then it waits.` : '';
+  const hands = readyMin - handsMin >= 5 ? ` Your work ends about ${at(handsMin)}; the rest is waiting.` : '';
   return `Ready about ${at(readyMin)}${band}.${hands}`;
 }
 
@@ -37,7 +37,7 @@ export function whyFirst({ works, behindFirstMin }: Pick<DayPlan, 'works' | 'beh
   if (first?.wait)
     return `It ${waitsWords[first.wait.kind]} for about ${span(first.wait.span[1])} while you do the rest.`;
   const waiting = works.slice(1).find(({ after, wait }) => wait && after.length > 0);
-  const towards = waiting ? ` A wait starts on the way: ${waiting.steps[0]?.title}.` : '';
+  const towards = waiting ? ` A timer starts on the way: ${waiting.steps[0]?.title}.` : '';
   return `The longest way to the end begins here: ${span(behindFirstMin)} after it.${towards}`;
 }
 

@@ -37,7 +37,8 @@ function keepClear(frame: HTMLElement | null, foot: HTMLElement | null): void {
   style.setProperty('--foot-room', `${stuck(foot) && across ? foot.offsetHeight : 0}px`);
 }
 
-const focusFirst = (foot: HTMLElement | null) => foot?.querySelector<HTMLElement>('a[href], button')?.focus();
+const focusFirst = (foot: HTMLElement | null) =>
+  foot?.querySelector<HTMLElement>('a[href], button:not(:disabled)')?.focus();
 
 /** The frame of every screen: a punched job card with its heading, what waits, the matter, and what to do. */
 export function Screen({
@@ -72,17 +73,23 @@ export function Screen({
 
   const frame = useRef<HTMLDivElement>(null);
   const foot = useRef<HTMLElement>(null);
-  const hasFoot = Boolean(actions ?? undo);
+  const hasFoot = Boolean(actions || undo);
   useEffect(() => {
     // What has the focus is never under head or foot, however many buttons stand there.
-    const seen = new ResizeObserver(() => keepClear(frame.current, foot.current));
+    const clear = () => keepClear(frame.current, foot.current);
+    const seen = new ResizeObserver(clear);
     for (const one of [frame.current, foot.current]) if (one) seen.observe(one);
-    return () => seen.disconnect();
+    // A window that grows taller alone may let the head stick again.
+    addEventListener('resize', clear);
+    return () => {
+      seen.disconnect();
+      removeEventListener('resize', clear);
+    };
   }, [hasFoot]);
 
   const arrow = <Icon name="back" sizePx={28} />;
   return (
-    <div class={actions || undo ? 'screen screen-acts' : 'screen'} ref={frame}>
+    <div class={hasFoot ? 'screen screen-acts' : 'screen'} ref={frame}>
       <header class="screen-head">
         {hasFoot && (
           <button type="button" class="screen-skip" onClick={() => focusFirst(foot.current)}>
@@ -110,7 +117,7 @@ export function Screen({
         {action}
       </header>
       <main class="screen-main">{children}</main>
-      {(actions || undo) && (
+      {hasFoot && (
         <footer class="screen-foot" ref={foot}>
           {undo}
           {actions}

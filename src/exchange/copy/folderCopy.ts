@@ -10,7 +10,10 @@ export interface ChosenFolder {
   getFileHandle(
     name: string,
     options?: { create?: boolean },
-  ): Promise<{ createWritable(): Promise<WritableStream<Uint8Array<ArrayBuffer>>> }>;
+  ): Promise<{
+    createWritable(): Promise<WritableStream<Uint8Array<ArrayBuffer>>>;
+    getFile(): Promise<{ size: number }>;
+  }>;
   removeEntry(name: string): Promise<void>;
 }
 
@@ -36,8 +39,8 @@ interface Lines {
 }
 
 /**
- * Whether a build day is over that the copy in the folder does not hold: the first entry after it was written on an
- * earlier day than today.
+ * Whether a build day is over that the copy in the folder does not hold: an entry after it was written on an earlier day
+ * than today.
  * @param zone in which days begin and end
  */
 export async function folderIsBehind(
@@ -46,18 +49,25 @@ export async function folderIsBehind(
   { nowMs, zone }: { nowMs: number; zone: string },
 ): Promise<boolean> {
   const seq = lastId === undefined ? undefined : await lines.seqUnder(lastId);
-  const [next] = await lines.linesAfter(seq ?? 0);
-  if (!next || next.entry.writtenAtMs > nowMs) return false;
-  return dayWords(next.entry.writtenAtMs, zone) !== dayWords(nowMs, zone);
+  const today = dayWords(nowMs, zone);
+  const rest = await lines.linesAfter(seq ?? 0);
+  return rest.some(
+    ({ entry: { writtenAtMs } }) => writtenAtMs <= nowMs && dayWords(writtenAtMs, zone) !== today,
+  );
 }
 
-/** A name of today that no other file of the folder has; one that this logbook wrote today is written again. */
+/**
+ * A name of today that no other file of the folder has. One that this logbook wrote today is written again, and so is an
+ * empty file: it is what is left of a copy that was cut off.
+ */
 async function nameIn({ folder, files }: FolderKept, atMs: number): Promise<string> {
-  const there = (name: string) =>
-    folder.getFileHandle(name).then(
-      () => true,
-      () => false,
-    );
+  const there = async (name: string) => {
+    try {
+      return (await (await folder.getFileHandle(name)).getFile()).size > 0;
+    } catch {
+      return false;
+    }
+  };
   for (let number = 1; ; number += 1) {
     const name = copyName(atMs, number === 1 ? 'zip' : `${number}.zip`);
     if (files.includes(name) || !(await there(name))) return name;

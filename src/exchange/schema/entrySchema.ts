@@ -14,9 +14,17 @@ export const entryJson: Json = variants<Whole, 'type'>(
   headed as unknown as { [T in Whole['type']]: Fields<Omit<Extract<Whole, { type: T }>, 'type'>> },
 ).json;
 
-const leavesIn = (part: unknown): number =>
+/**
+ * How much a piece of a schema knows. What must be there counts downwards: a field that may be left out from now on is
+ * more that is known.
+ * @example wordsIn({ type: 'object', properties: {}, required: ['a'] }) //=> 0
+ */
+export const wordsIn = (part: unknown): number =>
   typeof part === 'object' && part !== null
-    ? Object.values(part).reduce((sum: number, one) => sum + leavesIn(one), 0)
+    ? Object.entries(part).reduce(
+        (sum, [key, one]) => sum + (key === 'required' && Array.isArray(one) ? -one.length : wordsIn(one)),
+        0,
+      )
     : 1;
 
 let counted: number | undefined;
@@ -28,7 +36,7 @@ let counted: number | undefined;
  * @example schemaWords() > 1000 //=> true
  */
 export function schemaWords(): number {
-  counted ??= leavesIn(entryJson) + leavesIn(shared);
+  counted ??= wordsIn(entryJson) + wordsIn(shared);
   return counted;
 }
 

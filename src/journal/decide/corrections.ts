@@ -2,11 +2,13 @@ import { checkEntry, fieldsOf } from '../checkEntry.ts';
 import type { CommandOf } from '../commands.ts';
 import { stepsByChange } from '../cutSteps.ts';
 import { asItReads, type Correction, effective, isCorrection, standingCorrections } from '../effective.ts';
-import type { Entry, EntryBody, Id } from '../entries.ts';
+import type { Entry, EntryBody, EntryOf, Id } from '../entries.ts';
 import { begunKey, bikeOfPlace, bikesOf, revokedBike } from '../facts.ts';
-import { type Rows, rootOf } from '../fold.ts';
+import { type Rows, reduceAnew, rootOf } from '../fold.ts';
+import { checkStepKind } from '../guards.ts';
 import { kinds } from '../kinds/kinds.ts';
 import { standing } from '../order.ts';
+import type { StepRow } from '../rows.ts';
 import { type Circumstances, checkTime, present, type Ruling, refuse, words } from './ruling.ts';
 import { checkGivenBack } from './wheels.ts';
 
@@ -29,23 +31,40 @@ function today(rows: Rows, entry: Entry): Entry | undefined {
   return standingCorrections(all).some(({ id }) => id === entry.id) ? entry : undefined;
 }
 
-/** Whether a step is done by this change of a part, so that it would be done without one. */
-function finishesStep(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
+/**
+ * Whether a step that is done stands on this change of a part, so that it would be done without one.
+ * @param movedMs when the change is said to have happened from now on; struck out where it is left out
+ */
+function finishesStep(rows: Rows, entry: Entry, together: readonly Id[], movedMs?: number): boolean {
   if (entry.type !== 'part-changed') return false;
   const part = rows.get('part', entry.partId);
   if (!part) return false;
   const bikeIds = new Set([entry.bikeId, bikeOfPlace(part.place)].filter((id) => id !== undefined));
   const steps = [...bikeIds].flatMap((bikeId) => rows.group('step', `step@${bikeId}`));
-  const step = stepsByChange(part, steps).get(entry.id);
-  return step !== undefined && !together.includes(step.doneBy ?? '');
+  const after =
+    movedMs === undefined
+      ? part.changes.filter(({ entryId }) => !together.includes(entryId))
+      : part.changes.map((one) => (one.entryId === entry.id ? { ...one, atMs: movedMs } : one));
+  const kept = new Set(stepsByChange({ partId: part.partId, changes: after }, steps).values());
+  return [...stepsByChange(part, steps).values()].some(
+    (step) => !kept.has(step) && !together.includes(step.doneBy ?? ''),
+  );
+}
+
+/** Keys of the rows that are about a joint and would be about none without it: seal, steps, timers, re-checks, problems. */
+function aboutJoint(rows: Rows, { jointId, bikeId }: EntryOf<'joint-made'>): string[] {
+  const kinds = ['step', 'wait', 'recheck', 'defect'] as const;
+  const about = kinds.flatMap((kind) =>
+    rows.group(kind, `${kind}@${bikeId}`).filter((row) => row.jointId === jointId),
+  );
+  return [`seal/${jointId}`, ...about.map(({ key }) => key)];
 }
 
 /** Whether others stand on the row that an entry begins, so that it cannot simply be struck out. */
 function builtUpon(rows: Rows, entry: Entry, together: readonly Id[]): boolean {
   const key = begunKey(entry);
   if (key === undefined) return false;
-  // The marks of a seal are rows of their own, about the joint that is there.
-  const keys = entry.type === 'joint-made' ? [key, `seal/${entry.jointId}`] : [key];
+  const keys = entry.type === 'joint-made' ? [key, ...aboutJoint(rows, entry)] : [key];
   const others = keys
     .flatMap((about) => effective(rows.facts(about)))
     .filter((one) => !isCorrection(one) && !together.includes(one.id));
@@ -91,11 +110,23 @@ function correction(
   });
 }
 
+/** Without what is struck out, a step that is done does not read as one that a tick cannot finish. */
+function checkKindGivenBack(rows: Rows, stepId: Id, struck: readonly Id[]): void {
+  const key = `step/${stepId}`;
+  const left = reduceAnew(
+    key,
+    rows.facts(key).filter(({ id }) => !struck.includes(id)),
+  ) as StepRow | undefined;
+  const step = rows.get('step', stepId);
+  if (left && step) checkStepKind(left, { ...step, state: left.state });
+}
+
 function strike(rows: Rows, entry: Entry, reason: string, undo: boolean, together: readonly Id[]): EntryBody {
   const before = today(rows, entry) ?? refuse('already-undone');
   if (builtUpon(rows, entry, together) || finishesStep(rows, entry, together)) refuse('others-build-on-it');
   const root = rootOf(rows, entry);
   if (root && 'wheelId' in root && root.type !== 'wheel-read') checkGivenBack(rows, root.wheelId, entry.id);
+  if (root?.type === 'step-described') checkKindGivenBack(rows, root.stepId, [entry.id, ...together]);
   return correction(rows, entry, before, { reason, undo, becomes: null }, false);
 }
 
@@ -132,6 +163,8 @@ export function correct(rows: Rows, command: CommandOf<'correct'>, now: Circumst
   );
   if (changed.length === 0) refuse(named.length === 0 ? 'cannot-be-corrected' : 'nothing-changes');
   checkEntry(rows, { ...before, ...becomes } as Entry, changed);
+  const movedMs = changed.includes('happenedAtMs') ? Number(becomes['happenedAtMs']) : undefined;
+  if (movedMs !== undefined && finishesStep(rows, entry, [], movedMs)) refuse('others-build-on-it');
   const remarksOnly = changed.every((field) => fields[field]?.as === 'remark');
   return [correction(rows, entry, before, { reason, undo: false, becomes }, remarksOnly)];
 }

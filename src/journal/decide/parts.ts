@@ -99,8 +99,6 @@ export function changePart(rows: Rows, command: CommandOf<'change-part'>, now: C
   const { type: _type, happenedAtMs: atMs = now.nowMs, partId, ...change } = command;
   const part = partOf(rows, partId);
   const bikeId = bikeOfPlace(part.place);
-  const { before, after, amount } = change;
-  if (!amount && !(before && after)) refuse('change-unmeasured');
   const entries: EntryBody[] = [present({ type: 'part-changed', partId, bikeId, ...change })];
   const { inspection } = change;
   if (inspection) {

@@ -200,8 +200,10 @@ export function finishStep(rows: Rows, command: CommandOf<'finish-step'>, now: C
   const { stepId, bikeId, jointId, partId } = step;
   if (step.kind === 'cut' && partId !== undefined) {
     const part = partOf(rows, partId);
-    const taken = stepsByChange(part, stepsOf(rows, bikeId));
-    if (!part.changes.some(({ entryId, atMs }) => atMs >= step.addedAtMs && !taken.has(entryId)))
+    const steps = stepsOf(rows, bikeId);
+    const done = { ...step, state: 'done', doneAtMs: command.happenedAtMs ?? now.nowMs } as const;
+    const withIt = steps.map((one) => (one.stepId === stepId ? done : one));
+    if (stepsByChange(part, withIt).size === stepsByChange(part, steps).size)
       refuse('change-not-logged', step.title);
   }
   const { measured, note, photoIds } = command;

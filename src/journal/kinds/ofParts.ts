@@ -1,7 +1,7 @@
 import * as about from '../checks/about.ts';
 import { flag, maybe, name, reason, sentence, short, text } from '../checks/field.ts';
 import type { EntryOf, PartAbout, Place } from '../entries.ts';
-import { checkLabel } from '../guards.ts';
+import { checkChangeSize, checkLabel } from '../guards.ts';
 import { described, pick } from './described.ts';
 import {
   anId,
@@ -125,4 +125,5 @@ export const partChanged: Kind<'part-changed'> = {
       return { ...row, changes: [...row.changes, { ...change, ...noted(entry), by: entry.by }] };
     }),
   ],
+  guard: (_rows, entry) => checkChangeSize(entry),
 };

@@ -43,9 +43,8 @@ const tubed = (parts: readonly PartRow[], partIds: ReadonlySet<string>): boolean
 /** What a step leaves going on by itself. */
 function waitOf(step: StepRow, { joints, parts }: DayAround): OwnWait | undefined {
   const placed = workPlaceOf(step, joints);
-  if (placed?.doing === 'locker') return { kind: 'cures', span: ownWaits.cures.span };
-  if (placed?.doing === 'together' && placed.joint?.bonded)
-    return { kind: 'cures', span: ownWaits.cures.span };
+  const bonds = placed?.joint?.bonded && (placed.doing === 'bond' || placed.doing === 'together');
+  if (placed?.doing === 'locker' || bonds) return { kind: 'cures', span: ownWaits.cures.span };
   const seats = placed?.place === 'bead' && placed.doing === 'together';
   return seats && placed.joint && !tubed(parts, placed.joint.partIds)
     ? { kind: 'settles', span: ownWaits.settles.span }
@@ -76,7 +75,10 @@ export function dayWorks(around: DayAround): DayWork[] {
         before[place]?.includes(at) &&
         !joined.has(place),
     );
-    const between = then >= 0 && before[then]?.some((one) => one !== at && ways[one]?.has(at));
+    // Of a joint that was split each tightening hangs on every locker: they stay single.
+    const between =
+      then >= 0 &&
+      before[then]?.some((one) => one !== at && (open[one]?.kind === 'lock' || ways[one]?.has(at)));
     if (then >= 0 && !between) joined.set(then, at);
   }
   const groups = [...open.keys()]

@@ -35,7 +35,7 @@ const tradeNames: readonly (readonly [kind: JointKind, lower: RegExp])[] = [
   ['rear-axle', /\b(axle|wheel|track nuts?|hub nuts?|skewer|quick release|drop ?outs?|hub)\b/],
   ['mudguard', /\b(mud ?guards?|fenders?)\b/],
   ['rack', /\b(racks?|carrier|basket|bottle cage)\b/],
-  ['bead', /\b(tyres?|tires?|bead|tube|tubeless|sealant)\b/],
+  ['bead', /\b(tyres?|tires?|bead|tubeless|sealant)\b|(?<!\b(head|down|top|seat|steerer) )\btube\b/],
   ['fork', /\bfork\b/],
 ];
 

@@ -1,14 +1,16 @@
+import { emptyDefect, readDefect } from '../../drafts/defectDraft.ts';
 import { rideTyped } from '../../drafts/rideDraft.ts';
 import type { Command, CommandOf } from '../../journal/commands.ts';
 import type { Id, Settings } from '../../journal/entries.ts';
 import { parseTyped } from '../../mechanics/quantity.ts';
 import { boltCount } from '../../mechanics/screws/boltCount.ts';
-import { torqueNm, unitLabel, unitsOf } from '../../mechanics/units.ts';
+import { torqueNm, unitsOf } from '../../mechanics/units.ts';
 import { nearDiscBrake } from '../../planning/lockerWait.ts';
 import { mostNm, rulingTarget } from '../../planning/rulingTarget.ts';
 import { neverDeferred } from '../../standards/checks/releaseRules.ts';
 import { type JointKind, jointKindRow } from '../../standards/jointKinds.ts';
 import { threadDiameterMm } from '../../standards/screws/threadDiameter.ts';
+import { quantityWords } from '../../words/phrases.ts';
 import { lockerOn, lockerWaitOf } from '../bench/lockerCommand.ts';
 import { appliedDoubt } from '../joint/appliedDoubt.ts';
 import { amountTyped } from './amountTyped.ts';
@@ -20,8 +22,10 @@ import {
   jointMeant,
   partByName,
   partMeant,
+  sameWords,
   toolMeant,
 } from './named.ts';
+import { partNamed } from './partNamed.ts';
 
 export type LineRead =
   | { ok: true; commands: Command[]; undo: string }
@@ -81,11 +85,10 @@ function torque(draft: LineDraft, { bikeId, hand, settings, newId, sure }: LineW
     ...(stepId ? { stepId } : {}),
     ...(tool ? { toolId: tool.toolId } : {}),
   };
-  const { value, unit: typedIn } = read.quantity;
   return {
     ok: true,
     commands: [...meant.commands, ...(tool?.commands ?? []), applied],
-    undo: `${name}: ${value} ${unitLabel[typedIn]}`,
+    undo: `${name}: ${quantityWords(read.quantity)}`,
   };
 }
 
@@ -110,8 +113,11 @@ function locker(draft: LineDraft, { bikeId, hand, newId }: LineWith): LineRead {
   const { jointId, name, joint } = meant;
   const chosen = { grade, surface, primer: false, temperatureC: ROOM_C };
   const known = joint && lockerOn(chosen, joint);
-  const wait = known ?? lockerWaitOn(draft, meant);
-  if (!wait || ('ok' in wait && !wait.ok)) return bad({ surface: 'It does not cure on this surface.' });
+  const wait = joint ? known : lockerWaitOn(draft, meant);
+  if (!wait || ('ok' in wait && !wait.ok)) {
+    const gap = lockerWaitOn(draft, meant)?.ok;
+    return bad({ surface: gap ? 'The gap of this joint is too wide.' : 'It does not cure on this surface.' });
+  }
   const stepId = stepFor(hand, jointId, 'lock');
   const temperature = { value: ROOM_C, unit: 'Cel', typed: String(ROOM_C) } as const;
   const put = known ?? { grade, surface, primer: false, temperature, waitMs: wait.waitMs };
@@ -201,38 +207,42 @@ export function problemArea(words: string, kind: JointKind | undefined, matters:
 /** The joint or part a problem or a note is about; nothing where the line names none. */
 function about(draft: LineDraft, { bikeId, hand, newId }: LineWith) {
   if (draft.whereId === '' && draft.where.trim() === '') return { ids: {}, commands: [] };
-  const part = hand.parts.find(
-    ({ partId, name }) => partId === draft.whereId || name.toLowerCase() === draft.where.trim().toLowerCase(),
-  );
-  if (part) return { ids: { partId: part.partId }, commands: [] };
+  const tapped = hand.joints.some(({ jointId }) => jointId === draft.whereId);
+  const isPart =
+    hand.parts.some(({ partId, name }) => partId === draft.whereId || sameWords(name, draft.where)) ||
+    // A tube or a dropout is a place on the frame, and no joint.
+    (!hand.joints.some(({ name }) => sameWords(name, draft.where)) &&
+      partNamed(draft.where).kind === 'frame');
+  const part = !tapped && isPart ? partMeant(where(draft), bikeId, hand, newId) : undefined;
+  if (part) return { ids: { partId: part.partId }, commands: part.commands };
   const joint = jointMeant(where(draft), bikeId, hand, newId);
   return joint
     ? { ids: { jointId: joint.jointId }, commands: joint.commands, joint }
     : { ids: {}, commands: [] };
 }
 
-/** Whether a problem must not be ridden with, whatever the form says. */
-export function mustStay(draft: LineDraft, withWhat: LineWith): boolean {
-  const { joint } = about(draft, withWhat);
-  const matters = joint ? (joint.joint?.matters ?? jointKindRow(joint.kind).matters) : false;
-  return matters || problemArea(draft.words, joint?.kind, matters) !== 'other';
+/** Under which heading a problem falls, and whether it must not be ridden with, whatever the form says. */
+function judged(words: string, meant: JointMeant | undefined) {
+  const matters = meant ? (meant.joint?.matters ?? jointKindRow(meant.kind).matters) : false;
+  const area = problemArea(words, meant?.kind, matters);
+  return { area, grave: matters || area !== 'other' };
 }
+
+/** Whether a problem must not be ridden with, whatever the form says. */
+export const mustStay = (draft: LineDraft, withWhat: LineWith): boolean =>
+  judged(draft.words, about(draft, withWhat).joint).grave;
 
 function problem(draft: LineDraft, withWhat: LineWith): LineRead {
   const { bikeId, settings } = withWhat;
   if (draft.words.trim() === '') return bad({ words: 'Say what is wrong.' });
   const { ids, commands, joint } = about(draft, withWhat);
-  const matters = joint ? (joint.joint?.matters ?? jointKindRow(joint.kind).matters) : false;
-  const area = problemArea(draft.words, joint?.kind, matters);
-  const decision = mustStay(draft, withWhat) ? 'do-not-ride' : draft.decision;
-  const way = rideTyped({ minutes: '', distance: draft.figure, noticed: '' }, settings.distanceUnit);
-  const km = way.ok ? way.ride.km : undefined;
-  if (decision === 'ride-limited' && km === undefined)
+  const { area, grave } = judged(draft.words, joint);
+  const decision = grave ? 'do-not-ride' : draft.decision;
+  const asked = { ...emptyDefect, words: draft.words.trim(), area, further: draft.figure };
+  const read = readDefect(asked, bikeId, decision, settings.distanceUnit);
+  if (!read || (decision === 'ride-limited' && !(read.untilKm && read.untilKm > 0)))
     return bad({ figure: 'Enter how far it may be ridden.' });
-  const found: CommandOf<'find-defect'> = {
-    ...{ type: 'find-defect', bikeId, ...ids, words: draft.words.trim(), area, decision },
-    ...(decision === 'ride-limited' && km !== undefined ? { untilKm: km } : {}),
-  };
+  const found: CommandOf<'find-defect'> = { ...read, ...ids };
   const undo = decision === 'do-not-ride' ? 'Problem logged: do not ride' : 'Problem logged';
   return { ok: true, commands: [...commands, found], undo };
 }

@@ -24,7 +24,8 @@ export interface NamedThing {
   id: Id;
 }
 
-const same = (one: string, other: string) => one.trim().toLowerCase() === other.trim().toLowerCase();
+export const sameWords = (one: string, other: string) =>
+  one.trim().toLowerCase() === other.trim().toLowerCase();
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 export interface JointMeant {
@@ -59,7 +60,7 @@ export function jointMeant(
   { joints, parts }: AtHand,
   newId: () => Id,
 ): JointMeant | undefined {
-  const called = joints.filter(({ name }) => same(name, words));
+  const called = joints.filter(({ name }) => sameWords(name, words));
   const joint =
     joints.find(({ jointId }) => jointId === id) ??
     called.find(({ state }) => state !== 'apart') ??
@@ -97,12 +98,12 @@ export function partMeant(
   { parts }: AtHand,
   newId: () => Id,
 ): PartMeant | undefined {
-  const part = parts.find(({ partId }) => partId === id) ?? parts.find(({ name }) => same(name, words));
+  const part = parts.find(({ partId }) => partId === id) ?? parts.find(({ name }) => sameWords(name, words));
   if (part) return { partId: part.partId, name: part.name, commands: [] };
   const kind = partNamed(words).kind;
   // "Frame" is the frame of this bike, whatever that one is called.
   const only = parts.filter((one) => one.kind === kind && kind !== 'other');
-  if (only.length === 1 && only[0] && same(words, kind.replaceAll('-', ' ')))
+  if (only.length === 1 && only[0] && sameWords(words, kind.replaceAll('-', ' ')))
     return { partId: only[0].partId, name: only[0].name, commands: [] };
   if (words.trim() === '') return undefined;
   const partId = newId();
@@ -133,7 +134,7 @@ export function toolMeant(
   { tools }: AtHand,
   newId: () => Id,
 ): { toolId: Id; commands: Command[] } | undefined {
-  const known = tools.find(({ toolId }) => toolId === id) ?? tools.find(({ name }) => same(name, words));
+  const known = tools.find(({ toolId }) => toolId === id) ?? tools.find(({ name }) => sameWords(name, words));
   if (known) return { toolId: known.toolId, commands: [] };
   if (words.trim() === '') return undefined;
   const toolId = newId();

@@ -1,3 +1,4 @@
+import type { PartKind } from '../../fit/partKinds.ts';
 import type { Id } from '../../journal/entries.ts';
 import { isBonded } from '../../planning/unsetBonds.ts';
 import type { JointKind } from '../../standards/jointKinds.ts';
@@ -39,7 +40,19 @@ const locked: readonly JointKind[] = [
 ];
 
 /** Parts that are cut or filed, and parts that come to a bike, most often first. Common practice, no source. */
-const cutParts = ['Frame', 'Fork', 'Bar', 'Seatpost', 'Stem', 'Cranks', 'Rear hub'];
+const cutParts: readonly { kind: PartKind; words: string }[] = [
+  { kind: 'frame', words: 'Frame' },
+  { kind: 'fork', words: 'Fork' },
+  { kind: 'bar', words: 'Bar' },
+  { kind: 'seatpost', words: 'Seatpost' },
+  { kind: 'stem', words: 'Stem' },
+  { kind: 'cranks', words: 'Cranks' },
+  { kind: 'rear-hub', words: 'Rear hub' },
+];
+const cutRank = (kind: string): number => {
+  const at = cutParts.findIndex((one) => one.kind === kind);
+  return at < 0 ? cutParts.length : at;
+};
 const newParts = [
   'Saddle',
   'Stem',
@@ -94,7 +107,8 @@ export function picksFor(kind: LineKind, { joints, parts }: AtHand, typed: strin
     kinds.filter((one) => !has.has(one)).map((one) => ({ words: jointKindRow(one).label, id: '' }));
   const ofJoints = (fits: (joint: AtHand['joints'][number]) => boolean): Pick[] =>
     newest.filter(fits).map(({ jointId, name }) => ({ words: name, id: jointId }));
-  const ofParts = parts.map(({ partId, name }): Pick => ({ words: name, id: partId }));
+  const ofParts = (some: AtHand['parts']) =>
+    some.map(({ partId, name }): Pick => ({ words: name, id: partId }));
   const fresh = (words: readonly string[]): Pick[] => words.map((one) => ({ words: one, id: '' }));
   const all = {
     torque: () => [...ofJoints(wantsTorque), ...missing(tightened)],
@@ -108,13 +122,15 @@ export function picksFor(kind: LineKind, { joints, parts }: AtHand, typed: strin
       return beads.length > 1 ? beads : [...beads, ...fresh(['Rear tyre', 'Front tyre'])];
     },
     cut: () => [
-      ...ofParts,
-      ...fresh(cutParts.filter((one) => !parts.some(({ kind: known }) => known === one.toLowerCase()))),
+      ...ofParts(parts.toSorted((a, b) => cutRank(a.kind) - cutRank(b.kind))),
+      ...fresh(
+        cutParts.filter((one) => !parts.some((part) => part.kind === one.kind)).map(({ words }) => words),
+      ),
     ],
     part: () => fresh(newParts),
-    problem: () => [...ofJoints(() => true), ...ofParts],
+    problem: () => [...ofJoints(() => true), ...ofParts(parts)],
     ride: () => [],
-    note: () => [...ofJoints(() => true), ...ofParts],
+    note: () => [...ofJoints(() => true), ...ofParts(parts)],
   }[kind]();
   const wanted = typed.trim().toLowerCase();
   const seen = new Set<string>();

@@ -15,6 +15,7 @@ import { BondSheet } from '../bench/BondSheet.tsx';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useLogbook, useRun, useView } from '../door.tsx';
 import { useDraft } from '../draft.ts';
+import { NotReleased } from '../ride/NotReleased.tsx';
 import { go } from '../route.ts';
 import { Waits } from '../Waits.tsx';
 import { FirstFields, LineFields } from './LineFields.tsx';
@@ -96,6 +97,7 @@ export function LineForm({ kind, title, icon, given, bikes, tools, settings, bac
     ...emptyLine,
     bikeId: fixed?.bikeId ?? '',
   });
+  const bike = bikes.find(({ bikeId }) => bikeId === draft.bikeId) ?? given;
   const hand = useHand(draft.bikeId, tools);
   const { run, save, clear: clearSave } = useRun();
   const [wrong, setWrong] = useState<LineWrong>({});
@@ -166,6 +168,7 @@ export function LineForm({ kind, title, icon, given, bikes, tools, settings, bac
       >
         <SaveNotice save={save} />
         <BondSheet jointId={draft.whereId} save={save} onWord={write} />
+        {kind === 'ride' && bike && <NotReleased bike={bike} />}
         {!fixed && <BikeField {...{ kind, bikes, draft }} error={wrong.bikeName} change={shared.change} />}
         <FirstFields kind={kind} {...shared} />
         {kind !== 'ride' && (

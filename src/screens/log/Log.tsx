@@ -12,9 +12,9 @@ import { LineForm } from './LineForm.tsx';
 /** In place of a bike where none is chosen yet. */
 const NO_BIKE = '-';
 
-const lineKinds: readonly { kind: LineKind; words: string; icon: IconName }[] = [
+const lineKinds: readonly { kind: LineKind; words: string; onTile?: string; icon: IconName }[] = [
   { kind: 'torque', words: 'Torque', icon: 'spanner' },
-  { kind: 'locker', words: 'Threadlocker', icon: 'drop' },
+  { kind: 'locker', words: 'Threadlocker', onTile: 'Thread\u00adlocker', icon: 'drop' },
   { kind: 'tyre', words: 'Tyre', icon: 'tyre' },
   { kind: 'cut', words: 'Cut or filed', icon: 'file' },
   { kind: 'part', words: 'Part', icon: 'part' },
@@ -37,7 +37,7 @@ export function Log({ bikeId = NO_BIKE, kind }: { bikeId?: Id; kind?: string }) 
         <nav class="tiles" aria-label="What to log">
           {lineKinds.map((one) => (
             <Tile key={one.kind} icon={one.icon} href={hrefOf({ at: 'log', bikeId, kind: one.kind })}>
-              {one.words}
+              {one.onTile ?? one.words}
             </Tile>
           ))}
         </nav>

@@ -10,20 +10,19 @@ import { noRide, type RideDraft, type RideWrong, rideTyped } from '../../drafts/
 import type { Settings } from '../../journal/entries.ts';
 import type { BikeRow, RidesRow } from '../../journal/rows.ts';
 import { type DistanceUnit, unitsOf } from '../../mechanics/units.ts';
-import { releaseState } from '../../practice/release/releaseState.ts';
 import { SaveNotice } from '../bike/sheets/SaveNotice.tsx';
 import { useNow, useRun } from '../door.tsx';
 import { useDraft } from '../draft.ts';
 import { useFirstWrong } from '../firstWrong.ts';
 import { go, hrefOf } from '../route.ts';
 import { Waits } from '../Waits.tsx';
+import { NotReleased } from './NotReleased.tsx';
 
 const QUICK = ['15', '30', '60'] as const;
 
 export interface RideFormProps {
   bike: BikeRow;
   rides: RidesRow | undefined;
-  /** Problems with which it must not be ridden. */
   settings: Settings;
 }
 
@@ -36,7 +35,6 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
   const form = useFirstWrong<HTMLFormElement>(wrong);
   const { run, save } = useRun();
   const first = (rides?.count ?? 0) === 0;
-  const released = releaseState(bike).is === 'stands';
   const write = async () => {
     if (save.is === 'saving') return;
     const typed = rideTyped(draft, settings.distanceUnit);
@@ -75,19 +73,7 @@ export function RideForm({ bike, rides, settings }: RideFormProps) {
         }}
       >
         <SaveNotice save={save} />
-        {!released && (
-          <Notice
-            kind="caution"
-            title="This bike is not released"
-            action={
-              <Button icon="flag" href={hrefOf({ at: 'release', bikeId })}>
-                Go to the release
-              </Button>
-            }
-          >
-            You can log the ride anyway.
-          </Notice>
-        )}
+        <NotReleased bike={bike} />
         {first && (
           <Notice kind="note" title="This is its first ride">
             Logging it schedules a check of every joint.

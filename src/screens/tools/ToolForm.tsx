@@ -120,7 +120,7 @@ export function ToolForm({ tool, unit, onClose }: ToolFormProps) {
           onAt={(atMs) => change({ lastCheckMs: atMs ?? null })}
         />
         <Choice
-          label="Checked against what"
+          label="How checked"
           value={draft.checkBasis}
           onChoose={(checkBasis) => change({ checkBasis })}
           options={[

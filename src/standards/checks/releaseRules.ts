@@ -52,7 +52,7 @@ export const neverDeferred: readonly NeverDeferred[] = [
   {
     id: 'seat',
     area: 'saddle',
-    words: 'A saddle or post that slips, or a post above its minimum-insertion line',
+    words: 'A saddle or post that slips, or a post whose minimum-insertion line shows',
     source: '16 CFR 1512.15: mark at two post diameters, clamps that hold',
     known: 'seen',
   },

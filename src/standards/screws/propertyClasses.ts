@@ -90,3 +90,6 @@ export const unmarkedClasses = (screw: ScrewMaterial): readonly PropertyClassRow
     : screw === 'stainless'
       ? [propertyClassRow('A2-50')]
       : [];
+
+/** The stress a class is proved with, MPa; its yield stress where no proof stress is printed. */
+export const proofOf = ({ proofMPa, yieldMPa }: PropertyClassRow): number => proofMPa ?? yieldMPa;

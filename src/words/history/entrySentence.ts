@@ -11,7 +11,7 @@ import { sentencesOfWheels } from './sentencesOfWheels.ts';
 import { sentencesOfWork } from './sentencesOfWork.ts';
 
 function correctionWords({ reason, undo, becomes, zone }: EntryOf<'entry-corrected'>, names: Names): string {
-  if (undo) return 'The entry before it was undone.';
+  if (undo) return 'The previous entry was undone.';
   if (becomes === null) return `An earlier entry was struck out.${remark('Why', reason)}`;
   const now = Object.entries(becomes).map(([field, value]) => {
     const label = (fieldLabels as Record<string, string>)[field] ?? field;

@@ -112,7 +112,7 @@ export const fieldLabels: Record<EntryField, string> = {
   maxNm: 'Largest torque',
   tolerancePercent: 'Tolerance',
   lastCheckMs: 'Last checked',
-  checkBasis: 'Checked against',
+  checkBasis: 'How checked',
   checkEveryDays: 'Check every',
   droppedAtMs: 'Dropped',
   toolClass: 'Kind of tool',

@@ -30,7 +30,7 @@ function aboutWords({
     remark('Not known', unknown),
     remark('Ridden before', life),
     massG === undefined ? '' : ` Mass: ${numberWords(massG)} g.`,
-    faces?.length ? ` ${countWords(faces.length, 'size', 'groups of sizes')} described.` : '',
+    faces?.length ? ` ${countWords(faces.length, 'group of sizes', 'groups of sizes')} described.` : '',
   ].join('');
 }
 

@@ -38,7 +38,7 @@ export const sentencesOfWheels: Sentences<
       ...(erds?.length ? [`effective rim diameter ${listWords(erds.map(quantityWords))}`] : []),
       ...(target ? [`target ${quantityWords(target)}`] : []),
     ];
-    return `Wheel ${called(names).wheel(wheelId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
+    return `${called(names).wheel(wheelId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
   'wheel-read': ({ wheelId, moment, tyre, read, lateral, radial, dish, note }, names) => {
     const run = [
@@ -49,5 +49,5 @@ export const sentencesOfWheels: Sentences<
     return `${called(names).wheel(wheelId)} measured ${momentWords[moment]}, tyre ${tyre}: ${readCount(read)}${run.length > 0 ? `, ${run.join(', ')}` : ''}.${remark('Note', note)}`;
   },
   'wheel-taken-apart': ({ wheelId, why }, names) =>
-    `Wheel ${called(names).wheel(wheelId)} taken apart.${remark('Why', why)}`,
+    `${called(names).wheel(wheelId)} taken apart.${remark('Why', why)}`,
 };

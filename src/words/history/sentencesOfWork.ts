@@ -65,7 +65,7 @@ export const sentencesOfWork: Sentences<
   'step-dropped': ({ stepId, bikeId, why, splitInto }, names) =>
     `${called(names).bike(bikeId)}: ${called(names).step(stepId)} removed${splitInto?.length ? `, split into ${countWords(splitInto.length, 'step')}` : ''}.${remark('Why', why)}`,
   'step-skipped': ({ stepId, bikeId, why, jointId }, names) =>
-    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} skipped${jointId ? `, joint ${called(names).joint(jointId)}` : ''}.${remark('Why', why)}`,
+    `${called(names).bike(bikeId)}: ${called(names).step(stepId)} skipped${jointId ? `, ${called(names).joint(jointId)}` : ''}.${remark('Why', why)}`,
   'step-reopened': ({ stepId, bikeId, why }, names) =>
     `${called(names).bike(bikeId)}: ${called(names).step(stepId)} opened again.${remark('Why', why)}`,
   'step-opened': ({ stepId, bikeId }, names) =>
@@ -94,12 +94,11 @@ export const sentencesOfWork: Sentences<
       ...(lastCheckMs === undefined ? [] : [`checked ${dayWords(lastCheckMs, zone)}`]),
       ...(droppedAtMs ? [`dropped ${dayWords(droppedAtMs, zone)}`] : []),
     ];
-    return `Tool ${called(names).tool(toolId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
+    return `${called(names).tool(toolId)} edited${changes.length > 0 ? `: ${listWords(changes)}` : ''}.${remark('Note', note)}${clearedWords(cleared)}`;
   },
-  'tool-put-away': ({ toolId, why }, names) =>
-    `Tool ${called(names).tool(toolId)} archived.${remark('Why', why)}`,
+  'tool-put-away': ({ toolId, why }, names) => `${called(names).tool(toolId)} archived.${remark('Why', why)}`,
   'tool-found-out': ({ toolId, why }, names) =>
-    `Tool ${called(names).tool(toolId)} found out of calibration; the joints tightened with it since its last check need a re-check.${remark('Found', why)}`,
+    `${called(names).tool(toolId)} found out of calibration; the joints tightened with it since its last check need a re-check.${remark('Found', why)}`,
   'recheck-set': (entry, names) =>
     `Re-check set on ${called(names).bike(entry.bikeId)}, due ${dueText(entry)}: ${entry.title}.${remark('What to do', entry.instruction)}`,
   'recheck-changed': (entry, names) =>

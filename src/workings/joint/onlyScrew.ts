@@ -1,4 +1,4 @@
-import { NO_MARK, propertyClasses } from '../../standards/screws/propertyClasses.ts';
+import { NO_MARK, proofOf, propertyClasses } from '../../standards/screws/propertyClasses.ts';
 import type { ScrewFacts } from './jointFacts.ts';
 
 /** Screws that share a joint but not what decides its preload. */
@@ -8,16 +8,24 @@ export type Mixed = 'sizes' | 'kinds';
 const ofAll = <T>(values: readonly (T | undefined)[]): T[] | undefined =>
   values.every((value) => value !== undefined) ? (values as T[]) : undefined;
 
-const proofOf = (propertyClass: string): number => {
-  const row = propertyClasses.find((each) => each.propertyClass === propertyClass);
-  return row ? (row.proofMPa ?? row.yieldMPa) : 0;
+const rowOf = (propertyClass: string) => propertyClasses.find((each) => each.propertyClass === propertyClass);
+const proofOfMark = (mark: string): number => {
+  const row = rowOf(mark);
+  return row ? proofOf(row) : 0;
 };
 
-/** The mark to reckon with: none known where one was not looked at, none at all where one has none, else the weakest. */
-function weakestMark(screws: readonly ScrewFacts[]): string | undefined {
+/**
+ * The mark to reckon with: none known where one was not looked at, none at all where one has none, one that its material
+ * contradicts, else the weakest.
+ */
+function leastKnownMark(screws: readonly ScrewFacts[]): string | undefined {
   const marks = ofAll(screws.map(({ propertyClass }) => propertyClass));
   if (!marks || marks.includes(NO_MARK)) return marks && NO_MARK;
-  return marks.reduce((weakest, mark) => (proofOf(mark) < proofOf(weakest) ? mark : weakest));
+  const odd = marks.find((mark, at) => {
+    const row = rowOf(mark);
+    return row !== undefined && row.screw !== screws[at]?.screw;
+  });
+  return odd ?? marks.reduce((weakest, mark) => (proofOfMark(mark) < proofOfMark(weakest) ? mark : weakest));
 }
 
 /**
@@ -37,7 +45,7 @@ export function onlyScrew(screws: readonly ScrewFacts[]): ScrewFacts | Mixed {
   return {
     ...first,
     count: screws.reduce((sum, { count }) => sum + count, 0),
-    propertyClass: weakestMark(screws),
+    propertyClass: leastKnownMark(screws),
     gripMm: grips && Math.min(...grips),
   };
 }

@@ -5,6 +5,7 @@ import { given } from '../../mechanics/working.ts';
 import {
   NO_MARK,
   type PropertyClassRow,
+  proofOf,
   propertyClasses,
   unmarkedClasses,
 } from '../../standards/screws/propertyClasses.ts';
@@ -50,6 +51,7 @@ const guesses = {
 function useVerdict(use: PreloadUse['verdict'], head: Head, unprinted: boolean): LineVerdict {
   const words = useWords[use];
   if (head === 'marked') return unprinted ? withoutDocument(words) : words;
+  if (head === 'contradicts' && words.tone === 'stop') return words;
   return head === 'unmarked' && words.tone !== 'good' ? words : guesses[head];
 }
 
@@ -67,7 +69,6 @@ export function useLine(preload: JointPreload, say: Saying): WorkingLine | undef
   const strong = rows.at(-1);
   if (!weak || !strong) return undefined;
   const areaMm2 = stressAreaMm2(thread);
-  const proofOf = ({ proofMPa, yieldMPa }: PropertyClassRow) => proofMPa ?? yieldMPa;
   // The weakest class the screw may be of ends the band, the strongest begins it.
   const least = preloadUse(preloadN, proofLoadN(areaMm2, proofOf(strong)));
   const most = preloadUse(preloadN, proofLoadN(areaMm2, proofOf(weak)));

@@ -9,7 +9,7 @@ import { bandText, type LineVerdict, missing, type Saying, type WorkingLine } fr
 
 /** What a reading says of the joint. */
 export const recheckVerdicts: Record<RecheckVerdict, LineVerdict> = {
-  held: { tone: 'good', word: 'Held' },
+  held: { tone: 'good', word: 'OK' },
   settled: { tone: 'good', word: 'Settled, pulled up' },
   loosened: { tone: 'care', word: 'Loosened: check again soon' },
   failed: { tone: 'stop', word: 'Failed: take it apart and redo it' },

@@ -156,16 +156,19 @@ export function slipLines(facts: JointFacts, preload: JointPreload, say: Saying)
   const test = testOf(kind);
   const riderNm = rider?.nm ?? 0;
   if (!test && riderNm === 0) return lines;
-  const demand =
-    test && test.nm >= riderNm
-      ? { nm: test.nm, source: `Mdemand: ${test.source}, the hardest column` }
-      : { nm: riderNm, source: 'Mdemand: the rider’s own moment' };
+  const byTest = test !== undefined && test.nm >= riderNm;
+  const demand = byTest
+    ? { nm: test.nm, source: `Mdemand: ${test.source}, the hardest column` }
+    : { nm: riderNm, source: 'Mdemand: the rider’s own moment' };
   const { ratio, verdict } = clampMargin(slipNm, demand.nm);
   lines.push({
     id: 'margin',
     label: 'Slip margin',
     text: `${bandText(ratio, say)} times the ${say.number(demand.nm, 0)} N·m asked of it`,
-    verdict: preload.unprinted || face.origins === 0 ? withoutDocument(margins[verdict]) : margins[verdict],
+    verdict:
+      preload.unprinted || face.origins === 0 || !byTest
+        ? withoutDocument(margins[verdict])
+        : margins[verdict],
     raises: raises(facts, tubeMm, say),
     warnings: ['A test load is for comparing parts on sale. It is not a tightening torque; do not try it.'],
     working: { ...marginWorking(slipNm, demand.nm, demand.source), known },

@@ -50,7 +50,7 @@ export const rimTape: Reckoning = {
           working: worked(
             tapeLengthM(turns, beadSeatMm),
             'm',
-            'turns·π·D + 2 · 125 mm',
+            '(turns·π·D + 2 · 125 mm) / 1000',
             [input('turns', turns, ''), input('D', beadSeatMm, 'mm')],
             'assembly article: each end 10 to 15 cm past the valve',
             'seen',

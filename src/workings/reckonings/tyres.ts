@@ -148,7 +148,7 @@ const volume: Reckoning = {
                 working: worked(
                   sealantFilmMm(firstMl, widthMm, beadSeatMm, bandMm),
                   'mm',
-                  'V / (π·(D + 2·W)·band)',
+                  '1000·V / (π·(D + 2·W)·band)',
                   [...inputs, input('V', firstMl, 'mL'), input('band', bandMm, 'mm')],
                   'volume over area; the first fill, before any of it dries',
                   'proposal',

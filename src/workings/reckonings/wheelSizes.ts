@@ -7,7 +7,7 @@ import {
   spokeStretchMm,
 } from '../../mechanics/wheels/spokeLengthCorrections.ts';
 import { erdFromNipplesMm, erdFromRodsMm } from '../../mechanics/wheels/spokeLengthErd.ts';
-import { tensionPerTurnN } from '../../mechanics/wheels/spokeTensionNipple.ts';
+import { NIPPLE_PITCH_MM, tensionPerTurnN } from '../../mechanics/wheels/spokeTensionNipple.ts';
 import { given as input } from '../../mechanics/working.ts';
 import { bareAsked, forceAsked, lengthAsked, type Reckoning, worked } from './reckoning.ts';
 
@@ -137,7 +137,14 @@ const nippleTurn: Reckoning = {
       results: [
         {
           label: 'A turn adds at most',
-          working: worked(tensionPerTurnN(pieces), 'N', 'E·A · pitch / L', inputs, hooke, 'proposal'),
+          working: worked(
+            tensionPerTurnN(pieces),
+            'N',
+            'E·A · pitch / L',
+            [...inputs, input('pitch', NIPPLE_PITCH_MM, 'mm')],
+            `${hooke}; pitch of 56 to the inch from memory`,
+            'memory',
+          ),
         },
         {
           label: 'Stretch',

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { FORMAT } from '../../../src/exchange/archive/layout.ts';
-import { schemaWords } from '../../../src/exchange/schema/entrySchema.ts';
+import { schemaWords, wordsIn } from '../../../src/exchange/schema/entrySchema.ts';
 import { TEXT_FORMAT } from '../../../src/exchange/text/journalText.ts';
 import { foldAll } from '../../../src/journal/fold.ts';
 import { MemoryRows } from '../../../src/journal/memoryRows.ts';
@@ -117,3 +117,11 @@ function checkedAnew(text: string): string {
     })
     .join('');
 }
+
+test('a schema that asks for less knows more, as one with more fields does', () => {
+  const asked = { properties: { a: { type: 'string' }, b: { type: 'string' } }, required: ['a', 'b'] };
+  expect(wordsIn({ ...asked, required: ['a'] })).toBeGreaterThan(wordsIn(asked));
+  expect(wordsIn({ ...asked, properties: { ...asked.properties, c: { type: 'string' } } })).toBeGreaterThan(
+    wordsIn(asked),
+  );
+});

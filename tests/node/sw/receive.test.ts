@@ -75,3 +75,9 @@ test('what is no form opens the settings as well', async () => {
   expect((await receive(strange)).status).toBe(303);
   expect(parts.size).toBe(0);
 });
+
+test('a form without the file leaves the one that waits', async () => {
+  await receive(shared(new File(['a copy'], 'copy.zip')));
+  expect((await receive(shared(new File(['x'], 'x.zip'), 'other'))).status).toBe(303);
+  expect(await taken()).toMatchObject({ text: 'a copy' });
+});

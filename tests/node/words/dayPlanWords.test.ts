@@ -22,7 +22,7 @@ const plan = (more: Partial<DayPlan>): DayPlan => ({
 test('[B6] when it is ready, told to five minutes, and what waits after the hands are done', () => {
   expect(readyWords(plan({}), 0, 'UTC')).toBe('Ready about 01:00, between 00:50 and 01:20.');
   expect(readyWords(plan({ readyMin: 180, likelyMin: [179, 181] }), 0, 'UTC')).toBe(
-    'Ready about 03:00. Your work ends about 01:00; then it waits.',
+    'Ready about 03:00. Your work ends about 01:00; the rest is waiting.',
   );
 });
 

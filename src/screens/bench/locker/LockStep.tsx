@@ -57,7 +57,7 @@ export function LockStep(props: StepProps & { joint: JointRow | undefined }) {
                   ? `Starts a timer of ${spanText(command.own?.waitMs ?? command.waitMs)}`
                   : draft.ownWaitH === undefined
                     ? 'Choose grade and surface first'
-                    : 'Say why the wait is yours'
+                    : 'Say why you set this time'
               }
               onPress={put}
             >

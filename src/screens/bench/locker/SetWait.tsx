@@ -1,7 +1,7 @@
 import { Choice } from '../../../controls/fields/Choice.tsx';
 import { TextField } from '../../../controls/fields/TextField.tsx';
 import { helpWords } from '../../../planning/lockerWait.ts';
-import { lockerHelpOf } from '../../../practice/bench/lockerCommand.ts';
+import { lockerHelpOf, lockerWaitOf } from '../../../practice/bench/lockerCommand.ts';
 import type { LockerDraft } from '../../../practice/bench/stepDraft.ts';
 
 const days = (hours: number) => `${Math.round(hours / 24)} d`;
@@ -17,7 +17,10 @@ export interface OwnWaitProps {
 /** A cure too long to wait for: what makes it short, or a wait of the person's own with the reason. */
 export function SetWait({ draft, change, nearDiscBrake, gapMm }: OwnWaitProps) {
   const helps = lockerHelpOf(draft, nearDiscBrake, gapMm);
-  if (!helps) return null;
+  const wait = lockerWaitOf(draft, nearDiscBrake, gapMm);
+  if (!helps || !wait?.ok) return null;
+  // A wait of one's own is a shorter one.
+  const shorter = [24, 48, 72, 168].filter((hours) => hours * 3_600_000 < wait.waitMs);
   const { ownWaitH, ownWhy = '' } = draft;
   return (
     <div class="stack">
@@ -32,7 +35,7 @@ export function SetWait({ draft, change, nearDiscBrake, gapMm }: OwnWaitProps) {
         onChoose={(chosen) => change({ ownWaitH: chosen === 'none' ? undefined : Number(chosen) })}
         options={[
           { value: 'none', label: 'As calculated' },
-          ...[24, 48, 72, 168].map((hours) => ({ value: String(hours), label: days(hours) })),
+          ...shorter.map((hours) => ({ value: String(hours), label: days(hours) })),
         ]}
       />
       {ownWaitH !== undefined && (

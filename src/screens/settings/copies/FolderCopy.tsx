@@ -32,18 +32,18 @@ export function FolderCopy() {
       setDoing({ failed: reasonOf(thrown) });
     }
   };
-  const update = () =>
-    attempt(async () => {
-      const next = await writeFolder(logbook, await safety.safeguards(), true);
-      if (!next) throw new Error('The browser was not allowed to write there.');
-      setKept(next);
-    });
+  const write = async () => {
+    const next = await writeFolder(logbook, await safety.safeguards(), true);
+    if (!next) throw new Error('The browser was not allowed to write there.');
+    setKept(next);
+  };
+  const update = () => attempt(write);
   const choose = () =>
     attempt(async () => {
       const chosen = await chooseFolder(logbook);
       if (!chosen) return;
       setKept(chosen);
-      await update();
+      await write();
     });
   const leave = () =>
     attempt(async () => {

@@ -29,6 +29,11 @@ export function RestoreCopy() {
   const outside = useRef<FileFromOutside | undefined>(undefined);
   const top = useRef<HTMLDivElement>(null);
 
+  /** A file from outside need not be kept any longer. */
+  const settled = () => {
+    void outside.current?.done().catch(() => {});
+    outside.current = undefined;
+  };
   const work = async (
     title: string,
     step: (signal: AbortSignal, tell: (title: string) => void) => Promise<Restoring>,
@@ -39,14 +44,10 @@ export function RestoreCopy() {
     try {
       setState(await step(controller.signal, (now) => setState({ is: 'running', title: now })));
     } catch (thrown) {
-      if (controller.signal.aborted) setState({ is: 'idle' });
-      else setState({ is: 'refused', sentence: `Not read: ${reasonOf(thrown)}` });
+      if (controller.signal.aborted) return setState({ is: 'idle' });
+      settled();
+      setState({ is: 'refused', sentence: `Not read: ${reasonOf(thrown)}` });
     }
-  };
-  /** A file from outside need not be kept any longer. */
-  const settled = () => {
-    void outside.current?.done().catch(() => {});
-    outside.current = undefined;
   };
   const look = (file: Blob) =>
     work('Checking the copy', async (signal, tell) => {

@@ -49,11 +49,17 @@ export async function chooseFolder(logbook: Logbook): Promise<FolderKept | undef
   }
 }
 
-/** No more copies go to the folder; those in it stay. */
-export const leaveFolder = (logbook: Logbook): Promise<void> => logbook.copies.note(FOLDER_NOTE, undefined);
+const LOCK = 'pinchbolt-folder';
+/** One page of the app at a time, and one after the other in a page. */
+const alone = <T>(work: () => Promise<T>): Promise<T> =>
+  navigator.locks.request(LOCK, {}, work) as Promise<T>;
+
+/** No more copies go to the folder; those in it stay. A copy that is being written is waited for. */
+export const leaveFolder = (logbook: Logbook): Promise<void> =>
+  alone(() => logbook.copies.note(FOLDER_NOTE, undefined));
 
 /**
- * Writes a copy into the folder.
+ * Writes a copy into the folder, when a copy that is being written is done.
  * @param ask whether the person may be asked for leave: only a tap may do that
  * @returns what is kept from now on, also of a try that failed; undefined where no folder is kept, or leave is lacking
  */
@@ -63,9 +69,18 @@ export async function writeFolder(
   ask: boolean,
 ): Promise<FolderKept | undefined> {
   const kept = await keptFolder(logbook);
-  if (!kept) return undefined;
-  if (ask) await (kept.folder as Folder).requestPermission?.(WRITE);
-  if (await asksFirst(kept)) return undefined;
+  // Before the wait: a browser asks only right after a tap.
+  if (kept && ask) await (kept.folder as Folder).requestPermission?.(WRITE);
+  return alone(() => writeNow(logbook, safeguards));
+}
+
+/** What holds the lock writes. */
+async function writeNow(
+  logbook: Logbook,
+  safeguards: Pick<Safeguards, 'savedCopy'>,
+): Promise<FolderKept | undefined> {
+  const kept = await keptFolder(logbook);
+  if (!kept || (await asksFirst(kept))) return undefined;
   let next: FolderKept;
   try {
     const content = copyContent(logbook);
@@ -85,11 +100,10 @@ export async function refreshFolder(
   logbook: Logbook,
   safeguards: Pick<Safeguards, 'savedCopy'>,
 ): Promise<void> {
-  // One page of the app at a time.
-  await navigator.locks.request('pinchbolt-folder', { ifAvailable: true }, async (lock) => {
+  await navigator.locks.request(LOCK, { ifAvailable: true }, async (lock) => {
     const kept = lock && (await keptFolder(logbook));
     if (!kept) return;
     if (await folderIsBehind(kept, logbook.copies, { nowMs: logbook.now(), zone: zoneNow() }))
-      await writeFolder(logbook, safeguards, false);
+      await writeNow(logbook, safeguards);
   });
 }

@@ -25,6 +25,7 @@ function aFolder(): { folder: ChosenFolder; files: Map<string, Blob>; fail(why: 
         files.set(name, new Blob([]));
       }
       return {
+        getFile: async () => files.get(name) ?? new Blob([]),
         async createWritable() {
           const pieces: Blob[] = [];
           return new WritableStream({
@@ -88,6 +89,20 @@ describe('a copy in a folder', () => {
     expect(await folderIsBehind(held, journal(1), at(NOON + 9 * DAY)), 'it holds all').toBe(false);
     expect(await folderIsBehind(held, journal(2), at(NOON + 9 * DAY))).toBe(true);
     expect(await folderIsBehind(held, journal(2), at(NOON)), 'a clock that was set back').toBe(false);
+    const [first] = await journal(1).linesAfter(0);
+    if (!first) throw new Error('one line is there');
+    const ahead = { ...first, entry: { ...first.entry, writtenAtMs: NOON + 30 * DAY } };
+    const mixed = { linesAfter: async () => [ahead, first], seqUnder: async () => undefined };
+    expect(await folderIsBehind(kept, mixed, at(NOON + DAY)), 'after an entry dated ahead').toBe(true);
+  });
+
+  test('an empty file with the name of a copy is what was left of one: it is written over', async () => {
+    const { folder, files } = aFolder();
+    files.set('pinchbolt-2026-05-03.zip', new Blob([]));
+    const { kept } = await written(1, { folder, files: [] }, NOON);
+    expect(kept.files).toEqual(['pinchbolt-2026-05-03.zip']);
+    expect([...files.keys()]).toEqual(['pinchbolt-2026-05-03.zip']);
+    expect(files.get('pinchbolt-2026-05-03.zip')?.size).toBeGreaterThan(0);
   });
 
   test('holds the whole logbook, and of its own files two stay', async () => {

@@ -110,6 +110,30 @@ describe('[B6] the day of a bike', () => {
     ]);
   });
 
+  test('[B6] the halves of a joint that was split are planned singly', () => {
+    const twice = (kind: 'lock' | 'torque') => [
+      step('rotor', kind, { stepId: `${kind}-1` }),
+      step('rotor', kind, { stepId: `${kind}-2` }),
+    ];
+    const plan = dayPlan(
+      day([...twice('lock'), ...twice('torque')], [joint('rotor', 'rotor', ['rotor', 'hub'])]),
+    );
+    expect(plan?.works.map(({ steps }) => steps.map(({ stepId }) => stepId))).toEqual([
+      ['lock-1'],
+      ['lock-2'],
+      ['torque-1'],
+      ['torque-2'],
+    ]);
+  });
+
+  test('[B6] a compound that is still to be put on sets before the bike is ready', () => {
+    const sleeve = joint('sleeve', 'bottom-bracket', ['frame', 'sleeve'], {
+      between: [{ kind: 'retaining-compound' }],
+    });
+    const plan = dayPlan(day([step('sleeve', 'lock')], [sleeve]));
+    expect((plan?.readyMin ?? 0) - (plan?.handsMin ?? 0)).toBe(1440);
+  });
+
   test('[B6] a bond sets before the cups load it', () => {
     const parts = [
       { partId: 'frame', kind: 'frame' },

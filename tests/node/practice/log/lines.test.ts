@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Settings } from '../../../../src/journal/entries.ts';
+import type { PartRow } from '../../../../src/journal/rows.ts';
 import { emptyLine, type LineDraft, type LineKind } from '../../../../src/practice/log/lineDraft.ts';
 import { lineTyped, mustStay, problemArea } from '../../../../src/practice/log/lines.ts';
 import { picksFor, spotsOn } from '../../../../src/practice/log/picks.ts';
@@ -165,6 +166,39 @@ test('[L4] came loose: do not ride; at what matters no distance makes it ridable
   logbook.close();
 });
 
+test('[L4] a joint that was tapped is meant, not the part of its name; a tube of the frame is no tyre', async () => {
+  const { logbook, log, bike, seen } = await bench();
+  const bikeId = await bike('Wren');
+  await log('part', { bikeId, where: 'Stem' });
+  await log('torque', { bikeId, where: 'stem', figure: '5' });
+  const [stem] = (await seen(bikeId)).joints;
+  const limited = { bikeId, words: 'Slips', decision: 'ride-limited', figure: '20' } as const;
+  await log('problem', { ...limited, where: 'Stem', whereId: stem?.jointId ?? '' });
+  await log('problem', { ...limited, words: 'Bent', where: 'Head tube' });
+  const { defects, joints, parts } = await seen(bikeId);
+  expect(defects.map(({ words, decision }) => `${words}: ${decision}`).toSorted()).toEqual([
+    'Bent: ride-limited',
+    'Slips: do-not-ride',
+  ]);
+  expect(joints.map(({ kind }) => kind)).toEqual(['stem-steerer']);
+  expect(parts.map(({ kind }) => kind).toSorted()).toEqual(['frame', 'stem']);
+  logbook.close();
+});
+
+test('[T9] threadlocker that cannot fill the measured gap of a joint starts no cure', async () => {
+  const { logbook, log, bike, seen } = await bench();
+  const bikeId = await bike('Wren');
+  await log('torque', { bikeId, where: 'rack', figure: '5' });
+  const [rack] = (await seen(bikeId)).joints;
+  const mm = (value: number) => ({ value, unit: 'mm' as const, typed: String(value) });
+  const wide = { bore: mm(10), outside: mm(9) };
+  await logbook.run({ type: 'describe-joint', jointId: rack?.jointId ?? '', diameters: wide });
+  expect(await log('locker', { bikeId, where: 'rack', grade: 'medium' })).toEqual({
+    surface: 'The gap of this joint is too wide.',
+  });
+  logbook.close();
+});
+
 test('a ride and a note', async () => {
   const { logbook, log, bike } = await bench();
   const bikeId = await bike('Wren');
@@ -196,6 +230,18 @@ test('a crack, and whatever is at the stem, must stay', () => {
   expect(mustStay({ ...emptyLine, words: 'Cracked' }, withWhat)).toBe(true);
   expect(mustStay({ ...emptyLine, words: 'Creaks', where: 'stem' }, withWhat)).toBe(true);
   expect(mustStay({ ...emptyLine, words: 'Creaks', where: 'rack' }, withWhat)).toBe(false);
+});
+
+test('of the parts a bike has, those that are usually cut are offered first, and none twice', () => {
+  const part = (partId: string, kind: string, name: string) => ({ partId, kind, name }) as PartRow;
+  const parts = [
+    part('s', 'saddle', 'Saddle, sprung'),
+    part('h', 'rear-hub', 'Hub'),
+    part('f', 'frame', 'Frame'),
+  ];
+  const picks = picksFor('cut', { ...nothing, parts }, '');
+  expect(picks.slice(0, 3).map(({ id }) => id)).toEqual(['f', 'h', 's']);
+  expect(picks.map(({ words }) => words)).not.toContain('Rear hub');
 });
 
 test('what is tapped in place of typing', () => {

@@ -124,3 +124,87 @@ test('[B2] [B4] what is done does not become a step that a tick cannot finish, b
   await done(logbook, { type: 'describe-step', stepId: 'look', kind: 'check' });
   logbook.close();
 });
+
+test('[B4] a change made after the hour a step is said to be done finishes no step, and each later one its own', async () => {
+  const { logbook, clock } = await twoCuts();
+  const before = clock.nowMs;
+  clock.nowMs += HOUR;
+  await done(logbook, filed('slot'));
+  expect(await logbook.run({ type: 'finish-step', stepId: 'slot', happenedAtMs: before })).toMatchObject({
+    refused: 'change-not-logged',
+  });
+  clock.nowMs += HOUR;
+  const step = { type: 'add-step', bikeId: 'b', kind: 'cut', partId: 'frame' } as const;
+  await done(logbook, { ...step, stepId: 'late', title: 'Ream the shell' });
+  clock.nowMs += HOUR;
+  await done(logbook, filed('shell'));
+  clock.nowMs += HOUR;
+  // The first step stands on the first change, so that the second is left for the step planned after that.
+  await done(logbook, { type: 'finish-step', stepId: 'slot' });
+  await done(logbook, { type: 'finish-step', stepId: 'late' });
+  logbook.close();
+});
+
+test('[B4] the time of a change is not corrected to where its step would stand on none', async () => {
+  const { logbook, clock } = await twoCuts();
+  const [change] = await done(logbook, [filed('slot'), { type: 'finish-step', stepId: 'slot' }]);
+  const entryId = change?.id ?? '';
+  clock.nowMs += HOUR;
+  const moved = (byMs: number) => ({
+    ...({ type: 'correct', entryId, reason: 'the day was wrong' } as const),
+    becomes: { happenedAtMs: (change?.happenedAtMs ?? 0) + byMs },
+  });
+  expect(await logbook.run(moved(-48 * HOUR))).toMatchObject({ refused: 'others-build-on-it' });
+  expect(await logbook.run(moved(-HOUR / 2))).not.toHaveProperty('refused');
+  logbook.close();
+});
+
+test('[B2] a description that was undone does not leave a step done that a tick cannot finish', async () => {
+  const { logbook, clock } = await openTestLogbook();
+  await done(logbook, { type: 'start-bike', bikeId: 'b', name: 'Dabchick' });
+  await done(logbook, {
+    ...{ type: 'make-joint', jointId: 'j', bikeId: 'b', name: 'Stem', kind: 'stem-steerer' },
+    ...{ partIds: [], between: [], fasteners: [], targets: [] },
+  });
+  const step = {
+    type: 'add-step',
+    stepId: 's',
+    bikeId: 'b',
+    kind: 'torque',
+    title: 'Stem',
+    jointId: 'j',
+  } as const;
+  await done(logbook, step);
+  const [described] = await done(logbook, { type: 'describe-step', stepId: 's', kind: 'fit' });
+  clock.nowMs += 2000;
+  const [finished] = await done(logbook, { type: 'finish-step', stepId: 's' });
+  const ids = [described?.id ?? '', finished?.id ?? ''];
+  expect(await logbook.run({ type: 'undo', entryIds: [ids[0] ?? ''] })).toMatchObject({
+    refused: 'already-done',
+  });
+  expect(await logbook.run({ type: 'undo', entryIds: ids })).not.toHaveProperty('refused');
+  logbook.close();
+});
+
+test('[J10] a joint that has an open step, a timer or a problem is not struck out; with what was made beside it it is', async () => {
+  const { logbook } = await openTestLogbook();
+  await done(logbook, { type: 'start-bike', bikeId: 'b', name: 'Dabchick' });
+  const make = (jointId: string) => ({
+    ...({ type: 'make-joint', jointId, bikeId: 'b', name: jointId, kind: 'stem-steerer' } as const),
+    ...{ partIds: [], between: [], fasteners: [], targets: [] },
+  });
+  const problem = (jointId: string) => ({
+    ...({ type: 'find-defect', bikeId: 'b', jointId, words: 'Slips', area: 'steering' } as const),
+    decision: 'do-not-ride' as const,
+  });
+  const [made] = await done(logbook, make('j'));
+  await done(logbook, problem('j'));
+  expect(await logbook.run({ type: 'undo', entryIds: [made?.id ?? ''] })).toMatchObject({
+    refused: 'others-build-on-it',
+  });
+  const together = await done(logbook, [make('k'), problem('k')]);
+  expect(await logbook.run({ type: 'undo', entryIds: together.map(({ id }) => id) })).not.toHaveProperty(
+    'refused',
+  );
+  logbook.close();
+});

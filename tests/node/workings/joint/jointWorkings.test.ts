@@ -370,11 +370,11 @@ describe('cure, settling, re-check, rotor', () => {
   });
 
   test.each([
-    ['held', { way: 'tightening', outcome: 'held' }, 'Held'],
+    ['held', { way: 'tightening', outcome: 'held' }, 'OK'],
     ['settled', { way: 'tightening', outcome: 'moved', movedAtNm: 4.5 }, 'Settled'],
     ['loosened', { way: 'tightening', outcome: 'moved', movedAtNm: 3 }, 'Loosened'],
     ['failed', { way: 'tightening', outcome: 'turned' }, 'Failed'],
-    ['mark in line', { way: 'mark', outcome: 'held' }, 'Held'],
+    ['mark in line', { way: 'mark', outcome: 'held' }, 'OK'],
     ['mark moved', { way: 'mark', outcome: 'turned' }, 'Failed'],
   ] as const)('a re-check that %s', (_name, found, word) => {
     expect(line(joint({ found }), 'recheck')?.verdict?.word).toMatch(word);

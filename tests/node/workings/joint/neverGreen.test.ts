@@ -17,6 +17,7 @@ describe('a joint is as good as its least known screw', () => {
   test.each([
     ['was not looked at', { propertyClass: undefined }, 'Grade on the head not known'],
     ['has no mark', { propertyClass: 'none' }, 'No grade on it: its class is a guess'],
+    ['is steel and marked as stainless', { propertyClass: 'A2-80' }, 'Grade and material disagree'],
   ])('one that %s is not green beside an 8.8', (_what, other, word) => {
     for (const facts of [screws({}, other), screws(other, {})])
       expect(line({ ...facts, appliedNm: 2 }, 'proof')?.verdict).toEqual({ tone: 'care', word });
@@ -141,7 +142,14 @@ describe('a figure that no document prints never makes a verdict green', () => {
     );
   });
 
+  test('the load of a rider’s hands, which no document prints', () => {
+    const bar = { riseMm: 150, reachMm: 150 };
+    care('margin', joint({ bar, appliedNm: 40, onThread: 'oil', tubeMm: 31.8 }));
+  });
+
   test('red and amber stay what they are', () => {
+    const odd = joint({ appliedNm: 14, screws: [{ ...screw, propertyClass: 'A2-50' }] });
+    expect(line(odd, 'proof')?.verdict?.tone).toBe('stop');
     const loose = line(joint({ onThread: undefined, appliedNm: 0.2 }), 'margin');
     expect(loose?.verdict).toEqual({ tone: 'stop', word: 'Slips even at the high end' });
     expect(line(joint({ onThread: undefined, appliedNm: 12 }), 'proof')?.verdict?.tone).toBe('stop');

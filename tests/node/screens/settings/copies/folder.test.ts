@@ -26,6 +26,7 @@ const folder = {
   async getFileHandle(name: string, { create = false } = {}) {
     if (gone || (!create && !files.has(name))) throw new DOMException('the folder is gone', 'NotFoundError');
     return {
+      getFile: async () => files.get(name) ?? new Blob([]),
       async createWritable() {
         const pieces: Blob[] = [];
         return new WritableStream<Uint8Array<ArrayBuffer>>({
@@ -142,4 +143,21 @@ test('a picker that is closed leaves all as it was; without a picker there is no
   expect(await keptFolder(logbook)).toBeUndefined();
   Reflect.deleteProperty(globalThis, 'showDirectoryPicker');
   expect(canChooseFolder()).toBe(false);
+});
+
+test('to stop copying waits for the copy that is being written, and nothing is written after it', async () => {
+  const logbook = await ofYesterday();
+  await chooseFolder(logbook);
+  // Locks that are waited for, one after the other.
+  let last: Promise<unknown> = Promise.resolve();
+  const request = <T>(_name: string, _how: object, work: (lock: object) => Promise<T>) => {
+    const mine = last.then(() => work({}));
+    last = mine.catch(() => {});
+    return mine;
+  };
+  Object.defineProperty(globalThis, 'navigator', { configurable: true, value: { locks: { request } } });
+  await Promise.all([refreshFolder(logbook, safeguards), leaveFolder(logbook)]);
+  expect(await keptFolder(logbook)).toBeUndefined();
+  await refreshFolder(logbook, safeguards);
+  expect(files.size).toBe(1);
 });
